@@ -1,0 +1,10 @@
+package flankfit.cli;
+
+/** Entry point of the command line. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    System.exit(args.length);
+  }
+}

@@ -1,0 +1,73 @@
+package flankfit.finding;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Collects the findings of every phase. One code is kept singly up to {@value #LISTED_SINGLY} times
+ * and only counted beyond; the count stands in the last finding of that code.
+ */
+public final class Findings {
+  /** How often one code is listed singly in a file. */
+  public static final int LISTED_SINGLY = 100;
+
+  private final List<Finding> kept = new ArrayList<>();
+  private final Map<Code, Integer> counts = new EnumMap<>(Code.class);
+  private boolean errors;
+
+  /** Adds one finding. */
+  public void add(Finding finding) {
+    int count = counts.merge(finding.code(), 1, Integer::sum);
+    errors |= finding.severity() == Severity.ERROR;
+    if (count <= LISTED_SINGLY) {
+      kept.add(finding);
+    }
+  }
+
+  /** Adds a finding with the usual severity of its code. */
+  public void add(Code code, Place place, String what, String why, String fix) {
+    add(Finding.of(code, place, what, why, fix));
+  }
+
+  /** Adds all findings of another phase. */
+  public void addAll(Iterable<Finding> findings) {
+    findings.forEach(this::add);
+  }
+
+  /** Whether any finding is an error, counted ones included. */
+  public boolean hasErrors() {
+    return errors;
+  }
+
+  /** How often a code was found, the unlisted ones included. */
+  public int count(Code code) {
+    return counts.getOrDefault(code, 0);
+  }
+
+  /** The findings by file, line, column and code; a copy. */
+  public List<Finding> sorted() {
+    List<Finding> list = new ArrayList<>(kept);
+    counts.forEach(
+        (code, count) -> {
+          if (count > LISTED_SINGLY) {
+            noteCount(list, code, count);
+          }
+        });
+    list.sort(Comparator.comparing(Finding::place).thenComparing(Finding::code));
+    return List.copyOf(list);
+  }
+
+  private static void noteCount(List<Finding> list, Code code, int count) {
+    for (int i = list.size() - 1; i >= 0; i--) {
+      Finding last = list.get(i);
+      if (last.code() == code) {
+        String what = last.what() + " (and " + (count - LISTED_SINGLY) + " more like it)";
+        list.set(i, new Finding(code, last.severity(), last.place(), what, last.why(), last.fix()));
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** What a finding is, where it points, every code there is, and the collector of all phases. */
+package flankfit.finding;

@@ -1,0 +1,210 @@
+package flankfit.motion;
+
+import flankfit.unit.Require;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Writes a {@link Tape} move by move. Not for use by several threads. */
+public final class TapeBuilder {
+  private static final int FIRST_CAPACITY = 256;
+  private static final int LARGEST_POOL = 1 << 28;
+
+  private final Point start;
+  private final double[] rapidRates;
+  private int size;
+  private double[] x = new double[FIRST_CAPACITY];
+  private double[] y = new double[FIRST_CAPACITY];
+  private double[] z = new double[FIRST_CAPACITY];
+  private int[] line = new int[FIRST_CAPACITY];
+  private int[] block = new int[FIRST_CAPACITY];
+  private int[] stateIndex = new int[FIRST_CAPACITY];
+  private int[] flags = new int[FIRST_CAPACITY];
+  private double[] pool = new double[FIRST_CAPACITY];
+  private int poolSize;
+  private final List<ModalState> states = new ArrayList<>();
+  private final Map<ModalState, Integer> known = new HashMap<>();
+  private int lastState = -1;
+
+  /**
+   * Begins an empty tape.
+   *
+   * @param start where the first move begins
+   * @param rapidRates speed of a rapid on each axis (mm/min), 3 long, above 0
+   */
+  public TapeBuilder(Point start, double[] rapidRates) {
+    this.start = start;
+    this.rapidRates = rapidRates.clone();
+    for (double rate : rapidRates) {
+      Require.positive("rapidRates", rate);
+    }
+  }
+
+  /** Number of moves so far. */
+  public int size() {
+    return size;
+  }
+
+  /**
+   * Adds a straight move.
+   *
+   * @param kind RAPID or LINE
+   * @param x end, part frame (mm)
+   * @param y end, part frame (mm)
+   * @param z end, part frame (mm)
+   * @param line line of the program, from 1
+   * @param block number of the executed block, from 1
+   * @param state state of the control during the move
+   */
+  public void straight(
+      MoveKind kind, double x, double y, double z, int line, int block, ModalState state) {
+    if (kind != MoveKind.RAPID && kind != MoveKind.LINE) {
+      throw new IllegalArgumentException("kind must be RAPID or LINE: " + kind);
+    }
+    add(kind, x, y, z, line, block, state);
+  }
+
+  /**
+   * Adds an arc in the plane of the state.
+   *
+   * @param centreU centre on the plane's first axis (mm)
+   * @param centreV centre on the plane's second axis (mm)
+   * @param radius radius at the start (mm), not below 0
+   * @param endRadius radius at the end (mm), not below 0
+   * @param sweep signed sweep (rad), positive anticlockwise, not 0
+   */
+  public void arc(
+      double x,
+      double y,
+      double z,
+      double centreU,
+      double centreV,
+      double radius,
+      double endRadius,
+      double sweep,
+      int line,
+      int block,
+      ModalState state) {
+    Require.notNegative("radius", radius);
+    Require.notNegative("endRadius", endRadius);
+    Require.finite("sweep", sweep);
+    add(MoveKind.ARC, x, y, z, line, block, state);
+    append(centreU);
+    append(centreV);
+    append(radius);
+    append(endRadius);
+    append(sweep);
+  }
+
+  /**
+   * Adds a dwell where the tool stands.
+   *
+   * @param seconds how long (s), not below 0
+   */
+  public void dwell(double seconds, int line, int block, ModalState state) {
+    Require.notNegative("seconds", seconds);
+    Point at = size == 0 ? start : new Point(x[size - 1], y[size - 1], z[size - 1]);
+    add(MoveKind.DWELL, at.x(), at.y(), at.z(), line, block, state);
+    append(seconds);
+  }
+
+  /** Marks the last move as put in at a corner by compensation. */
+  public void markInserted() {
+    flags[size - 1] |= Tape.INSERTED_BIT;
+  }
+
+  /** Says where the last move's block told the tool to be; nothing is kept when it is there. */
+  public void programmedTo(double px, double py, double pz) {
+    int last = size - 1;
+    if (px == x[last] && py == y[last] && pz == z[last]) {
+      return;
+    }
+    if ((flags[last] & Tape.PROGRAMMED_BIT) != 0) {
+      throw new IllegalStateException("the programmed end of this move is set already");
+    }
+    if (!ownsPool(last)) {
+      flags[last] |= poolSize << Tape.FLAG_BITS;
+    }
+    flags[last] |= Tape.PROGRAMMED_BIT;
+    append(px);
+    append(py);
+    append(pz);
+  }
+
+  private boolean ownsPool(int move) {
+    MoveKind kind = MoveKind.ofBits(flags[move] & Tape.KIND_BITS);
+    return kind == MoveKind.ARC || kind == MoveKind.DWELL;
+  }
+
+  /** The tape of all moves so far; the builder may go on, the tape does not change. */
+  public Tape build() {
+    return new Tape(
+        start,
+        size,
+        Arrays.copyOf(x, size),
+        Arrays.copyOf(y, size),
+        Arrays.copyOf(z, size),
+        Arrays.copyOf(line, size),
+        Arrays.copyOf(block, size),
+        Arrays.copyOf(stateIndex, size),
+        Arrays.copyOf(flags, size),
+        Arrays.copyOf(pool, poolSize),
+        states,
+        rapidRates);
+  }
+
+  private void add(
+      MoveKind kind, double px, double py, double pz, int atLine, int atBlock, ModalState state) {
+    if (size == x.length) {
+      grow();
+    }
+    x[size] = px;
+    y[size] = py;
+    z[size] = pz;
+    line[size] = atLine;
+    block[size] = atBlock;
+    stateIndex[size] = indexOf(state);
+    boolean pooled = kind == MoveKind.ARC || kind == MoveKind.DWELL;
+    flags[size] = kind.bits() | (pooled ? poolSize << Tape.FLAG_BITS : 0);
+    size++;
+  }
+
+  @SuppressWarnings("ReferenceEquality") // a shortcut only: unequal references are looked up
+  private int indexOf(ModalState state) {
+    // Runs of moves share one state object; look it up only when it changes.
+    if (lastState >= 0 && states.get(lastState) == state) {
+      return lastState;
+    }
+    Integer index = known.get(state);
+    if (index == null) {
+      index = states.size();
+      states.add(state);
+      known.put(state, index);
+    }
+    lastState = index;
+    return index;
+  }
+
+  private void append(double value) {
+    if (poolSize == pool.length) {
+      if (poolSize >= LARGEST_POOL / 2) {
+        throw new IllegalStateException("more arcs than a tape can hold");
+      }
+      pool = Arrays.copyOf(pool, poolSize * 2);
+    }
+    pool[poolSize++] = value;
+  }
+
+  private void grow() {
+    int capacity = x.length * 2;
+    x = Arrays.copyOf(x, capacity);
+    y = Arrays.copyOf(y, capacity);
+    z = Arrays.copyOf(z, capacity);
+    line = Arrays.copyOf(line, capacity);
+    block = Arrays.copyOf(block, capacity);
+    stateIndex = Arrays.copyOf(stateIndex, capacity);
+    flags = Arrays.copyOf(flags, capacity);
+  }
+}

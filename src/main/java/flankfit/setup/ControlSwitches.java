@@ -1,0 +1,252 @@
+package flankfit.setup;
+
+import flankfit.motion.Point;
+import flankfit.unit.LengthUnit;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How the control reads a program; every switch has a default.
+ *
+ * @param reading how text becomes numbers and blocks
+ * @param arcs what arcs are accepted
+ * @param rapids how rapids run, and the greatest feed
+ * @param places fixed points of the machine
+ * @param tools what T, M6, registers mean
+ * @param compensation how radius compensation behaves
+ */
+public record ControlSwitches(
+    Reading reading,
+    Arcs arcs,
+    Rapids rapids,
+    Places places,
+    Tools tools,
+    Compensation compensation) {
+
+  /** All switches at their defaults. */
+  public static ControlSwitches defaults() {
+    return new ControlSwitches(
+        new Reading(
+            NumberReading.CALCULATOR,
+            false,
+            0.001,
+            LengthUnit.INCH.toMillimetres(0.0001),
+            LengthUnit.MILLIMETRE,
+            Semicolon.COMMENT,
+            List.of(),
+            false,
+            DwellP.BY_POINT),
+        new Arcs(false, 0.02, TurnsWord.OFF, true, false),
+        new Rapids(false, List.of(20000.0, 20000.0, 20000.0), 20000.0),
+        new Places(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            1.0),
+        new Tools(false, false, Entry.RADIUS, Entry.RADIUS, false),
+        new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false));
+  }
+
+  /** The same with other reading switches. */
+  public ControlSwitches with(Reading other) {
+    return new ControlSwitches(other, arcs, rapids, places, tools, compensation);
+  }
+
+  /** The same with other arc switches. */
+  public ControlSwitches with(Arcs other) {
+    return new ControlSwitches(reading, other, rapids, places, tools, compensation);
+  }
+
+  /** The same with other rapid switches. */
+  public ControlSwitches with(Rapids other) {
+    return new ControlSwitches(reading, arcs, other, places, tools, compensation);
+  }
+
+  /** The same with other places. */
+  public ControlSwitches with(Places other) {
+    return new ControlSwitches(reading, arcs, rapids, other, tools, compensation);
+  }
+
+  /** The same with other tool switches. */
+  public ControlSwitches with(Tools other) {
+    return new ControlSwitches(reading, arcs, rapids, places, other, compensation);
+  }
+
+  /** The same with other compensation switches. */
+  public ControlSwitches with(Compensation other) {
+    return new ControlSwitches(reading, arcs, rapids, places, tools, other);
+  }
+
+  /**
+   * How text becomes numbers and blocks.
+   *
+   * @param numbers what a number without a point means ({@code number-reading})
+   * @param roundToLeastIncrement whether dimensions are rounded ({@code input-rounding})
+   * @param leastIncrementMm least increment of metric input (mm)
+   * @param leastIncrementInch least increment of inch input (mm)
+   * @param powerUpUnit unit before G20 or G21 is said
+   * @param semicolon what a semicolon does
+   * @param blockDelete levels of block delete that are on, each 1 to 9; empty for none
+   * @param optionalStop whether M1 stops
+   * @param dwellP how P of a dwell is read
+   */
+  public record Reading(
+      NumberReading numbers,
+      boolean roundToLeastIncrement,
+      double leastIncrementMm,
+      double leastIncrementInch,
+      LengthUnit powerUpUnit,
+      Semicolon semicolon,
+      List<Integer> blockDelete,
+      boolean optionalStop,
+      DwellP dwellP) {
+    public Reading {
+      blockDelete = List.copyOf(blockDelete);
+    }
+
+    /** Least increment of a unit (mm). */
+    public double leastIncrement(LengthUnit unit) {
+      return unit == LengthUnit.INCH ? leastIncrementInch : leastIncrementMm;
+    }
+  }
+
+  /**
+   * What arcs are accepted.
+   *
+   * @param absoluteCentre whether I J K are coordinates at the start ({@code arc-centre})
+   * @param closureLimit greatest difference of the radii at start and end (mm)
+   * @param turns which word counts turns
+   * @param longArcByNegativeR whether a negative R asks for the long arc
+   * @param inPlaneFeed whether F holds in the plane of a helix ({@code helix-feed})
+   */
+  public record Arcs(
+      boolean absoluteCentre,
+      double closureLimit,
+      TurnsWord turns,
+      boolean longArcByNegativeR,
+      boolean inPlaneFeed) {}
+
+  /**
+   * How rapids run.
+   *
+   * @param dogLeg whether each axis runs at its own rate ({@code rapid-path})
+   * @param rates rate of each axis (mm/min), 3 long
+   * @param maxFeed feed above which a finding is given (mm/min)
+   */
+  public record Rapids(boolean dogLeg, List<Double> rates, double maxFeed) {
+    public Rapids {
+      rates = List.copyOf(rates);
+    }
+  }
+
+  /**
+   * Fixed points of the machine in the part frame (mm).
+   *
+   * @param reference where G28 goes
+   * @param reference2 where G30 goes
+   * @param reference3 where G30 P3 goes
+   * @param reference4 where G30 P4 goes
+   * @param machineZero zero of machine coordinates
+   * @param start where the tip stands at the start
+   * @param clearance height above the part's top that counts as clear (mm)
+   */
+  public record Places(
+      Optional<Point> reference,
+      Optional<Point> reference2,
+      Optional<Point> reference3,
+      Optional<Point> reference4,
+      Optional<Point> machineZero,
+      Optional<Point> start,
+      double clearance) {}
+
+  /**
+   * What T, M6 and the registers mean.
+   *
+   * @param changeByT whether T alone changes the tool ({@code tool-change = "t-alone"})
+   * @param changeGoesHome whether M6 first sends Z to the reference point
+   * @param geometryEntry how the geometry of a D register is entered
+   * @param wearEntry how the wear of a D register is entered
+   * @param registerByTool whether G41 without D takes the tool's number ({@code d-default})
+   */
+  public record Tools(
+      boolean changeByT,
+      boolean changeGoesHome,
+      Entry geometryEntry,
+      Entry wearEntry,
+      boolean registerByTool) {}
+
+  /**
+   * How radius compensation behaves.
+   *
+   * @param startUp shape of the start-up
+   * @param startOnArc whether it may start on an arc
+   * @param cancelReference where increments of the cancel move count from
+   * @param mitre whether outside corners are mitred instead of rounded
+   * @param insideCornerIsError whether every inside corner is an error
+   */
+  public record Compensation(
+      StartUp startUp,
+      boolean startOnArc,
+      CancelReference cancelReference,
+      boolean mitre,
+      boolean insideCornerIsError) {}
+
+  /** What a number without a point means. */
+  public enum NumberReading {
+    CALCULATOR,
+    LEAST_INCREMENT
+  }
+
+  /** What a semicolon does. */
+  public enum Semicolon {
+    COMMENT,
+    END_OF_BLOCK
+  }
+
+  /** How P of a dwell is read. */
+  public enum DwellP {
+    BY_POINT,
+    MILLISECONDS,
+    SECONDS
+  }
+
+  /** Which word counts the turns of an arc. */
+  public enum TurnsWord {
+    OFF,
+    P,
+    L
+  }
+
+  /** Whether a register holds radii or diameters. */
+  public enum Entry {
+    RADIUS(1),
+    DIAMETER(2);
+
+    private final int divisor;
+
+    Entry(int divisor) {
+      this.divisor = divisor;
+    }
+
+    /** What an entry is divided by to give a radius (1). */
+    public int divisor() {
+      return divisor;
+    }
+  }
+
+  /** Shape of the start-up of radius compensation. */
+  public enum StartUp {
+    NEXT_NORMAL,
+    OWN_NORMAL,
+    TANGENT
+  }
+
+  /** Where increments of the cancel move count from. */
+  public enum CancelReference {
+    PROGRAMMED,
+    ACTUAL
+  }
+}

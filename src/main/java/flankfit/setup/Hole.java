@@ -1,0 +1,46 @@
+package flankfit.setup;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One hole or boss of the sheet; a pattern gives one each.
+ *
+ * @param name name of the hole; the members of a pattern carry a number, as in {@code port 2}
+ * @param boss whether it is a boss with an external thread
+ * @param x axis, part frame (mm)
+ * @param y axis, part frame (mm)
+ * @param top height of its mouth, part frame (mm)
+ * @param diameter diameter before the thread is cut (mm)
+ * @param depth depth below the top (mm); empty for through
+ * @param bottomAngle point angle of the bottom (rad); π for flat
+ * @param countersink countersink at the mouth
+ * @param thread designation of the thread wanted, canonical
+ * @param threadDepth depth of full thread wanted below the top (mm)
+ * @param line line of the sheet, from 1; 0 when not from a sheet
+ */
+public record Hole(
+    String name,
+    boolean boss,
+    double x,
+    double y,
+    double top,
+    double diameter,
+    Optional<Double> depth,
+    double bottomAngle,
+    Optional<Countersink> countersink,
+    Optional<String> thread,
+    Optional<Double> threadDepth,
+    int line) {
+  public Hole {
+    Objects.requireNonNull(name, "name");
+  }
+
+  /**
+   * A cone at the mouth of a hole.
+   *
+   * @param diameter diameter at the top (mm)
+   * @param angle angle between opposite sides (rad)
+   */
+  public record Countersink(double diameter, double angle) {}
+}
