@@ -82,10 +82,25 @@ final class Drills {
         drill.diameter(), drill.name(), engagementPercent(nominal, pitch, drill.diameter()));
   }
 
+  /** The drills within the limits of the minor diameter, of a list that ascends. */
   private static List<Drill> within(Limits limits, List<Drill> drills) {
-    double low = limits.minorMin().orElseThrow() - NOISE;
-    double high = limits.minorMax().orElseThrow() + NOISE;
-    return drills.stream().filter(d -> d.diameter() >= low && d.diameter() <= high).toList();
+    int from = countBelow(drills, limits.minorMin().orElseThrow() - NOISE);
+    int to = countBelow(drills, limits.minorMax().orElseThrow() + NOISE);
+    return drills.subList(from, to);
+  }
+
+  private static int countBelow(List<Drill> drills, double diameter) {
+    int low = 0;
+    int high = drills.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (drills.get(middle).diameter() < diameter) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   /** Distance in whole micrometres, so that a tie is a tie. */
@@ -97,7 +112,7 @@ final class Drills {
     return Rounding.steps(diameter * 10) % 2 != 0;
   }
 
-  /** Fractions of 1/64 in to 2 in, of 1/32 in to 3 in, then numbers and letters. */
+  /** Fractions of 1/64 in to 2 in and 1/32 in to 3 in, numbers and letters, ascending. */
   private static List<Drill> inchDrills() {
     List<Drill> drills = new ArrayList<>();
     for (int n = 1; n <= 192; n += n < 128 ? 1 : 2) {
@@ -109,6 +124,7 @@ final class Drills {
     for (int i = 0; i < LETTER.length; i++) {
       drills.add(inch(LETTER[i] / 1e4, "letter " + (char) ('A' + i)));
     }
+    drills.sort(Comparator.comparingDouble(Drill::diameter));
     return List.copyOf(drills);
   }
 

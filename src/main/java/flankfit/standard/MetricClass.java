@@ -51,7 +51,7 @@ record MetricClass(int pitchGrade, int crestGrade, char position) {
               + " or "
               + m.group(4)
               + ", for pitch and crest diameter",
-          "write " + thread + "-" + m.group(1) + position + m.group(3) + position);
+          "write " + thread + "-" + m.group(1) + position);
     }
     requirePosition(text, position, thread, P);
     int pitchGrade = Integer.parseInt(m.group(1));
@@ -92,7 +92,7 @@ record MetricClass(int pitchGrade, int crestGrade, char position) {
     }
     if (!MetricTolerances.hasPosition(position, P)) {
       throw new InvalidDesignationException(
-          "position " + position + " is not for a pitch of " + Rounding.text(P / 1000.0) + " mm",
+          "there is no position " + position + at(P),
           "ISO 965-1 table 1 has position e from 0.5 mm and f from 0.35 mm up",
           "write " + thread + "-" + greatestCrest(false, P) + "g");
     }
@@ -110,19 +110,33 @@ record MetricClass(int pitchGrade, int crestGrade, char position) {
       return;
     }
     int pitch = Math.max(pitchLow, Math.min(pitchHigh, pitchGrade));
-    int wantedCrest = internal() ? crestGrade : (crestGrade + 1) / 2 * 2;
-    int crest = Math.max(4, Math.min(crestHigh, wantedCrest));
-    String where = " at a pitch of " + Rounding.text(P / 1000.0) + " mm";
-    String what =
-        pitchFits
-            ? "grade " + crestGrade + " is none of the " + crestName() + where
-            : "grade " + pitchGrade + " is none of the pitch diameter of a " + part() + where;
+    int crest = Math.max(4, Math.min(crestHigh, internal() ? crestGrade : evenGrade(crestGrade)));
     throw new InvalidDesignationException(
-        what + ", in the class " + text,
+        text + " is not a class for a " + part() + at(P),
         pitchFits
-            ? "ISO 965-1 has " + crestGrades(crestHigh) + " there"
-            : "ISO 965-1 has grades " + pitchLow + " to " + pitchHigh + " there",
+            ? "ISO 965-1 has " + crestGrades(crestHigh) + " for the " + crestName() + at(P)
+            : "ISO 965-1 has "
+                + range(pitchLow, pitchHigh)
+                + " for the pitch diameter of a "
+                + part()
+                + at(P),
         "write " + thread + "-" + new MetricClass(pitch, crest, position).text());
+  }
+
+  private static String at(long P) {
+    return " at a pitch of " + Rounding.text(P / 1000.0) + " mm";
+  }
+
+  private static String range(int low, int high) {
+    return low == high ? "only grade " + low : "grades " + low + " to " + high;
+  }
+
+  /** The grade of a screw's major diameter that goes with an odd one: 5g6g, but 7g6g. */
+  private static int evenGrade(int grade) {
+    if (grade % 2 == 0) {
+      return grade;
+    }
+    return grade <= 5 ? grade + 1 : grade - 1;
   }
 
   private String part() {
@@ -135,7 +149,7 @@ record MetricClass(int pitchGrade, int crestGrade, char position) {
 
   private String crestGrades(int high) {
     if (internal()) {
-      return "grades 4 to " + high;
+      return range(4, high);
     }
     return high == 8 ? "grades 4, 6 and 8" : "grades 4 and 6";
   }

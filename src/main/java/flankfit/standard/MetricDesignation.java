@@ -75,7 +75,7 @@ final class MetricDesignation {
           "behind the x stands the pitch as a number (mm)",
           nearest(d, 0));
     }
-    return new MetricDesignation(d, requirePitch(d, micrometres(m.group(4))), 1);
+    return new MetricDesignation(d, requirePitch(d, m.group(4)), 1);
   }
 
   private static boolean isNumber(String text) {
@@ -96,7 +96,7 @@ final class MetricDesignation {
           "a thread of several starts is written with Ph and the lead, then P and the pitch (mm)",
           "write a designation such as M20xPh3P1.5-6H");
     }
-    long P = requirePitch(d, micrometres(pitch));
+    long P = requirePitch(d, pitch);
     long Ph = micrometres(lead);
     long starts = Math.max(1, Math.round((double) Ph / P));
     if (starts * P != Ph) {
@@ -138,11 +138,12 @@ final class MetricDesignation {
     return MetricSeries.coarse(d).orElseThrow();
   }
 
-  private static long requirePitch(long d, long P) throws InvalidDesignationException {
+  private static long requirePitch(long d, String written) throws InvalidDesignationException {
+    long P = micrometres(written);
     if (P <= 0 || P > MetricTolerances.greatestPitch() || P < MetricTolerances.finestPitch()) {
       throw new InvalidDesignationException(
-          "the pitch of " + size(d) + " is out of range",
-          "ISO 965-1 sets tolerances for pitches from 0.2 mm to 8 mm",
+          "the pitch " + written + " mm of " + size(d) + " is out of range",
+          "ISO 965-1 sets tolerances for pitches from 0.2 mm to 8 mm, in steps of 0.001 mm here",
           nearest(d, P));
     }
     if (!MetricTolerances.hasPitch(P)) {

@@ -69,6 +69,8 @@ record MetricThread(long d, long P, int starts, MetricClass threadClass, boolean
               ? "gauges: ISO 1502; gauge limits: check against the standard"
               : "gauges: none, ISO 1502 as known here ends at a pitch-diameter tolerance of 0.67 mm");
       sources.add(Drills.source(hasDrill));
+    } else {
+      sources.add("greatest minor diameter: that of the basic profile less the deviation");
     }
     return sources;
   }

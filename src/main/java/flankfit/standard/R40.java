@@ -1,5 +1,7 @@
 package flankfit.standard;
 
+import java.util.Arrays;
+
 /**
  * Preferred numbers of the series R40, met by whole steps: forty to a decade.
  *
@@ -12,27 +14,37 @@ final class R40 {
     900, 950
   };
 
-  /** Steps counted here: 1 to 10 000 (steps). */
-  private static final int COUNT = 4 * DECADE.length;
-
-  private static final double[] TEN_TO = {1, 10, 100, 1000};
+  /** The numbers from 1 to 9500, ascending. */
+  private static final double[] NUMBERS = fourDecades();
 
   private R40() {}
 
   /** The preferred number that lies so many steps, 0 to 159, above 1 (1). */
   static double at(int step) {
-    return DECADE[step % DECADE.length] * TEN_TO[step / DECADE.length] / 100;
+    return NUMBERS[step];
   }
 
   /** How many steps above 1 the preferred number nearest to the value lies. */
   static int nearest(double value) {
-    int best = 0;
-    for (int step = 1; step < COUNT; step++) {
-      if (Math.abs(at(step) - value) < Math.abs(at(best) - value)) {
-        best = step;
-      }
+    int found = Arrays.binarySearch(NUMBERS, value);
+    if (found >= 0) {
+      return found;
     }
-    return best;
+    int above = Math.min(-found - 1, NUMBERS.length - 1);
+    int below = Math.max(above - 1, 0);
+    return value - NUMBERS[below] <= NUMBERS[above] - value ? below : above;
+  }
+
+  private static double[] fourDecades() {
+    double[] numbers = new double[4 * DECADE.length];
+    double scale = 1;
+    for (int step = 0; step < numbers.length; step++) {
+      if (step > 0 && step % DECADE.length == 0) {
+        scale *= 10;
+      }
+      numbers[step] = DECADE[step % DECADE.length] * scale / 100;
+    }
+    return numbers;
   }
 
   /**

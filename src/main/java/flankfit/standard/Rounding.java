@@ -7,6 +7,8 @@ final class Rounding {
   /** Lifts a half that binary arithmetic left a hair too small (steps). */
   private static final double GUARD = 1e-9;
 
+  private static final double[] TEN_TO = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8};
+
   private Rounding() {}
 
   /** The nearest whole number of steps (1). */
@@ -14,9 +16,9 @@ final class Rounding {
     return (long) Math.floor(value + 0.5 + GUARD);
   }
 
-  /** The value to so many decimals. */
+  /** The value to so many decimals, 0 to 8. */
   static double decimals(double value, int decimals) {
-    double scale = StrictMath.pow(10, decimals);
+    double scale = TEN_TO[decimals];
     return steps(value * scale) / scale;
   }
 

@@ -17,10 +17,14 @@ final class UnifiedDesignation {
       Pattern.compile(
           "(?:(\\d{1,2})[- ](\\d{1,3})/(\\d{1,3})|(\\d{1,3})/(\\d{1,3})|(\\d{0,3}\\.\\d{1,6})|(#?) ?(\\d{1,3}))"
               + "-(\\d{1,3}(?:\\.\\d{1,3})?|4[- ]1/2)"
-              + "(?:[- ]?([A-Z][A-Z.]*))?"
+              + "(?:[- ]?((?!LH)[A-Z][A-Z.]*))?"
               + "(?:[- ]?(\\d[A-Z]?))??"
               + "(?: ?\\((2[123])\\))?"
-              + "(-LH)?");
+              + "([- ]LH)?");
+
+  private static final Pattern METRIC_SIZE = Pattern.compile("\\d[\\d.]* ?x");
+  private static final Pattern WITHOUT_THREADS =
+      Pattern.compile("(#?[\\d./-]*\\d) ?-?UN[A-Z]*(?:-.*)?");
 
   /** Largest share of the diameter a pitch may have: 6-32 has nearly a quarter (1). */
   private static final int DIAMETER_BY_PITCH = 4;
@@ -43,10 +47,7 @@ final class UnifiedDesignation {
   static ThreadSpec parse(String text) throws InvalidDesignationException {
     Matcher m = WHOLE.matcher(DesignationText.upper(text));
     if (!m.matches()) {
-      throw new InvalidDesignationException(
-          text + " is not a Unified thread designation",
-          "size, threads per inch, series and class follow each other",
-          "write a designation such as 1/2-13 UNC-2B, #10-32 UNF-2B or .500-20 UNF-3B");
+      throw notReadable(text);
     }
     double n =
         m.group(9).startsWith("4") && m.group(9).endsWith("/2")
@@ -62,6 +63,25 @@ final class UnifiedDesignation {
     }
     return new UnifiedThread(designation.size, n, series, threadClass, m.group(13) != null)
         .toSpec(designation.notes);
+  }
+
+  /** Names what is missing, where that is plain: the M, or the threads per inch. */
+  private static InvalidDesignationException notReadable(String text) {
+    String what = text + " is not a Unified thread designation";
+    String why = "size, threads per inch, series and class follow each other";
+    if (METRIC_SIZE.matcher(text).lookingAt()) {
+      return new InvalidDesignationException(
+          what, "a metric designation begins with M", "write M" + text);
+    }
+    Matcher series = WITHOUT_THREADS.matcher(DesignationText.upper(text));
+    if (series.matches()) {
+      return new InvalidDesignationException(
+          text + " names no threads per inch",
+          why,
+          "write them behind " + series.group(1) + " and a hyphen, as in 1/2-13 UNC-2B");
+    }
+    return new InvalidDesignationException(
+        what, why, "write a designation such as 1/2-13 UNC-2B, #10-32 UNF-2B or .500-20 UNF-3B");
   }
 
   private static InchSize size(Matcher m, double n) throws InvalidDesignationException {
@@ -109,18 +129,16 @@ final class UnifiedDesignation {
     throw new InvalidDesignationException(
         "there is no Unified size number " + number,
         "the numbers of ASME B1.1 are 0 to 6, 8, 10 and 12; sizes in inches go up to 6",
-        "the nearest is #" + nearestNumber(number));
+        "write " + nearestNumbers(number));
   }
 
-  private static int nearestNumber(int number) {
-    for (int step = 0; ; step++) {
-      if (InchSize.number(number - step).isPresent()) {
-        return number - step;
-      }
-      if (InchSize.number(number + step).isPresent()) {
-        return number + step;
-      }
-    }
+  private static String nearestNumbers(int number) {
+    return switch (number) {
+      case 7 -> "#6 or #8";
+      case 9 -> "#8 or #10";
+      case 11 -> "#10 or #12";
+      default -> "#12, or a larger size as a fraction of an inch";
+    };
   }
 
   private static boolean fits(InchSize size, double n) {
@@ -235,7 +253,7 @@ final class UnifiedDesignation {
             + threadClass.text()
             + ", or "
             + special
-        : "write " + special;
+        : "write " + special + ", or " + inSeries();
   }
 
   /** The coarse and fine thread of this size, or of the nearest coarse size. */
