@@ -42,7 +42,23 @@ final class Crossing {
     } else {
       lines();
     }
+    if (least == Double.POSITIVE_INFINITY) {
+      endOnTheOther();
+    }
     return least < Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Walls that are all but tangent may miss each other by less than the model knows: found with
+   * arcs whose ends are rounded to a thousandth. An end within it of the other wall is on it.
+   */
+  private void endOnTheOther() {
+    if (Math.abs(b.side(a.offsetEndU, a.offsetEndV)) <= NEAR) {
+      consider(a.offsetEndU, a.offsetEndV);
+    }
+    if (Math.abs(a.side(b.offsetStartU, b.offsetStartV)) <= NEAR) {
+      consider(b.offsetStartU, b.offsetStartV);
+    }
   }
 
   private void considerPoint(PlaneElement point, PlaneElement other) {

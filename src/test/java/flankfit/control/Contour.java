@@ -53,6 +53,11 @@ final class Contour {
     return new ControlSwitches.Compensation(style, false, CancelReference.PROGRAMMED, false, false);
   }
 
+  static ControlSwitches.Compensation ownNormalWithMitre() {
+    return new ControlSwitches.Compensation(
+        StartUp.OWN_NORMAL, false, CancelReference.PROGRAMMED, true, false);
+  }
+
   static ControlSwitches.Compensation startOnArc() {
     return new ControlSwitches.Compensation(
         StartUp.NEXT_NORMAL, true, CancelReference.PROGRAMMED, false, false);
@@ -85,6 +90,14 @@ final class Contour {
   Contour off() {
     Place place = place(line + 1);
     steps.add(c -> c.cancel(place));
+    return this;
+  }
+
+  /** The programmed point becomes another. */
+  Contour standingAt(double x, double y, double z) {
+    at[0] = x;
+    at[1] = y;
+    at[2] = z;
     return this;
   }
 
@@ -181,18 +194,6 @@ final class Contour {
   Contour then(Consumer<RadiusCompensation> step) {
     steps.add(step);
     return this;
-  }
-
-  double x() {
-    return at[0];
-  }
-
-  double y() {
-    return at[1];
-  }
-
-  double z() {
-    return at[2];
   }
 
   private static Place place(int line) {

@@ -2,6 +2,7 @@ package flankfit.control;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import flankfit.finding.Place;
 import flankfit.finding.Severity;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Point;
@@ -165,7 +166,7 @@ class RadiusCompensationFindingsTest {
             .line(0, 0, 0)
             .line(20, 0, 0)
             .line(20, 0, -1)
-            .then(c -> c.blockWithoutMove(9, new flankfit.finding.Place("contour.nc", 9, 1, 0)))
+            .then(c -> c.blockWithoutMove(9, new Place("contour.nc", 9, 1, 0)))
             .line(20, 20, -1);
     assertThat(bad.run().codes()).containsExactly("RC17@9");
   }

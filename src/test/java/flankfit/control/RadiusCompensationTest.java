@@ -278,13 +278,7 @@ class RadiusCompensationTest {
             .on(2)
             .line(0, 0, 0)
             .line(0, -20, 0)
-            .run(
-                new flankfit.setup.ControlSwitches.Compensation(
-                    StartUp.OWN_NORMAL,
-                    false,
-                    flankfit.setup.ControlSwitches.CancelReference.PROGRAMMED,
-                    true,
-                    false))
+            .run(Contour.ownNormalWithMitre())
             .tape();
     assertEnd(tape, 0, 0, 2);
     assertEnd(tape, 1, 2, 2);
@@ -323,16 +317,25 @@ class RadiusCompensationTest {
   }
 
   @Test
-  void cancel_counted_from_where_the_tool_stands_goes_round_the_last_point() {
+  void cancel_counted_from_where_the_tool_stands_goes_round_the_last_programmed_point() {
     Tape tape =
         new Contour(0, -10, 0)
             .on(2)
             .line(0, 0, 0)
             .line(20, 0, 0)
             .off()
+            .standingAt(20, 2, 0)
+            .line(20, -18, 0)
             .run(Contour.style(StartUp.OWN_NORMAL))
             .tape();
-    assertEnd(tape, tape.size() - 1, 20, 2);
+    int n = tape.size();
+    assertEnd(tape, n - 3, 20, 2);
+    assertThat(tape.kind(n - 2)).isEqualTo(MoveKind.ARC);
+    assertThat(tape.centreU(n - 2)).isEqualTo(20);
+    assertThat(tape.centreV(n - 2)).isZero();
+    assertEnd(tape, n - 2, 22, 0);
+    assertEnd(tape, n - 1, 20, -18);
+    TapeChecks.assertContinuous(tape);
   }
 
   @Test

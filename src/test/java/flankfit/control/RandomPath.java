@@ -26,6 +26,16 @@ record RandomPath(List<double[]> points, List<Piece> pieces) {
 
   /** A path whose lines are at least four times the radius long. */
   static RandomPath of(Random random, double rho, int length, boolean linesOnly) {
+    return grow(random, rho, length, linesOnly, 0.6);
+  }
+
+  /** A path whose pieces meet tangentially. */
+  static RandomPath tangent(Random random, double rho, int length) {
+    return grow(random, rho, length, false, 0);
+  }
+
+  private static RandomPath grow(
+      Random random, double rho, int length, boolean linesOnly, double corners) {
     List<double[]> points = new ArrayList<>();
     List<Piece> pieces = new ArrayList<>();
     double u = 20 * (random.nextDouble() - 0.5);
@@ -34,7 +44,9 @@ record RandomPath(List<double[]> points, List<Piece> pieces) {
     points.add(new double[] {u, v, n});
     double heading = heading(random);
     for (int i = 0; i < length; i++) {
-      heading = random.nextInt(5) < 2 ? heading : heading(random);
+      if (random.nextDouble() < corners) {
+        heading = random.nextInt(4) > 0 ? heading(random) : nearly(random, heading);
+      }
       n += random.nextBoolean() ? 0 : random.nextDouble() - 0.5;
       double next = heading(random);
       if (linesOnly || random.nextBoolean() || Math.abs(next - heading) < 0.2) {
@@ -60,6 +72,19 @@ record RandomPath(List<double[]> points, List<Piece> pieces) {
 
   private static double heading(Random random) {
     return STEEPEST * (2 * random.nextDouble() - 1);
+  }
+
+  /** A heading that misses another by 1e-9 to 1e-2. */
+  private static double nearly(Random random, double heading) {
+    double miss = Math.pow(10, -2 - 7 * random.nextDouble());
+    return heading + (random.nextBoolean() ? miss : -miss);
+  }
+
+  /**
+   * The path with every coordinate rounded, so that arcs become spirals and joins slight corners.
+   */
+  RandomPath rounded(double steps) {
+    return mapped(u -> Math.rint(u * steps) / steps, v -> Math.rint(v * steps) / steps, 1);
   }
 
   /** The same path the other way. */
