@@ -176,6 +176,29 @@ class RadiusCompensationTest {
   }
 
   @Test
+  void of_two_crossings_the_one_that_cuts_off_least_is_taken() {
+    double x = Math.sqrt(9 * 9 - 1);
+    Tape there =
+        new Contour(-30, 5, 0)
+            .on(1)
+            .line(-30, 0, 0)
+            .line(10, 0, 0)
+            .arc(CCW, -10, 0, 0, -10, 0)
+            .run()
+            .tape();
+    assertEnd(there, 1, x, 1);
+    Tape back =
+        new Contour(-20, 0, 0)
+            .on(-1)
+            .line(-10, 0, 0)
+            .arc(CW, 10, 0, 0, 10, 0)
+            .line(-30, 0, 0)
+            .run()
+            .tape();
+    assertEnd(back, 1, x, 1);
+  }
+
+  @Test
   void spiral_keeps_its_growth_and_is_trimmed_on_the_spiral() {
     double grown = 10.015;
     Tape tape =
@@ -336,6 +359,28 @@ class RadiusCompensationTest {
     assertEnd(tape, n - 2, 22, 0);
     assertEnd(tape, n - 1, 20, -18);
     TapeChecks.assertContinuous(tape);
+  }
+
+  @Test
+  void long_contours_are_written_as_they_come() {
+    int teeth = 100_000;
+    Contour rack = new Contour(-5, -5, 0).on(0.1).line(0, 0, 0);
+    for (int i = 0; i < teeth; i++) {
+      rack.line(2 * i + 1, i % 2, 0);
+    }
+    TapeBuilder tape = new TapeBuilder(new Point(-5, -5, 0), new double[] {1, 1, 1});
+    Findings findings = new Findings();
+    RadiusCompensation c = new RadiusCompensation(Contour.DEFAULTS, tape, findings);
+    c.start(0.1, Plane.XY, Place.file("contour.nc"));
+    int moves = 0;
+    for (ProgrammedMove move : rack.moves) {
+      c.move(move);
+      moves++;
+      assertThat(tape.size()).isGreaterThanOrEqualTo(moves - 1);
+    }
+    c.finish();
+    assertThat(findings.sorted()).isEmpty();
+    assertThat(tape.size()).isGreaterThan(teeth);
   }
 
   @Test
