@@ -363,7 +363,7 @@ class RadiusCompensationTest {
 
   @Test
   void long_contours_are_written_as_they_come() {
-    int teeth = 100_000;
+    int teeth = 20_000;
     Contour rack = new Contour(-5, -5, 0).on(0.1).line(0, 0, 0);
     for (int i = 0; i < teeth; i++) {
       rack.line(2 * i + 1, i % 2, 0);
