@@ -151,8 +151,16 @@ public final class Tape {
     if ((flags[move] & PROGRAMMED_BIT) == 0) {
       return to(move);
     }
-    int at = offset(move) + (kind(move) == MoveKind.ARC ? ARC_NUMBERS : 0);
+    int at = offset(move) + poolNumbers(kind(move));
     return new Point(pool[at], pool[at + 1], pool[at + 2]);
+  }
+
+  private static int poolNumbers(MoveKind kind) {
+    return switch (kind) {
+      case RAPID, LINE -> 0;
+      case ARC -> ARC_NUMBERS;
+      case DWELL -> 1;
+    };
   }
 
   private int offset(int move) {
