@@ -8,7 +8,8 @@ public final class Chords {
 
   /**
    * The least number of chords that keeps an arc within the tolerance: {@code ceil(|sweep| / (2
-   * acos(1 - tolerance / radius)))}, at least 1.
+   * acos(1 - tolerance / radius)))}, at least 1. No chord spans more than half a turn, so that a
+   * turn smaller than the tolerance is still seen.
    *
    * @param radius greatest radius of the arc (mm), not below 0
    * @param sweep signed sweep (rad)
@@ -16,10 +17,8 @@ public final class Chords {
    */
   public static int count(double radius, double sweep, double tolerance) {
     Require.positive("tolerance", tolerance);
-    if (radius <= tolerance / 2) {
-      return Math.max(1, (int) Math.ceil(Math.abs(sweep) / Math.PI));
-    }
-    double step = 2 * Math.acos(Math.max(-1, 1 - tolerance / radius));
+    // 2 acos(1 - x) = 4 asin(sqrt(x / 2)), which keeps its digits where x is tiny.
+    double step = radius <= tolerance ? Math.PI : 4 * Math.asin(Math.sqrt(tolerance / radius / 2));
     return Math.max(1, (int) Math.ceil(Math.abs(sweep) / step - 1e-12));
   }
 

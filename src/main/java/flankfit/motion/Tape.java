@@ -21,6 +21,9 @@ public final class Tape {
   static final int PROGRAMMED_BIT = 1 << 3;
   static final int FLAG_BITS = 4;
 
+  /** Halvings that bring half a turn below the last digit of an angle. */
+  private static final int HALVINGS = 55;
+
   private final Point start;
   private final int size;
   private final double[] x;
@@ -151,11 +154,12 @@ public final class Tape {
     if ((flags[move] & PROGRAMMED_BIT) == 0) {
       return to(move);
     }
-    int at = offset(move) + poolNumbers(kind(move));
+    int at = offset(move) + ownNumbers(kind(move));
     return new Point(pool[at], pool[at + 1], pool[at + 2]);
   }
 
-  private static int poolNumbers(MoveKind kind) {
+  /** Numbers that a kind of move keeps in the pool before its programmed end. */
+  private static int ownNumbers(MoveKind kind) {
     return switch (kind) {
       case RAPID, LINE -> 0;
       case ARC -> ARC_NUMBERS;
@@ -286,7 +290,12 @@ public final class Tape {
       p[2] = z[i];
       include(low, high, p);
       if (kind(i) == MoveKind.ARC) {
-        includeQuadrants(i, low, high, p);
+        if (radius(i) == endRadius(i)) {
+          includeQuadrants(i, low, high, p);
+        } else {
+          includeTurningPoints(i, state(i).plane().u(), 0, low, high, p);
+          includeTurningPoints(i, state(i).plane().v(), Math.PI / 2, low, high, p);
+        }
       }
     }
     return new Extents(new Point(low[0], low[1], low[2]), new Point(high[0], high[1], high[2]));
@@ -304,6 +313,53 @@ public final class Tape {
       pointAt(move, (q * quarter - a0) / sweep, p);
       include(low, high, p);
     }
+  }
+
+  /**
+   * Includes the points where a spiral turns back along one axis, on which its coordinate is {@code
+   * r cos(a - shift)}. They lie where {@code tan(a - shift) = dr/da / r}: at most one in each half
+   * turn, since the left side rises and the right side falls.
+   */
+  private void includeTurningPoints(
+      int move, int axis, double shift, double[] low, double[] high, double[] p) {
+    double a0 = startAngle(move) - shift;
+    double sweep = sweep(move);
+    double first = Math.min(a0, a0 + sweep);
+    double last = Math.max(a0, a0 + sweep);
+    long from = (long) Math.floor((first + Math.PI / 2) / Math.PI);
+    long to = (long) Math.floor((last + Math.PI / 2) / Math.PI);
+    for (long half = from; half <= to; half++) {
+      double below = Math.max(first, (half - 0.5) * Math.PI);
+      double above = Math.min(last, (half + 0.5) * Math.PI);
+      if (slope(move, a0, below) * slope(move, a0, above) < 0) {
+        pointAt(move, (turningAngle(move, a0, below, above) - a0) / sweep, p);
+        low[axis] = Math.min(low[axis], p[axis]);
+        high[axis] = Math.max(high[axis], p[axis]);
+      }
+    }
+  }
+
+  /** Derivative of {@code r cos a} by a, along a spiral that begins at a0 (mm/rad). */
+  private double slope(int move, double a0, double a) {
+    double perRadian = (endRadius(move) - radius(move)) / sweep(move);
+    double r = radius(move) + perRadian * (a - a0);
+    return perRadian * Math.cos(a) - r * Math.sin(a);
+  }
+
+  /** Where the slope changes its sign between two angles (rad), by halving. */
+  private double turningAngle(int move, double a0, double below, double above) {
+    double low = below;
+    double high = above;
+    boolean rises = slope(move, a0, low) > 0;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      if (slope(move, a0, middle) > 0 == rises) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
   }
 
   private static void include(double[] low, double[] high, double[] p) {

@@ -37,6 +37,9 @@ public final class TapeBuilder {
   public TapeBuilder(Point start, double[] rapidRates) {
     this.start = start;
     this.rapidRates = rapidRates.clone();
+    if (rapidRates.length != 3) {
+      throw new IllegalArgumentException("rapidRates must be 3 long: " + rapidRates.length);
+    }
     for (double rate : rapidRates) {
       Require.positive("rapidRates", rate);
     }
@@ -89,7 +92,11 @@ public final class TapeBuilder {
       ModalState state) {
     Require.notNegative("radius", radius);
     Require.notNegative("endRadius", endRadius);
-    Require.finite("sweep", sweep);
+    Require.finite("centreU", centreU);
+    Require.finite("centreV", centreV);
+    if (Require.finite("sweep", sweep) == 0) {
+      throw new IllegalArgumentException("sweep must not be 0");
+    }
     add(MoveKind.ARC, x, y, z, line, block, state);
     append(centreU);
     append(centreV);
@@ -112,12 +119,12 @@ public final class TapeBuilder {
 
   /** Marks the last move as put in at a corner by compensation. */
   public void markInserted() {
-    flags[size - 1] |= Tape.INSERTED_BIT;
+    flags[last()] |= Tape.INSERTED_BIT;
   }
 
   /** Says where the last move's block told the tool to be; nothing is kept when it is there. */
   public void programmedTo(double px, double py, double pz) {
-    int last = size - 1;
+    int last = last();
     if (px == x[last] && py == y[last] && pz == z[last]) {
       return;
     }
@@ -131,6 +138,13 @@ public final class TapeBuilder {
     append(px);
     append(py);
     append(pz);
+  }
+
+  private int last() {
+    if (size == 0) {
+      throw new IllegalStateException("the tape has no move yet");
+    }
+    return size - 1;
   }
 
   private boolean ownsPool(int move) {
@@ -157,6 +171,9 @@ public final class TapeBuilder {
 
   private void add(
       MoveKind kind, double px, double py, double pz, int atLine, int atBlock, ModalState state) {
+    Require.finite("x", px);
+    Require.finite("y", py);
+    Require.finite("z", pz);
     if (size == x.length) {
       grow();
     }

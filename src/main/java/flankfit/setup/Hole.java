@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param countersink countersink at the mouth
  * @param thread designation of the thread wanted, canonical
  * @param threadDepth depth of full thread wanted below the top (mm)
+ * @param madeBy what makes the hole; empty when the sheet leaves it to the program's moves
  * @param line line of the sheet, from 1; 0 when not from a sheet
  */
 public record Hole(
@@ -31,9 +32,60 @@ public record Hole(
     Optional<Countersink> countersink,
     Optional<String> thread,
     Optional<Double> threadDepth,
+    Optional<MadeBy> madeBy,
     int line) {
   public Hole {
     Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(madeBy, "madeBy");
+  }
+
+  /** A hole of which nothing says what makes it. */
+  public Hole(
+      String name,
+      boolean boss,
+      double x,
+      double y,
+      double top,
+      double diameter,
+      Optional<Double> depth,
+      double bottomAngle,
+      Optional<Countersink> countersink,
+      Optional<String> thread,
+      Optional<Double> threadDepth,
+      int line) {
+    this(
+        name,
+        boss,
+        x,
+        y,
+        top,
+        diameter,
+        depth,
+        bottomAngle,
+        countersink,
+        thread,
+        threadDepth,
+        Optional.empty(),
+        line);
+  }
+
+  /** What makes a hole before its thread is milled. */
+  public enum MadeBy {
+    /** Moves of the program. */
+    PROGRAM("program"),
+    /** It is in the stock before the program starts. */
+    STOCK("stock");
+
+    private final String word;
+
+    MadeBy(String word) {
+      this.word = word;
+    }
+
+    /** The word in the sheet. */
+    public String word() {
+      return word;
+    }
   }
 
   /**

@@ -1,0 +1,175 @@
+package flankfit.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
+import flankfit.finding.Severity;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/** Every error of a sheet has its code, its place, what was expected, and what to write. */
+class SetupErrorsTest {
+  private static final List<String> FULL =
+      SheetText.resource("filter-housing.setup.toml").lines().toList();
+
+  /** Puts a line of the full sheet in place of the one that begins so, and reads the sheet. */
+  private static SheetReading readWith(String beginning, String replacement) {
+    assertThat(FULL.stream().filter(l -> l.startsWith(beginning)).count()).isEqualTo(1);
+    return SheetText.read(
+        String.join(
+            "\n", FULL.stream().map(l -> l.startsWith(beginning) ? replacement : l).toList()));
+  }
+
+  @ParameterizedTest(name = "{1}")
+  @CsvFileSource(resources = "errors.csv", useHeadersInDisplayName = true, delimiter = ';')
+  void one_wrong_line_gives_one_error_at_its_place(
+      String beginning, String replacement, String code, int column, String what, String fix) {
+    SheetReading reading = readWith(beginning, replacement == null ? "" : replacement);
+    assertThat(reading.sheet()).isEmpty();
+    assertThat(reading.findings()).as("%s", reading.findings()).hasSize(1);
+    Finding finding = reading.findings().get(0);
+    assertThat(finding.code()).isEqualTo(Code.valueOf(code));
+    assertThat(finding.severity()).isEqualTo(Severity.ERROR);
+    assertThat(finding.what()).isEqualTo(what);
+    assertThat(finding.fix()).isEqualTo(fix == null ? "" : fix);
+    assertThat(finding.why()).isNotEmpty();
+    assertThat(finding.place().file()).isEqualTo("part.setup.toml");
+    assertThat(finding.place().column()).isEqualTo(column);
+    if (finding.code() != Code.SH03) {
+      int line = FULL.indexOf(FULL.stream().filter(l -> l.startsWith(beginning)).findFirst().get());
+      assertThat(finding.place().line()).isEqualTo(line + 1);
+    }
+  }
+
+  @Test
+  void a_missing_key_points_at_the_head_of_its_table() {
+    Finding finding = readWith("number   =", "").findings().get(0);
+    assertThat(finding.place().line()).isEqualTo(38);
+    assertThat(finding.why()).isEqualTo("expected a whole number from 1");
+  }
+
+  @Test
+  void the_subprograms_of_a_sheet_are_refused_rather_than_passed_over() {
+    Finding finding =
+        readWith("subprograms", "subprograms = [\"hole-pattern.nc\"]").findings().get(0);
+    assertThat(finding.code()).isEqualTo(Code.SH08);
+    assertThat(finding.place().line()).isEqualTo(10);
+    assertThat(finding.what())
+        .isEqualTo(
+            "\"subprograms\" in [control] = [\"hole-pattern.nc\"] is not available in this"
+                + " version");
+  }
+
+  @Test
+  void all_errors_of_one_reading_are_reported_in_order() {
+    SheetReading reading =
+        SheetText.read(
+            """
+            unit = "mm"
+            [[tool]]
+            number = 0
+            kind = "endmill"
+            diameter = -3
+            [[hole]]
+            name = "a"
+            at = [0, "x"]
+            diameter = "3 cm"
+            depth = "trough"
+            thread = "G1/2"
+            """);
+    assertThat(reading.sheet()).isEmpty();
+    assertThat(reading.findings())
+        .extracting(f -> f.place().line() + " " + f.code())
+        .containsExactly(
+            "1 SH02", "3 SH05", "4 SH05", "5 SH05", "8 SH04", "9 SH06", "10 SH05", "11 SH07");
+  }
+
+  @Test
+  void a_tool_number_used_twice_names_the_first_line() {
+    String tool = "[[tool]]\nnumber = 7\nkind = \"drill\"\ndiameter = 5\n";
+    List<Finding> findings = SheetText.read(tool + tool).findings();
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).place().line()).isEqualTo(6);
+    assertThat(findings.get(0).what()).isEqualTo("tool 7 is in the sheet twice, first at line 1");
+  }
+
+  @Test
+  void a_hole_name_used_twice_is_an_error() {
+    String hole = "[[hole]]\nname = \"a\"\nat = [0, 0]\ndiameter = 5\ndepth = \"through\"\n";
+    List<Finding> findings = SheetText.read(hole + hole).findings();
+    assertThat(findings).extracting(Finding::code).containsExactly(Code.SH05);
+    assertThat(findings.get(0).place().line()).isEqualTo(7);
+  }
+
+  @Test
+  void two_forms_of_one_mill_exclude_each_other() {
+    Finding finding =
+        readWith("tip         =", "tip = 0.5\nground-for = \"M20x1.5-6H\"").findings().get(0);
+    assertThat(finding.code()).isEqualTo(Code.SH05);
+    assertThat(finding.what())
+        .isEqualTo("\"ground-for\" in [[tool]] is \"M20x1.5-6H\", but form says the form too");
+    assertThat(finding.fix()).isEqualTo("keep one of form, ground-for");
+  }
+
+  @Test
+  void one_origin_in_two_spellings_is_an_error() {
+    List<Finding> findings =
+        SheetText.read("[work-offsets]\nG54 = [0, 0, 0]\ng54 = [0, 0, 1]\n").findings();
+    assertThat(findings).extracting(Finding::code).containsExactly(Code.SH05);
+  }
+
+  @Test
+  void every_value_but_the_default_of_an_unmodelled_switch_is_refused() {
+    SheetReading reading =
+        SheetText.read(
+            """
+            [control]
+            rapid-path = "dog-leg"
+            scale-reading = "thousandths"
+            cycle-repeat = "K"
+            after-g80 = "error"
+            peck-clearance = 2.0
+            chip-break-retract = 0.4
+            bore-shift = "+Y"
+            back-bore = "Z-bottom"
+            end-reset = "keep"
+            m98-form = "plain"
+            subprograms = ["a.nc"]
+            fix-rounding = "down"
+            loop-limit = 5
+            block-limit = 5
+            """);
+    assertThat(reading.findings()).hasSize(14).allMatch(f -> f.code() == Code.SH08);
+    assertThat(reading.findings())
+        .extracting(f -> f.place().line())
+        .containsExactly(2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15);
+  }
+
+  @Test
+  void stock_from_a_mesh_is_not_available() {
+    List<Finding> findings =
+        SheetText.read("[stock]\nshape = \"mesh\"\nfile = \"a.stl\"\nzero = [0, 0, 0]\n")
+            .findings();
+    assertThat(findings).extracting(Finding::code).containsExactly(Code.SH08);
+    assertThat(findings.get(0).fix()).isEqualTo("use block, cylinder or tube");
+  }
+
+  @Test
+  void brackets_without_end_are_an_error_and_no_crash() {
+    List<Finding> findings = SheetText.read("title = " + "[".repeat(5000)).findings();
+    assertThat(findings).extracting(Finding::code).containsExactly(Code.SH01);
+  }
+
+  @Test
+  void one_table_where_a_list_of_tables_belongs_says_how_to_head_it() {
+    Finding finding = SheetText.read("[hole]\nname = \"a\"\n").findings().get(0);
+    assertThat(finding.code()).isEqualTo(Code.SH04);
+    assertThat(finding.what())
+        .isEqualTo(
+            "\"hole\" in the sheet: expected a list of tables, each headed [[hole]], found a"
+                + " table");
+  }
+}
