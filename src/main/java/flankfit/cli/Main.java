@@ -1,10 +1,46 @@
 package flankfit.cli;
 
-/** Entry point of the command line. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import picocli.CommandLine;
+
+/** Entry point of the process. */
 public final class Main {
   private Main() {}
 
+  /** Runs one command and ends the process with its exit status. */
   public static void main(String[] args) {
-    System.exit(args.length);
+    Locale.setDefault(Locale.ROOT);
+    PrintStream out = utf8(FileDescriptor.out);
+    PrintStream err = utf8(FileDescriptor.err);
+    int status = commandLine(out, err).execute(args);
+    out.flush();
+    err.flush();
+    System.exit(out.checkError() && status == ExitStatus.OK ? ExitStatus.FAILED : status);
+  }
+
+  /**
+   * The commands, writing to the given streams.
+   *
+   * @param out takes results
+   * @param err takes everything else
+   */
+  static CommandLine commandLine(PrintStream out, PrintStream err) {
+    Terminal terminal = new Terminal(out, err);
+    CommandLine line = new CommandLine(new FlankfitCommand(), new Commands(terminal));
+    line.setOut(terminal.outWriter());
+    line.setErr(terminal.errWriter());
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(new UsageFailure());
+    line.setExecutionExceptionHandler(new ExecutionFailure(terminal));
+    return line;
+  }
+
+  private static PrintStream utf8(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
   }
 }

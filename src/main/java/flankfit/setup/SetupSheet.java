@@ -92,6 +92,24 @@ public record SetupSheet(
         assumptions);
   }
 
+  /** The same sheet with other assumptions. */
+  public SetupSheet withAssumptions(List<String> other) {
+    return new SetupSheet(
+        file,
+        title,
+        unit,
+        control,
+        stock,
+        keepOuts,
+        workOffsets,
+        holes,
+        tools,
+        offsets,
+        workpieceMaterial,
+        gauges,
+        other);
+  }
+
   /** Condition of the gauges. */
   public enum GaugeCondition {
     NEW,

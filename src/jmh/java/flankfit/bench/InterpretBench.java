@@ -1,0 +1,87 @@
+package flankfit.bench;
+
+import flankfit.control.Interpretation;
+import flankfit.control.Interpreter;
+import flankfit.nc.SourceText;
+import flankfit.setup.SetupSheet;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Interpreting a surfacing program against a bare scan that only sums the same numbers. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(value = 2, jvmArgs = "-Xmx6g")
+public class InterpretBench {
+  @Param({"1000000"})
+  int blocks;
+
+  private byte[] bytes;
+  private final SetupSheet sheet = SetupSheet.empty();
+
+  @Setup
+  public void make() {
+    bytes = Surfacing.program(blocks);
+    Interpretation done = interpret();
+    if (!done.complete() || done.tape().size() < blocks) {
+      throw new IllegalStateException("the program was not interpreted: " + done.stoppedAt());
+    }
+  }
+
+  /** The reference: reads every byte and sums every number. */
+  @Benchmark
+  public double bareScan() {
+    double sum = 0;
+    int i = 0;
+    while (i < bytes.length) {
+      byte b = bytes[i];
+      if (b >= 'A' && b <= 'Z') {
+        i++;
+        boolean negative = i < bytes.length && bytes[i] == '-';
+        if (negative) {
+          i++;
+        }
+        long digits = 0;
+        double scale = 1;
+        boolean point = false;
+        while (i < bytes.length) {
+          byte c = bytes[i];
+          if (c == '.') {
+            point = true;
+          } else if (c >= '0' && c <= '9') {
+            digits = digits * 10 + (c - '0');
+            if (point) {
+              scale *= 10;
+            }
+          } else {
+            break;
+          }
+          i++;
+        }
+        double value = digits / scale;
+        sum += negative ? -value : value;
+      } else {
+        i++;
+      }
+    }
+    return sum;
+  }
+
+  /** The whole of reading and executing, to a tape. */
+  @Benchmark
+  public Interpretation interpret() {
+    return Interpreter.interpret(SourceText.of("surface.nc", bytes), sheet);
+  }
+}

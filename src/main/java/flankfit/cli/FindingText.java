@@ -1,0 +1,100 @@
+package flankfit.cli;
+
+import flankfit.finding.Finding;
+import flankfit.finding.Place;
+import java.util.List;
+
+/** Words findings for people. */
+final class FindingText {
+  private static final int WIDTH = 96;
+  private static final String INDENT = "        ";
+
+  private final Style style;
+
+  FindingText(Style style) {
+    this.style = style;
+  }
+
+  /**
+   * Each finding with what, why, fix and the guilty line.
+   *
+   * @param sourceLines lines of the file the findings point into; empty when unknown
+   */
+  void full(List<Finding> findings, List<String> sourceLines, StringBuilder out) {
+    for (Finding finding : findings) {
+      out.append(place(finding.place())).append(": ");
+      out.append(
+          style.severity(
+              finding.severity(), finding.severity().word() + " " + finding.code().name()));
+      out.append(' ').append(finding.code().inWords()).append('\n');
+      part("what", finding.what(), out);
+      part("why", finding.why(), out);
+      part("fix", finding.fix(), out);
+      excerpt(finding.place(), sourceLines, out);
+    }
+  }
+
+  /** One line a finding: place, severity, code, what, fix. */
+  void brief(List<Finding> findings, StringBuilder out) {
+    for (Finding finding : findings) {
+      String text =
+          finding.what() + (finding.fix().isEmpty() ? "" : "; " + finding.fix());
+      String head = finding.severity().word() + " " + finding.code().name();
+      String at = finding.place().line() == 0 ? "" : "line " + finding.place().line() + ": ";
+      out.append("  ").append(style.severity(finding.severity(), head)).append("  ");
+      wrap(at + text, " ".repeat(head.length() + 4), out);
+    }
+  }
+
+  private static String place(Place place) {
+    StringBuilder text = new StringBuilder(place.file().isEmpty() ? "flankfit" : place.file());
+    if (place.line() > 0) {
+      text.append(':').append(place.line());
+      if (place.column() > 0) {
+        text.append(':').append(place.column());
+      }
+    }
+    return text.toString();
+  }
+
+  private static void part(String name, String text, StringBuilder out) {
+    if (!text.isEmpty()) {
+      out.append("  ").append(name).append(" ".repeat(6 - name.length()));
+      wrap(text, INDENT, out);
+    }
+  }
+
+  /** Writes text whose first line is already indented, broken at blanks. */
+  static void wrap(String text, String indent, StringBuilder out) {
+    int room = WIDTH - indent.length();
+    int from = 0;
+    while (text.length() - from > room) {
+      int at = text.lastIndexOf(' ', from + room);
+      if (at <= from) {
+        at = text.indexOf(' ', from + room);
+        if (at < 0) {
+          break;
+        }
+      }
+      out.append(text, from, at).append('\n').append(indent);
+      from = at + 1;
+    }
+    out.append(text, from, text.length()).append('\n');
+  }
+
+  private static void excerpt(Place place, List<String> lines, StringBuilder out) {
+    if (place.line() == 0 || place.line() > lines.size()) {
+      return;
+    }
+    String line = lines.get(place.line() - 1).replace('\t', ' ');
+    String number = "  " + place.line();
+    if (line.length() > 200) {
+      return;
+    }
+    out.append(number).append(" | ").append(line).append('\n');
+    if (place.column() > 0 && place.length() > 0) {
+      out.append(" ".repeat(number.length())).append(" | ");
+      out.append(" ".repeat(place.column() - 1)).append("^".repeat(place.length())).append('\n');
+    }
+  }
+}

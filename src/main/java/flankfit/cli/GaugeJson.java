@@ -1,0 +1,146 @@
+package flankfit.cli;
+
+import flankfit.finding.Finding;
+import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.Measures;
+import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.ThreadAnswer;
+import flankfit.unit.Angles;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+
+/**
+ * The answer {@code flankfit/gauge/1}. What the endless regular helix does not have (taper,
+ * roundness, entry mark, odds) is left out rather than given as nothing.
+ */
+final class GaugeJson {
+  private GaugeJson() {}
+
+  /** Writes the answer. */
+  static void write(
+      ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, OutputStream out)
+      throws IOException {
+    try (Json json = new Json(out)) {
+      json.object()
+          .put("schema", "flankfit/gauge/1")
+          .put("program", job.interpretation().file())
+          .put("assumptions", GaugeText.assumptions(job, answer))
+          .array("threads");
+      for (ThreadAnswer thread : answer.threads()) {
+        thread(thread, json);
+      }
+      json.endArray().findings(findings).end();
+    }
+  }
+
+  private static void thread(ThreadAnswer thread, Json json) throws IOException {
+    json.object()
+        .put("hole", thread.hole())
+        .put("designation", thread.designation())
+        .put("internal", thread.internal())
+        .put("hand", thread.rightHand() ? "right" : "left")
+        .put("lead", thread.lead())
+        .put("starts", thread.starts())
+        .put("cutting", thread.cutting())
+        .put("depth", thread.zTop(), thread.zBottom());
+    ThreadJson.limits(thread.limits(), json);
+    gauges(thread, json);
+    json.array("passes");
+    for (ThreadAnswer.PassAnswer pass : thread.passes()) {
+      pass(pass, json);
+    }
+    json.endArray();
+    if (thread.finished().isPresent()) {
+      finished(thread.finished().get(), json);
+    }
+    rulings(thread, json);
+    json.put("verdict", thread.verdict().words()).put("reason", thread.reason());
+    if (thread.offset().isPresent()) {
+      offset(thread.offset().get(), json);
+    }
+    json.end();
+  }
+
+  private static void gauges(ThreadAnswer thread, Json json) throws IOException {
+    if (thread.go().isPresent() && thread.noGo().isPresent()) {
+      json.object("gauges")
+          .object("go")
+          .put("pitch", thread.go().get().pitch())
+          .end()
+          .object("noGo")
+          .put("pitch", thread.noGo().get().pitch())
+          .put("turnsAllowed", thread.noGo().get().turnsAllowed())
+          .end()
+          .end();
+    }
+  }
+
+  private static void pass(ThreadAnswer.PassAnswer pass, Json json) throws IOException {
+    json.object()
+        .put("line", pass.line())
+        .put("radius", pass.radius())
+        .put("role", pass.role().word());
+    if (pass.after().isPresent()) {
+      ThreadAnswer.PassMeasures after = pass.after().get();
+      json.put("pitch", after.pitch())
+          .put("functional", after.functional())
+          .put("major", after.major());
+    }
+    json.end();
+  }
+
+  private static void finished(Measures measures, Json json) throws IOException {
+    json.object("finished")
+        .put("major", measures.major())
+        .put("minor", measures.minor())
+        .put("pitchSimple", measures.pitchSimple())
+        .put("pitchOverBall", measures.pitchOverBall())
+        .put("functional", measures.functional())
+        .put("functionalFlank", measures.functionalFlank())
+        .put("decidedBy", measures.decidedBy().words())
+        .put(
+            "flankAngles",
+            Angles.toDegrees(measures.flankAngleUp()),
+            Angles.toDegrees(measures.flankAngleDown()))
+        .put("leadError", measures.leadError())
+        .end();
+  }
+
+  private static void rulings(ThreadAnswer thread, Json json) throws IOException {
+    if (thread.go().isPresent()) {
+      json.object("go")
+          .put("enters", thread.go().get().enters())
+          .put("clearance", thread.go().get().clearance())
+          .end();
+    }
+    if (thread.noGo().isPresent()) {
+      json.object("noGo")
+          .put("turns", thread.noGo().get().turns())
+          .put("stops", thread.noGo().get().stops())
+          .end();
+    }
+    if (thread.plain().isPresent()) {
+      json.object("plain")
+          .put("goEnters", thread.plain().get().goEnters())
+          .put("noGoStops", thread.plain().get().noGoStops())
+          .end();
+    }
+  }
+
+  private static void offset(OffsetAdvice offset, Json json) throws IOException {
+    json.object("offset")
+        .put("register", offset.register())
+        .put("geometry", offset.geometry())
+        .put("now", offset.now())
+        .put("sensitivity", offset.sensitivity())
+        .put("toMiddle", offset.toMiddle())
+        .put("toGoLimit", offset.toGoLimit())
+        .put("toNoGoLimit", offset.toNoGoLimit())
+        .put("keyToMiddle", offset.keyToMiddle())
+        .put("keyToGoLimit", offset.keyToGoLimit())
+        .put("keyToNoGoLimit", offset.keyToNoGoLimit())
+        .put("hasWindow", offset.hasWindow())
+        .end();
+  }
+}

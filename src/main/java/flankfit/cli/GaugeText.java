@@ -1,0 +1,190 @@
+package flankfit.cli;
+
+import flankfit.finding.Finding;
+import flankfit.finding.Severity;
+import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.Measures;
+import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.Verdict;
+import flankfit.unit.Angles;
+import flankfit.unit.LengthUnit;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The gauge answer for a person: verdict first, figures, what to key in, cautions last. */
+final class GaugeText {
+  private static final int NAME = 30;
+
+  private final StringBuilder out = new StringBuilder();
+  private final Style style;
+
+  private GaugeText(Style style) {
+    this.style = style;
+  }
+
+  /** The text. */
+  static String of(
+      ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Style style) {
+    GaugeText text = new GaugeText(style);
+    text.errorsFirst(findings);
+    for (ThreadAnswer thread : answer.threads()) {
+      text.thread(thread);
+    }
+    text.findings(findings);
+    text.assumed(assumptions(job, answer));
+    Cautions.write(text.out);
+    return text.out.toString();
+  }
+
+  /** What control and gauging assumed, each sentence once. */
+  static List<String> assumptions(ProgramOptions.Job job, GaugeAnswer answer) {
+    Set<String> all = new LinkedHashSet<>(job.interpretation().assumptions());
+    all.addAll(answer.assumptions());
+    return List.copyOf(all);
+  }
+
+  private void errorsFirst(List<Finding> findings) {
+    List<Finding> errors =
+        findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
+    if (!errors.isEmpty()) {
+      out.append(style.severity(Severity.ERROR, errors.size() == 1 ? "error" : "errors"));
+      out.append(" to mend first\n");
+      new FindingText(style).brief(errors, out);
+      out.append('\n');
+    }
+  }
+
+  private void thread(ThreadAnswer thread) {
+    boolean good = thread.verdict() == Verdict.GAUGES_GOOD;
+    String mark = good ? "[+] " : "[x] ";
+    String head = mark + thread.designation() + " in " + thread.hole() + ": ";
+    out.append(
+        style.severity(
+            good ? Severity.NOTE : Severity.ERROR, head + thread.verdict().words()));
+    out.append("\n    ");
+    FindingText.wrap(thread.reason(), "    ", out);
+    thread.finished().ifPresent(measures -> measures(thread, measures));
+    passes(thread);
+    thread.offset().ifPresent(offset -> offset(thread, offset));
+    out.append('\n');
+  }
+
+  private static LengthUnit unit(ThreadAnswer thread) {
+    return thread.spec().threadsPerInch().isPresent() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+  }
+
+  private void measures(ThreadAnswer thread, Measures m) {
+    LengthUnit unit = unit(thread);
+    boolean inside = thread.internal();
+    row("pitch diameter, simple", m.pitchSimple(), unit,
+        range(OptionalDouble.of(thread.limits().pitchMin()),
+            OptionalDouble.of(thread.limits().pitchMax()), unit)
+            + thread.noGo().map(g -> "; NO-GO " + fine(g.pitch(), unit)).orElse(""));
+    row("functional, full crest", m.functional(), unit,
+        thread.go().map(g -> "GO " + fine(g.pitch(), unit) + ", touched first by "
+            + m.decidedBy().words()).orElse(""));
+    row("functional, flanks alone", m.functionalFlank(), unit, "");
+    m.pitchOverBall().ifPresent(p -> row("pitch diameter over balls", p, unit, ""));
+    row("major diameter", m.major(), unit,
+        range(thread.limits().majorMin(), thread.limits().majorMax(), unit));
+    row("minor diameter", m.minor(), unit,
+        range(thread.limits().minorMin(), thread.limits().minorMax(), unit));
+    out.append("    ").append(Figures.left("flank angles, up and down", NAME));
+    out.append(Figures.right(Figures.fixed(Angles.toDegrees(m.flankAngleUp()), 2) + "°", 10));
+    out.append(Figures.right(Figures.fixed(Angles.toDegrees(m.flankAngleDown()), 2) + "°", 10));
+    out.append("     wanted ")
+        .append(Figures.plain(Angles.toDegrees(thread.spec().halfAngle()), 2)).append("°\n");
+    out.append("    ").append(Figures.left("lead, hand, cutting", NAME));
+    out.append(Figures.right(Figures.length(thread.lead(), unit), 10)).append(' ')
+        .append(unit.symbol()).append("  ").append(thread.rightHand() ? "right" : "left")
+        .append(" hand, ").append(thread.cutting()).append(inside ? ", inside" : ", outside");
+    out.append(", Z ").append(Figures.length(thread.zTop(), unit)).append(" to ")
+        .append(Figures.length(thread.zBottom(), unit)).append('\n');
+  }
+
+  private void row(String name, double value, LengthUnit unit, String against) {
+    out.append("    ").append(Figures.left(name, NAME));
+    out.append(Figures.right(fine(value, unit), 10)).append(' ').append(unit.symbol());
+    if (!against.isEmpty()) {
+      out.append("  ").append(against);
+    }
+    out.append('\n');
+  }
+
+  /** Measures are told to one decimal more than the least increment. */
+  private static String fine(double millimetres, LengthUnit unit) {
+    return Figures.fixed(unit.fromMillimetres(millimetres), Figures.decimals(unit) + 1);
+  }
+
+  private static String range(OptionalDouble least, OptionalDouble most, LengthUnit unit) {
+    if (least.isPresent() && most.isPresent()) {
+      return "limits "
+          + Figures.length(least.getAsDouble(), unit)
+          + " to "
+          + Figures.length(most.getAsDouble(), unit);
+    }
+    if (least.isPresent()) {
+      return "least " + Figures.length(least.getAsDouble(), unit);
+    }
+    return most.isPresent() ? "greatest " + Figures.length(most.getAsDouble(), unit) : "";
+  }
+
+  private void passes(ThreadAnswer thread) {
+    LengthUnit unit = unit(thread);
+    for (ThreadAnswer.PassAnswer pass : thread.passes()) {
+      out.append("    ").append(Figures.left("pass at line " + pass.line(), 20));
+      out.append(Figures.left(pass.role().word(), 8)).append("path radius ");
+      out.append(fine(pass.radius(), unit));
+      pass.after()
+          .ifPresent(
+              after -> out.append(", leaves pitch diameter ").append(fine(after.pitch(), unit)));
+      out.append('\n');
+    }
+  }
+
+  private void offset(ThreadAnswer thread, OffsetAdvice offset) {
+    LengthUnit unit = unit(thread);
+    out.append("    ").append(style.strong(offset.register() + " wear"));
+    out.append(" is ").append(Figures.lengthWithUnit(offset.now(), unit));
+    out.append("; ").append(Figures.fixed(Math.abs(offset.sensitivity()) , 3));
+    out.append(offset.sensitivity() < 0 ? " smaller" : " larger");
+    out.append(" pitch diameter for each 1 more in the register\n");
+    if (!offset.hasWindow()) {
+      out.append("    no value suits both gauges: the form must be mended, not the register\n");
+    }
+    key("key in for the middle of the limits", offset.keyToMiddle(), unit);
+    key("the last value at which GO enters", offset.keyToGoLimit(), unit);
+    key("the last value at which NO-GO stops", offset.keyToNoGoLimit(), unit);
+  }
+
+  private void key(String name, double value, LengthUnit unit) {
+    out.append("      ").append(Figures.left(name, 38));
+    out.append(Figures.right(Figures.length(value, unit), 9)).append(' ').append(unit.symbol())
+        .append('\n');
+  }
+
+  private void findings(List<Finding> findings) {
+    List<Finding> warnings =
+        findings.stream().filter(f -> f.severity() == Severity.WARNING).toList();
+    new FindingText(style).brief(warnings, out);
+    long notes = findings.stream().filter(f -> f.severity() == Severity.NOTE).count();
+    if (notes > 0) {
+      out.append("  ").append(notes).append(notes == 1 ? " note" : " notes")
+          .append(" more: --format json lists them\n");
+    }
+  }
+
+  private void assumed(List<String> assumptions) {
+    if (assumptions.isEmpty()) {
+      return;
+    }
+    out.append("\nassumed\n");
+    for (String assumption : assumptions) {
+      out.append("  ");
+      FindingText.wrap(assumption, "  ", out);
+    }
+  }
+}

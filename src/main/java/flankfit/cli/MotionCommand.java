@@ -1,0 +1,124 @@
+package flankfit.cli;
+
+import flankfit.control.Interpretation;
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
+import flankfit.finding.Place;
+import flankfit.finding.Severity;
+import flankfit.picture.MotionPicture;
+import flankfit.picture.NoOpenGlException;
+import flankfit.picture.Scene;
+import flankfit.picture.Theme;
+import flankfit.picture.View;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** What the tool does: the moves, and a picture of them. */
+@Command(
+    name = "motion",
+    description = "Shows what the tool does: the moves as a table or JSON, and a picture.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Example: flankfit motion sample-programs/filter-housing-m20.nc --image path.png --view plan"
+    })
+final class MotionCommand implements Callable<Integer> {
+  private static final int LEAST_PIXELS = 200;
+  private static final int MOST_PIXELS = 8192;
+
+  private final Terminal terminal;
+
+  @Mixin private ProgramOptions program = new ProgramOptions();
+  @Mixin private OutputOptions output = new OutputOptions();
+
+  @Option(
+      names = "--image",
+      paramLabel = "FILE.png",
+      description = "draws the path against stock and holes; needs OpenGL but no display")
+  private Optional<Path> image = Optional.empty();
+
+  @Option(
+      names = "--view",
+      paramLabel = "plan|front|side|iso",
+      description = "from where the picture is seen (default: iso)")
+  private View view = View.ISO;
+
+  @Option(
+      names = "--size",
+      paramLabel = "WxH",
+      description = "size of the picture in pixels (default: 1600x1000)")
+  private String size = "1600x1000";
+
+  @Option(names = "--dark", description = "draws on a dark ground")
+  private boolean dark;
+
+  MotionCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    int[] pixels = pixels();
+    if (image.isPresent()) {
+      OutputFile.check(image.get(), program.inputs());
+    }
+    ProgramOptions.Job job = program.run();
+    if (image.isPresent()) {
+      draw(job, image.get(), pixels);
+    }
+    Interpretation done = job.interpretation();
+    if (output.json()) {
+      MotionJson.write(done, terminal.outBytes());
+    } else {
+      MotionText.write(job, output.style(), image, terminal.outWriter());
+    }
+    return hasErrors(done.findings()) ? ExitStatus.ANSWER_NO : ExitStatus.OK;
+  }
+
+  static boolean hasErrors(List<Finding> findings) {
+    return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
+  }
+
+  private void draw(ProgramOptions.Job job, Path file, int[] pixels) throws RequestException {
+    String title =
+        job.sheet().title().isEmpty() ? String.valueOf(program.file().getFileName()) : job.sheet().title();
+    Scene scene = Scene.of(job.interpretation().tape(), job.sheet(), title);
+    try {
+      OutputFile.write(
+          file,
+          MotionPicture.png(scene, view, pixels[0], pixels[1], dark ? Theme.DARK : Theme.LIGHT));
+    } catch (NoOpenGlException e) {
+      throw RequestException.failed(
+          Finding.of(Code.RQ05, Place.file(""), e.what(), e.why(), e.fix()));
+    }
+  }
+
+  private int[] pixels() throws RequestException {
+    int cross = size.indexOf('x');
+    try {
+      int width = Integer.parseInt(size.substring(0, Math.max(0, cross)));
+      int height = Integer.parseInt(size.substring(cross + 1));
+      if (Math.min(width, height) >= LEAST_PIXELS && Math.max(width, height) <= MOST_PIXELS) {
+        return new int[] {width, height};
+      }
+    } catch (NumberFormatException e) {
+      throw badSize(e.getMessage());
+    }
+    throw badSize("each side must lie between " + LEAST_PIXELS + " and " + MOST_PIXELS);
+  }
+
+  private RequestException badSize(String why) {
+    return RequestException.wrong(
+        Finding.of(
+            Code.RQ04,
+            Place.file(""),
+            "--size " + size + " is not a size",
+            why,
+            "write width x height in pixels: 1600x1000"));
+  }
+}
