@@ -98,7 +98,7 @@ final class GaugeJson {
         .put("pitchOverBall", measures.pitchOverBall())
         .put("functional", measures.functional())
         .put("functionalFlank", measures.functionalFlank())
-        .put("decidedBy", measures.decidedBy().words())
+        .put("decidedBy", measures.decidedBy().word())
         .put(
             "flankAngles",
             Angles.toDegrees(measures.flankAngleUp()),

@@ -9,10 +9,14 @@ import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.unit.Angles;
 import flankfit.unit.LengthUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The gauge answer for a person: verdict first, figures, what to key in, cautions last. */
 final class GaugeText {
@@ -30,9 +34,7 @@ final class GaugeText {
       ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Style style) {
     GaugeText text = new GaugeText(style);
     text.errorsFirst(findings);
-    for (ThreadAnswer thread : answer.threads()) {
-      text.thread(thread);
-    }
+    text.threads(answer.threads());
     text.findings(findings);
     text.assumed(assumptions(job, answer));
     Cautions.write(text.out);
@@ -57,19 +59,34 @@ final class GaugeText {
     }
   }
 
-  private void thread(ThreadAnswer thread) {
-    boolean good = thread.verdict() == Verdict.GAUGES_GOOD;
-    String mark = good ? "[+] " : "[x] ";
-    String head = mark + thread.designation() + " in " + thread.hole() + ": ";
+  /** Threads that measure alike, as those of a hole pattern do, are told once. */
+  private void threads(List<ThreadAnswer> threads) {
+    Map<String, List<ThreadAnswer>> alike = new LinkedHashMap<>();
+    for (ThreadAnswer thread : threads) {
+      alike.computeIfAbsent(figures(thread), key -> new ArrayList<>()).add(thread);
+    }
+    alike.forEach((figures, group) -> group(group, figures));
+  }
+
+  private void group(List<ThreadAnswer> group, String figures) {
+    ThreadAnswer first = group.get(0);
+    boolean good = first.verdict() == Verdict.GAUGES_GOOD;
+    String holes = group.stream().map(ThreadAnswer::hole).collect(Collectors.joining(", "));
+    String head = (good ? "[+] " : "[x] ") + first.designation() + " in " + holes + ": ";
     out.append(
-        style.severity(
-            good ? Severity.NOTE : Severity.ERROR, head + thread.verdict().words()));
-    out.append("\n    ");
-    FindingText.wrap(thread.reason(), "    ", out);
-    thread.finished().ifPresent(measures -> measures(thread, measures));
-    passes(thread);
-    thread.offset().ifPresent(offset -> offset(thread, offset));
+        style.severity(good ? Severity.NOTE : Severity.ERROR, head + first.verdict().words()));
+    out.append('\n').append(figures);
+    passes(group);
+    first.offset().ifPresent(offset -> offset(first, offset));
     out.append('\n');
+  }
+
+  private String figures(ThreadAnswer thread) {
+    GaugeText text = new GaugeText(style);
+    text.out.append("    ");
+    FindingText.wrap(thread.reason(), "    ", text.out);
+    thread.finished().ifPresent(measures -> text.measures(thread, measures));
+    return text.out.toString();
   }
 
   private static LengthUnit unit(ThreadAnswer thread) {
@@ -85,7 +102,7 @@ final class GaugeText {
             + thread.noGo().map(g -> "; NO-GO " + fine(g.pitch(), unit)).orElse(""));
     row("functional, full crest", m.functional(), unit,
         thread.go().map(g -> "GO " + fine(g.pitch(), unit) + ", touched first by "
-            + m.decidedBy().words()).orElse(""));
+            + m.decidedBy().word()).orElse(""));
     row("functional, flanks alone", m.functionalFlank(), unit, "");
     m.pitchOverBall().ifPresent(p -> row("pitch diameter over balls", p, unit, ""));
     row("major diameter", m.major(), unit,
@@ -132,28 +149,39 @@ final class GaugeText {
     return most.isPresent() ? "greatest " + Figures.length(most.getAsDouble(), unit) : "";
   }
 
-  private void passes(ThreadAnswer thread) {
-    LengthUnit unit = unit(thread);
-    for (ThreadAnswer.PassAnswer pass : thread.passes()) {
-      out.append("    ").append(Figures.left("pass at line " + pass.line(), 20));
-      out.append(Figures.left(pass.role().word(), 8)).append("path radius ");
-      out.append(fine(pass.radius(), unit));
+  private void passes(List<ThreadAnswer> group) {
+    ThreadAnswer first = group.get(0);
+    LengthUnit unit = unit(first);
+    for (int i = 0; i < first.passes().size(); i++) {
+      ThreadAnswer.PassAnswer pass = first.passes().get(i);
+      int index = i;
+      String lines =
+          group.stream()
+              .filter(thread -> index < thread.passes().size())
+              .map(thread -> Integer.toString(thread.passes().get(index).line()))
+              .collect(Collectors.joining(", "));
+      out.append("    ").append(Figures.left(pass.role().word() + " pass", 14));
+      out.append("path radius ").append(fine(pass.radius(), unit)).append(' ');
+      out.append(unit.symbol());
       pass.after()
           .ifPresent(
               after -> out.append(", leaves pitch diameter ").append(fine(after.pitch(), unit)));
-      out.append('\n');
+      out.append("  (line ").append(lines).append(")\n");
     }
   }
 
   private void offset(ThreadAnswer thread, OffsetAdvice offset) {
     LengthUnit unit = unit(thread);
+    double step = unit == LengthUnit.INCH ? unit.toMillimetres(0.001) : 0.01;
+    double effect = offset.sensitivity() * step;
     out.append("    ").append(style.strong(offset.register() + " wear"));
     out.append(" is ").append(Figures.lengthWithUnit(offset.now(), unit));
-    out.append("; ").append(Figures.fixed(Math.abs(offset.sensitivity()) , 3));
-    out.append(offset.sensitivity() < 0 ? " smaller" : " larger");
-    out.append(" pitch diameter for each 1 more in the register\n");
+    out.append("; ").append(Figures.lengthWithUnit(step, unit));
+    out.append(" more makes the pitch diameter ").append(fine(Math.abs(effect), unit));
+    out.append(effect < 0 ? " smaller\n" : " larger\n");
     if (!offset.hasWindow()) {
-      out.append("    no value suits both gauges: the form must be mended, not the register\n");
+      out.append("      no value suits both gauges: mend the motion or the mill\n");
+      return;
     }
     key("key in for the middle of the limits", offset.keyToMiddle(), unit);
     key("the last value at which GO enters", offset.keyToGoLimit(), unit);
@@ -162,8 +190,8 @@ final class GaugeText {
 
   private void key(String name, double value, LengthUnit unit) {
     out.append("      ").append(Figures.left(name, 38));
-    out.append(Figures.right(Figures.length(value, unit), 9)).append(' ').append(unit.symbol())
-        .append('\n');
+    out.append(Figures.right(Figures.length(value, unit), 9)).append(' ');
+    out.append(unit.symbol()).append('\n');
   }
 
   private void findings(List<Finding> findings) {

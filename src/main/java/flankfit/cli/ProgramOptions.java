@@ -183,7 +183,9 @@ final class ProgramOptions {
 
     private Optional<Tape> replay(Offsets offsets) {
       Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets));
-      return again.complete() ? Optional.of(again.tape()) : Optional.empty();
+      // A program that stops where it stopped before has cut the same threads until then.
+      boolean asFar = again.stoppedAt().equals(interpretation.stoppedAt());
+      return asFar ? Optional.of(again.tape()) : Optional.empty();
     }
   }
 }

@@ -1,6 +1,7 @@
 package flankfit.cli;
 
 import flankfit.finding.Severity;
+import picocli.CommandLine;
 
 /** Whether words are set off by colour; a word always says the same. */
 final class Style {
@@ -21,8 +22,7 @@ final class Style {
     return switch (choice) {
       case ALWAYS -> new Style(true);
       case NEVER -> new Style(false);
-      case AUTO ->
-          new Style(System.console() != null && System.getenv().getOrDefault("NO_COLOR", "").isEmpty());
+      case AUTO -> new Style(CommandLine.Help.Ansi.AUTO.enabled());
     };
   }
 

@@ -3,6 +3,7 @@ package flankfit.cli;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
 /** Where results and everything else go. */
@@ -17,12 +18,12 @@ final class Terminal {
 
   /** Takes results as text. */
   PrintWriter outWriter() {
-    return new PrintWriter(out, true);
+    return new PrintWriter(out, true, StandardCharsets.UTF_8);
   }
 
   /** Takes everything else as text. */
   PrintWriter errWriter() {
-    return new PrintWriter(err, true);
+    return new PrintWriter(err, true, StandardCharsets.UTF_8);
   }
 
   /** Takes results as bytes. */

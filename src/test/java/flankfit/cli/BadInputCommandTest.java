@@ -70,8 +70,14 @@ class BadInputCommandTest {
     Files.writeString(sheet, "[offsets]\nD1 = { geometry = 4.0, wear = 0.0 }\n");
     FlankfitProcess run =
         motion(
-            "G21 G90 G17 G54 F100. S900 M3\nG0 X0. Y0. Z5.\nG1 G41 D1 X3. Y0.\n"
-                + "G3 I-3.\nG1 G40 X0. Y0.\nM30\n");
+            """
+            G21 G90 G17 G54 F100. S900 M3
+            G0 X0. Y0. Z5.
+            G1 G41 D1 X3. Y0.
+            G3 I-3.
+            G1 G40 X0. Y0.
+            M30
+            """);
     assertThat(run.status()).isEqualTo(1);
     assertThat(run.out()).contains("error RC05 offset-exceeds-arc", ":4");
   }
