@@ -13,9 +13,13 @@ import java.util.regex.Pattern;
  * @see "ASME B1.1, section 6: screw thread designation"
  */
 final class UnifiedDesignation {
+  /** Size in four ways, threads per inch, series, class, gauging system, hand. */
   private static final Pattern WHOLE =
       Pattern.compile(
-          "(?:(\\d{1,2})[- ](\\d{1,3})/(\\d{1,3})|(\\d{1,3})/(\\d{1,3})|(\\d{0,3}\\.\\d{1,6})|(#?) ?(\\d{1,3}))"
+          "(?:(\\d{1,2})[- ](\\d{1,3})/(\\d{1,3})"
+              + "|(\\d{1,3})/(\\d{1,3})"
+              + "|(\\d{0,3}\\.\\d{1,6})"
+              + "|(#?) ?(\\d{1,3}))"
               + "-(\\d{1,3}(?:\\.\\d{1,3})?|4[- ]1/2)"
               + "(?:[- ]?((?!LH)[A-Z][A-Z.]*))?"
               + "(?:[- ]?(\\d[A-Z]?))??"

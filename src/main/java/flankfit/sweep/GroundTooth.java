@@ -124,11 +124,8 @@ public final class GroundTooth implements Tooth {
 
   @Override
   public double reach(Station station, Flank flank) {
-    double low = station.nearest();
+    double low = station.nearest(outsideRadius);
     double high = Math.min(outsideRadius, station.farthest());
-    if (low > high) {
-      return Double.NaN;
-    }
     // The parameter is the wall radius of the thread the mill is ground for.
     double from = outsideRadius <= high ? deepest : wallOf(high);
     double to = low <= rootRadius() ? shallowest : wallOf(low);

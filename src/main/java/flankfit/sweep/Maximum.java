@@ -10,7 +10,7 @@ import java.util.function.DoubleUnaryOperator;
  * @see "R. P. Brent, Algorithms for Minimization without Derivatives, 1973, chapter 5 (from
  *     memory)"
  */
-final class Maximum {
+public final class Maximum {
   private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
   private static final double RELATIVE = 1e-8;
   private static final int MOST_STEPS = 100;
@@ -18,7 +18,7 @@ final class Maximum {
   private Maximum() {}
 
   /** The greatest value between two places, ends included. */
-  static double of(DoubleUnaryOperator f, double low, double high) {
+  public static double of(DoubleUnaryOperator f, double low, double high) {
     double atEnds = Math.max(f.applyAsDouble(low), f.applyAsDouble(high));
     return Math.max(atEnds, inside(f, low, high));
   }

@@ -29,6 +29,14 @@ record Station(double radius, double pathRadius, double lead) {
     return Math.abs(radius - pathRadius);
   }
 
+  /**
+   * The least distance, clipped to the outside radius: on the groove's very bottom rounding may put
+   * it a last digit beyond (mm).
+   */
+  double nearest(double outsideRadius) {
+    return Math.min(nearest(), outsideRadius);
+  }
+
   /** The distance at half a turn (mm), the greatest there is. */
   double farthest() {
     return radius + pathRadius;

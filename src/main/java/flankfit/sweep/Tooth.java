@@ -32,8 +32,8 @@ public sealed interface Tooth permits PolylineTooth, GroundTooth {
 
   /**
    * Axial distance from the groove's middle to the flank that this tooth leaves on a cylinder of
-   * the thread (mm): the greatest {@code rise(φ) + halfWidth(d(φ))}, exact to 1e-9. NaN where the
-   * tooth does not reach the cylinder.
+   * the thread (mm): the greatest {@code rise(φ) + halfWidth(d(φ))}, exact to 1e-9. The cylinder
+   * must not lie beyond the groove's bottom.
    */
   double reach(Station station, Flank flank);
 }

@@ -98,7 +98,7 @@ final class ToothSide {
     double best = Double.NaN;
     for (int i = 1; i < radius.length; i++) {
       double high = Math.min(radius[i - 1], station.farthest());
-      double low = Math.max(radius[i], station.nearest());
+      double low = Math.max(radius[i], station.nearest(top()));
       if (high >= low && radius[i - 1] > radius[i]) {
         best = larger(best, reachOfLine(station, i, low, high));
       }
