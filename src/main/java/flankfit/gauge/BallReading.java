@@ -5,6 +5,7 @@ import flankfit.sweep.Flank;
 import flankfit.sweep.Groove;
 import flankfit.sweep.Maximum;
 import flankfit.sweep.RegularThread;
+import flankfit.sweep.Root;
 import java.util.OptionalDouble;
 
 /**
@@ -16,8 +17,6 @@ import java.util.OptionalDouble;
  *     inside derived by the same geometry"
  */
 final class BallReading {
-  private static final int STEPS = 45;
-
   private BallReading() {}
 
   /** Diameter of the ball or wire that touches at the pitch line (mm). */
@@ -53,16 +52,15 @@ final class BallReading {
   /** Radius of the ball's centre when it lies as deep in the groove as it goes (mm). */
   private static double deepestCentre(RegularThread thread, double radius) {
     double deep = thread.groove().bottom() - radius;
-    double shallow = thread.crest() - 2 * radius;
-    for (int i = 0; i < STEPS; i++) {
-      double middle = (deep + shallow) / 2;
-      if (room(thread, middle, radius) >= 0) {
-        shallow = middle;
-      } else {
-        deep = middle;
-      }
+    // There the ball only dips into the groove's mouth, where it is wide.
+    double shallow = thread.crest() - 0.9 * radius;
+    if (room(thread, shallow, radius) <= 0) {
+      return shallow;
     }
-    return shallow;
+    if (deep <= shallow || room(thread, deep, radius) >= 0) {
+      return deep;
+    }
+    return Root.between(centre -> room(thread, centre, radius), shallow, deep);
   }
 
   /** The least of groove width less the ball's chord over the cylinders where both are (mm). */
@@ -77,9 +75,6 @@ final class BallReading {
 
   private static double least(
       Groove groove, Flank flank, double centre, double radius, double low, double high) {
-    if (low >= high) {
-      return 0;
-    }
     return Maximum.of(
         rho -> {
           double from = rho - centre;

@@ -5,6 +5,7 @@ import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.RegularThread;
+import flankfit.sweep.Root;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
@@ -26,7 +27,8 @@ final class OffsetSolver {
   /** Greatest departure of the proof from what was solved (mm). */
   private static final double PROVED = 1e-5;
 
-  private static final int HALVINGS = 50;
+  /** Halvings of a search of a few millimetres, down to a nanometre and below. */
+  private static final int HALVINGS = 34;
 
   private final SetupSheet setup;
   private final Function<Offsets, Optional<List<Pass>>> replayed;
@@ -132,9 +134,9 @@ final class OffsetSolver {
 
     Optional<OffsetAdvice> advise(ModalState state, Offsets.Register register, double sensitivity) {
       double middle = (spec.limits().pitchMin() + spec.limits().pitchMax()) / 2;
-      double toMiddle = firstDepth(depth -> !isShallower(depth, middle));
+      double toMiddle = depthOf(middle);
       double toGo = firstDepth(this::goEnters);
-      double toNoGo = firstDepth(depth -> !isShallower(depth, Mate.noGoPitch(spec)));
+      double toNoGo = depthOf(Mate.noGoPitch(spec));
       if (!Double.isFinite(toMiddle + toGo + toNoGo)
           || !isProved(state, register, toMiddle, middle)) {
         return Optional.empty();
@@ -165,9 +167,16 @@ final class OffsetSolver {
       return (up ? Math.ceil(steps) : Math.floor(steps)) * increment;
     }
 
-    private boolean isShallower(double depth, double pitchDiameter) {
-      double simple = measurer.simple(deeper(depth));
-      return spec.internal() ? simple < pitchDiameter : simple > pitchDiameter;
+    /** The change of depth that gives a simple pitch diameter (mm); NaN when out of reach. */
+    private double depthOf(double pitchDiameter) {
+      double low = -reach(true);
+      double high = reach(false);
+      double least = measurer.simple(deeper(low));
+      double most = measurer.simple(deeper(high));
+      if (!((least - pitchDiameter) * (most - pitchDiameter) <= 0)) {
+        return Double.NaN;
+      }
+      return Root.between(depth -> measurer.simple(deeper(depth)) - pitchDiameter, low, high);
     }
 
     private boolean goEnters(double depth) {

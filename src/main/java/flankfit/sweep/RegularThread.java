@@ -2,7 +2,6 @@ package flankfit.sweep;
 
 import flankfit.unit.Require;
 import java.util.Objects;
-import java.util.function.DoublePredicate;
 
 /**
  * An endless regular thread: one groove repeated along the axis, in a hole or on a boss.
@@ -12,8 +11,6 @@ import java.util.function.DoublePredicate;
  * @param blankRadius radius of the hole or boss before the thread is cut (mm), above 0
  */
 public record RegularThread(Groove groove, double spacing, double blankRadius) {
-  private static final int STEPS = 60;
-
   public RegularThread {
     Objects.requireNonNull(groove, "groove");
     Require.positive("spacing", spacing);
@@ -36,7 +33,7 @@ public record RegularThread(Groove groove, double spacing, double blankRadius) {
     if (meet(groove.bottom())) {
       return groove.bottom();
     }
-    return where(width -> width >= spacing);
+    return where(spacing);
   }
 
   private boolean meet(double radius) {
@@ -53,22 +50,15 @@ public record RegularThread(Groove groove, double spacing, double blankRadius) {
     if (!isCut() || groove.width(blankRadius) < width || groove.width(groove.bottom()) > width) {
       return Double.NaN;
     }
-    return where(w -> w >= width);
+    return where(width);
   }
 
-  /** Bisection between blank, where the condition holds, and bottom, where it does not. */
-  private double where(DoublePredicate holds) {
-    double wide = blankRadius;
-    double narrow = groove.bottom();
-    for (int i = 0; i < STEPS; i++) {
-      double middle = (wide + narrow) / 2;
-      if (holds.test(groove.width(middle))) {
-        wide = middle;
-      } else {
-        narrow = middle;
-      }
-    }
-    return (wide + narrow) / 2;
+  /** The radius of a width, between blank, where it is wider, and bottom, where it is narrower. */
+  private double where(double width) {
+    return Root.between(
+        radius -> groove.width(radius) - width,
+        Math.min(blankRadius, groove.bottom()),
+        Math.max(blankRadius, groove.bottom()));
   }
 
   /**
@@ -92,16 +82,9 @@ public record RegularThread(Groove groove, double spacing, double blankRadius) {
     if (groove.halfWidth(bottom, flank) >= distance) {
       return bottom;
     }
-    double cut = blankRadius;
-    double uncut = bottom;
-    for (int i = 0; i < STEPS; i++) {
-      double middle = (cut + uncut) / 2;
-      if (groove.halfWidth(middle, flank) >= distance) {
-        cut = middle;
-      } else {
-        uncut = middle;
-      }
-    }
-    return (cut + uncut) / 2;
+    return Root.between(
+        radius -> groove.halfWidth(radius, flank) - distance,
+        Math.min(blankRadius, bottom),
+        Math.max(blankRadius, bottom));
   }
 }

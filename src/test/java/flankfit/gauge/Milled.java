@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /** A thread-milling job for tests: writes its tape as a control would, for any register. */
-final class Milled {
+class Milled {
   static final double[] RATES = {20000, 20000, 20000};
 
   String thread = "M20x1.5-6H";
@@ -50,6 +50,7 @@ final class Milled {
   boolean retractInPlace;
   LengthUnit unit = LengthUnit.MILLIMETRE;
   int toolInSheet = 4;
+  double stepZ;
 
   Tape tape(Offsets offsets) {
     Offsets.Register r = offsets.radius(register).orElse(new Offsets.Register(0, 0));
@@ -67,14 +68,15 @@ final class Milled {
     ModalState off = state(Compensation.OFF);
     ModalState on = state(register == 0 ? Compensation.OFF : Compensation.LEFT);
     tape.straight(MoveKind.RAPID, axis.x(), axis.y(), 5, line, line, off);
+    double z0 = zStart;
     for (double nominal : radii) {
       double e = nominal + change;
       double clear = boss ? e + 5 : 0;
-      tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), zStart, ++line, line, off);
-      enter(tape, axis, e, ++line, on);
+      tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), z0, ++line, line, off);
+      enter(tape, axis, e, z0, ++line, on);
       double sense = anticlockwise ? 1 : -1;
       double sweep = sense * 2 * Math.PI * turns / arcs;
-      double z = zStart + (entryRiseShare >= 0 ? entryRiseShare * lead : 0);
+      double z = z0 + (entryRiseShare >= 0 ? entryRiseShare * lead : 0);
       line++;
       for (int i = 1; i <= arcs; i++) {
         double angle = sweep * i;
@@ -97,18 +99,20 @@ final class Milled {
       } else {
         tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), z, ++line, line, off);
       }
+      z0 += stepZ;
     }
+
     tape.straight(MoveKind.RAPID, axis.x() + (boss ? 60 : 0), axis.y(), 50, ++line, line, off);
     return line + 1;
   }
 
   /** Straight from the axis, or by a half turn of half the path radius. */
-  private void enter(TapeBuilder tape, Point axis, double e, int line, ModalState on) {
+  private void enter(TapeBuilder tape, Point axis, double e, double z0, int line, ModalState on) {
     if (entryRiseShare < 0) {
-      tape.straight(MoveKind.LINE, axis.x() + e, axis.y(), zStart, line, line, on);
+      tape.straight(MoveKind.LINE, axis.x() + e, axis.y(), z0, line, line, on);
       return;
     }
-    double z = zStart + entryRiseShare * lead;
+    double z = z0 + entryRiseShare * lead;
     tape.arc(
         axis.x() + e,
         axis.y(),
