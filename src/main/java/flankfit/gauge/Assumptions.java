@@ -16,18 +16,16 @@ import java.util.Set;
 /** Collects what the answers rest on, each sentence once. */
 final class Assumptions {
   private final Set<String> sentences = new LinkedHashSet<>();
+  private final GaugeCondition condition;
 
   Assumptions(GaugeCondition condition) {
+    this.condition = condition;
     sentences.add("entry and exit arcs are not part of the measured profile");
     sentences.add("the cutter, its holder and the machine are taken as stiff and without run-out");
     sentences.add("gauges are held central in the thread and free to turn");
     sentences.add(
         "on an endless regular thread a NO-GO gauge stops at once or runs through; incomplete end"
             + " threads, which let it enter a little, are not modelled");
-    sentences.add(
-        condition == GaugeCondition.NEW
-            ? "gauges are new and at the middle of their own tolerance"
-            : "gauges are reckoned as new, although the sheet says otherwise");
   }
 
   List<String> list() {
@@ -41,7 +39,9 @@ final class Assumptions {
   /** Adds what one thread rests on. */
   void of(FoundThread found) {
     ThreadSpec spec = found.spec();
-    if (!spec.internal()) {
+    if (spec.internal()) {
+      sentences.add(GaugesInUse.assumed(spec, condition));
+    } else {
       sentences.add("ring gauges of " + spec.designation() + " are taken at its limits of size");
     }
     for (CutPass cut : found.model().passes()) {

@@ -17,6 +17,9 @@ import java.util.OptionalDouble;
  *     inside derived by the same geometry"
  */
 final class BallReading {
+  /** Clearance below which the ball counts as resting on the bottom (mm). */
+  private static final double ON_BOTTOM = 1e-9;
+
   private BallReading() {}
 
   /** Diameter of the ball or wire that touches at the pitch line (mm). */
@@ -42,7 +45,7 @@ final class BallReading {
     double ball = bestSize(spec.pitch(), spec.halfAngle());
     double centre = deepestCentre(thread, ball / 2);
     double touch = centre + ball / 2 * Math.sin(spec.halfAngle());
-    if (!(touch > thread.crest()) || centre + ball / 2 > thread.groove().bottom() - 1e-9) {
+    if (!(touch > thread.crest()) || centre + ball / 2 > thread.groove().bottom() - ON_BOTTOM) {
       return OptionalDouble.empty();
     }
     double offset = betweenCentres(0, ball, spec.pitch(), spec.halfAngle());

@@ -15,7 +15,11 @@ import flankfit.sweep.RegularThread;
  * @param decidedBy what touches first with the full crest
  */
 record Fit(double functional, double flanks, DecidedBy decidedBy) {
+  /** Places tried along a flank before the least is refined. */
   private static final int STEPS = 24;
+
+  /** Loss of functional diameter from which the crest is said to decide (mm). */
+  private static final double CREST_FIRST = 1e-7;
 
   /** What touches first. */
   public enum DecidedBy {
@@ -68,7 +72,7 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
       double byCrest = mate.pitchDiameter() - sign * 2 * beyond;
       functional = mate.internal() ? Math.min(full, byCrest) : Math.max(full, byCrest);
     }
-    boolean crest = sign * (flanks - functional) > 1e-7;
+    boolean crest = sign * (flanks - functional) > CREST_FIRST;
     DecidedBy by = crest ? DecidedBy.CREST : up ? DecidedBy.FLANK_UP : DecidedBy.FLANK_DOWN;
     return new Fit(functional, flanks, by);
   }

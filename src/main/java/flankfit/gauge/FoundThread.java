@@ -2,6 +2,7 @@ package flankfit.gauge;
 
 import flankfit.setup.Hole;
 import flankfit.standard.ThreadSpec;
+import java.util.Optional;
 
 /**
  * The thread of one hole or boss with all passes that cut it.
@@ -9,11 +10,16 @@ import flankfit.standard.ThreadSpec;
  * @param hole hole or boss of the sheet
  * @param spec thread wanted there
  * @param model passes and teeth
+ * @param partBottom height of the part's bottom, part frame (mm); empty without a stock
  */
-record FoundThread(Hole hole, ThreadSpec spec, ThreadModel model) {
+record FoundThread(Hole hole, ThreadSpec spec, ThreadModel model, Optional<Double> partBottom) {
   /** Lowest height to which full thread is wanted, part frame (mm). */
   double wantedBottom() {
-    double depth = hole.threadDepth().or(hole::depth).orElse(hole.top() - model.zBottom());
+    double depth =
+        hole.threadDepth()
+            .or(hole::depth)
+            .or(() -> partBottom.map(bottom -> hole.top() - bottom))
+            .orElse(hole.top() - model.zBottom());
     return hole.top() - depth;
   }
 

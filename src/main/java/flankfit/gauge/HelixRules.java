@@ -3,13 +3,18 @@ package flankfit.gauge;
 import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.standard.ThreadSpec;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Rules on lead, hand, sense, turns, radius, place and depth of the helix. */
 final class HelixRules {
   private static final double LEAD_SHARE = 1e-3;
   private static final double OFF_AXIS = 0.02;
   private static final double OFF_RADIUS = 0.5;
+
+  /** Change of the pitch diameter from which a pass out of phase is told (mm). */
+  private static final double WIDER = 1e-3;
 
   /** Sweep that a full turn may lack (1 turn) through rounded end points. */
   private static final double TURN_SLACK = 1e-4;
@@ -93,8 +98,8 @@ final class HelixRules {
           Code.TH04,
           scene.at(finish.pass()),
           "the last pass turns "
-              + Text.number(360 * turns, 2)
-              + "° at full diameter, 360° is wanted",
+              + Text.degrees(Math.abs(finish.pass().sweep()))
+              + " at full diameter, 360° is wanted",
           "over the rest the thread is not cut to size",
           "make the turn a full one");
     }
@@ -130,7 +135,7 @@ final class HelixRules {
           scene.at(pass),
           "the thread's axis is "
               + Text.mm(off)
-              + " off hole "
+              + " off "
               + scene.found().hole().name()
               + ", "
               + Text.mm(OFF_AXIS)
@@ -188,6 +193,14 @@ final class HelixRules {
               + (int) Math.ceil(wanted / spec.lead())
               + " turns, or take a mill with more rows");
     }
+    if (rows == 1 && startsCut() < spec.starts()) {
+      findings.add(
+          Code.TH10,
+          scene.at(finish.pass()),
+          startsCut() + " of " + spec.starts() + " starts are cut",
+          "a single row cuts one groove along its helix",
+          "begin each start " + Text.mm(spec.pitch()) + " higher");
+    }
     double comb = (rows - 1) * finish.rowPitch();
     if (rows > 1 && turns > 1.5 && comb >= wanted) {
       findings.add(
@@ -202,6 +215,19 @@ final class HelixRules {
           "the rows pass through the same metal again",
           "one turn is enough");
     }
+  }
+
+  /** Number of grooves in a lead that passes at full depth cut. */
+  private int startsCut() {
+    int last = model.finishing();
+    double pitch = spec.pitch();
+    Set<Long> grooves = new HashSet<>();
+    for (int i = 0; i < model.passes().size(); i++) {
+      if (model.isAtFullDepth(model.passes().get(i)) && model.hasLeadOf(last, i)) {
+        grooves.add(Math.floorMod(Math.round(model.apart(last, i) / pitch), (long) spec.starts()));
+      }
+    }
+    return grooves.size();
   }
 
   private void rowPitch() {
@@ -235,7 +261,7 @@ final class HelixRules {
       double shift = model.shift(last, i);
       ThreadModel pair = new ThreadModel(spec, model.blankRadius(), List.of(finish, passes.get(i)));
       double wider = new Measurer(spec).simple(pair.thread()) - alone;
-      if (Math.abs(wider) > 1e-3) {
+      if (Math.abs(wider) > WIDER) {
         findings.add(
             Code.TH14,
             scene.at(passes.get(i).pass()),

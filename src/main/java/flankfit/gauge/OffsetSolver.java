@@ -27,6 +27,9 @@ final class OffsetSolver {
   /** Greatest departure of the proof from what was solved (mm). */
   private static final double PROVED = 1e-5;
 
+  /** Change of the path with the register below which the register does not steer it (1). */
+  private static final double LEAST_SLOPE = 1e-3;
+
   /** Halvings of a search of a few millimetres, down to a nanometre and below. */
   private static final int HALVINGS = 34;
 
@@ -60,7 +63,7 @@ final class OffsetSolver {
     for (int i = 0; i < slopes.length; i++) {
       slopes[i] = (more.get()[i] - less.get()[i]) / (2 * STEP);
     }
-    if (Math.abs(slopes[found.model().finishing()]) < 1e-3) {
+    if (Math.abs(slopes[found.model().finishing()]) < LEAST_SLOPE) {
       return Optional.empty();
     }
     Search search = new Search(found, slopes);
@@ -172,6 +175,11 @@ final class OffsetSolver {
       double low = -reach(true);
       double high = reach(false);
       double least = measurer.simple(deeper(low));
+      // Far on the shallow side there may be no groove left to measure.
+      for (int i = 0; i < HALVINGS && Double.isNaN(least); i++) {
+        low /= 2;
+        least = measurer.simple(deeper(low));
+      }
       double most = measurer.simple(deeper(high));
       if (!((least - pitchDiameter) * (most - pitchDiameter) <= 0)) {
         return Double.NaN;

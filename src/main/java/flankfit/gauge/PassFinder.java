@@ -73,7 +73,7 @@ final class PassFinder {
     }
     if (tape.state(move).plane() != Plane.XY) {
       close();
-      if (Math.abs(tape.sweep(move)) > LEAST_SWEEP) {
+      if (Math.abs(tape.sweep(move)) > LEAST_SWEEP && tape.rise(move) != 0) {
         otherPlanes.add(move);
       }
       return;

@@ -6,6 +6,8 @@ import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.standard.ThreadSpec;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Moves along Z, and rapids, while the teeth stand in the thread. */
 final class RetractRule {
@@ -30,28 +32,42 @@ final class RetractRule {
     this.finish = scene.found().model().finish();
   }
 
+  /** Looks at the moves before and after each pass, as far as the teeth stand in the thread. */
   void check() {
     Tape tape = scene.tape();
-    int tool = finish.pass().state().tool();
-    for (int move = 0; move < tape.size(); move++) {
+    Set<Integer> moves = new TreeSet<>();
+    for (CutPass cut : scene.found().model().passes()) {
+      int move = cut.pass().first() - 1;
+      while (move >= 0 && isEngaged(tape, move, 1)) {
+        moves.add(move--);
+      }
+      move = cut.pass().last() + 1;
+      while (move < tape.size() && isEngaged(tape, move, 0)) {
+        moves.add(move++);
+      }
+    }
+    for (int move : moves) {
       MoveKind kind = tape.kind(move);
-      if (tape.state(move).tool() == tool && (kind == MoveKind.RAPID || kind == MoveKind.LINE)) {
+      if (kind == MoveKind.RAPID || kind == MoveKind.LINE) {
         checkMove(tape, move, kind);
       }
     }
+  }
+
+  private boolean isEngaged(Tape tape, int move, double share) {
+    tape.pointAt(move, share, at);
+    return isEngaged();
   }
 
   private void checkMove(Tape tape, int move, MoveKind kind) {
     double travel = Math.abs(tape.toZ(move) - tape.fromZ(move));
     int engaged = 0;
     for (int i = 0; i <= STEPS; i++) {
-      tape.pointAt(move, (double) i / STEPS, at);
-      engaged += isEngaged() ? 1 : 0;
+      engaged += isEngaged(tape, move, (double) i / STEPS) ? 1 : 0;
     }
     double along = travel * engaged / (STEPS + 1);
     boolean tears = along > spec.pitch() / 2;
-    tape.pointAt(move, 0, at);
-    boolean rapid = kind == MoveKind.RAPID && isEngaged();
+    boolean rapid = kind == MoveKind.RAPID && isEngaged(tape, move, 0);
     if (tears || rapid) {
       findings.add(
           Code.HZ07,

@@ -29,7 +29,10 @@ final class TeethForms {
     if (form instanceof Tool.CutterForm.Measured measured) {
       return PolylineTooth.measured(measured.profile());
     }
-    return straight(tool, teeth);
+    if (form instanceof Tool.CutterForm.Straight) {
+      return straight(tool, teeth);
+    }
+    throw new IllegalArgumentException("form of the teeth is not known here: " + form);
   }
 
   /** The tooth of true V flanks with the tool's radius and crest. */

@@ -7,13 +7,16 @@ import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
+import flankfit.setup.Stock;
 import flankfit.setup.Tool;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import flankfit.standard.ThreadSpec;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -53,6 +56,9 @@ public final class ThreadGauging {
   private GaugeAnswer run() {
     PassFinder.Result found = PassFinder.find(request.tape(), this::mayCutThreads);
     for (int move : found.otherPlanes()) {
+      if (setup.tool(request.tape().state(move).tool()).isEmpty()) {
+        continue;
+      }
       findings.add(
           Code.GA06,
           line(request.tape().line(move)),
@@ -60,7 +66,7 @@ public final class ThreadGauging {
           "threads are measured along Z only",
           "");
     }
-    for (List<Pass> group : PassFinder.byAxis(found.passes())) {
+    for (List<Pass> group : groups(found.passes())) {
       gauge(group);
     }
     missing(found.passes().isEmpty());
@@ -72,10 +78,35 @@ public final class ThreadGauging {
     return setup.tool(number).map(tool -> tool.kind() == Tool.Kind.THREAD_MILL).orElse(true);
   }
 
+  /** Passes about one axis in one hole; an outside and an inside thread may share an axis. */
+  private List<List<Pass>> groups(List<Pass> passes) {
+    List<List<Pass>> groups = new ArrayList<>();
+    for (List<Pass> axis : PassFinder.byAxis(passes)) {
+      Map<String, List<Pass>> byHole = new LinkedHashMap<>();
+      for (Pass pass : axis) {
+        String name = holeOf(pass).map(Hole::name).orElse("");
+        byHole.computeIfAbsent(name, key -> new ArrayList<>()).add(pass);
+      }
+      byHole.values().forEach(group -> groups.add(ofKnownTools(group)));
+    }
+    return groups;
+  }
+
+  /** A mill the sheet does not know may have bored the hole; it counts only when alone. */
+  private List<Pass> ofKnownTools(List<Pass> group) {
+    List<Pass> known =
+        group.stream().filter(pass -> setup.tool(pass.state().tool()).isPresent()).toList();
+    return known.isEmpty() ? group : known;
+  }
+
+  private Optional<Hole> holeOf(Pass pass) {
+    double outside = setup.tool(pass.state().tool()).map(Tool::radius).orElse(0.0);
+    return holes.match(pass, outside);
+  }
+
   private void gauge(List<Pass> group) {
     Pass last = group.get(group.size() - 1);
-    double outside = setup.tool(last.state().tool()).map(Tool::radius).orElse(0.0);
-    Optional<Hole> hole = holes.match(last, outside);
+    Optional<Hole> hole = holeOf(last);
     if (hole.isEmpty() || hole.get().thread().isEmpty()) {
       withoutThread(last, hole);
       return;
@@ -128,7 +159,7 @@ public final class ThreadGauging {
   private Optional<ThreadSpec> spec(Hole hole) {
     String designation = hole.thread().orElseThrow();
     try {
-      return Optional.of(threads.of(designation));
+      return Optional.of(GaugesInUse.of(threads.of(designation), setup.gauges()));
     } catch (InvalidDesignationException e) {
       findings.add(
           Code.GA06,
@@ -190,7 +221,7 @@ public final class ThreadGauging {
 
   private void answer(Hole hole, ThreadSpec spec, List<CutPass> cuts) {
     ThreadModel model = new ThreadModel(spec, hole.diameter() / 2, cuts);
-    FoundThread found = new FoundThread(hole, spec, model);
+    FoundThread found = new FoundThread(hole, spec, model, setup.stock().map(Stock::bottom));
     Optional<String> impossible = impossiblePath(found);
     if (impossible.isPresent()) {
       findings.add(
@@ -231,7 +262,8 @@ public final class ThreadGauging {
     Optional<Tape> tape = request.replay().apply(offsets);
     return tape.flatMap(
         again ->
-            PassFinder.byAxis(PassFinder.find(again, this::mayCutThreads).passes()).stream()
+            groups(PassFinder.find(again, this::mayCutThreads).passes()).stream()
+                .filter(group -> holeOf(group.get(0)).equals(holeOf(like)))
                 .filter(
                     group ->
                         Math.hypot(group.get(0).x() - like.x(), group.get(0).y() - like.y())
@@ -265,7 +297,7 @@ public final class ThreadGauging {
       return;
     }
     for (Hole hole : setup.holes()) {
-      if (hole.thread().isPresent() && !met.contains(hole.name())) {
+      if (hole.thread().isPresent() && !met.contains(hole.name()) && !isTapped(hole)) {
         findings.add(
             Code.GA03,
             Place.file(request.program()),
@@ -279,6 +311,23 @@ public final class ThreadGauging {
             "correct the program's place, or take the thread out of the sheet");
       }
     }
+  }
+
+  private boolean isTapped(Hole hole) {
+    Tape tape = request.tape();
+    for (int move = 0; move < tape.size(); move++) {
+      boolean tap =
+          setup
+              .tool(tape.state(move).tool())
+              .map(tool -> tool.kind() == Tool.Kind.TAP)
+              .orElse(false);
+      double apart = Math.hypot(tape.toX(move) - hole.x(), tape.toY(move) - hole.y());
+      if (tap && apart <= HoleMatcher.NEAR && tape.toZ(move) < hole.top()) {
+        assumptions.add("the tapped thread of " + hole.name() + " is not gauged");
+        return true;
+      }
+    }
+    return false;
   }
 
   private Place line(int line) {

@@ -5,6 +5,7 @@ import flankfit.sweep.Groove;
 import flankfit.sweep.HelicalGroove;
 import flankfit.sweep.JoinedGroove;
 import flankfit.sweep.RegularThread;
+import flankfit.unit.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +19,12 @@ import java.util.List;
 record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
   /** Radii nearer than this are one radius: a spring pass repeats the finishing one. */
   static final double SAME_RADIUS = 0.001;
+
+  /** Share of the pitch by which leads may differ and still leave one axial section. */
+  private static final double SAME_LEAD = 1e-3;
+
+  /** Share of a turn that counts as none. */
+  private static final double TURN_SLACK = 1e-3;
 
   private static final int MOST_REPEATS = 20;
 
@@ -100,7 +107,7 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
     Pass one = passes.get(a).pass();
     Pass other = passes.get(b).pass();
     return one.isRightHanded() == other.isRightHanded()
-        && Math.abs(one.lead() - other.lead()) <= 1e-3 * spec.pitch();
+        && Math.abs(one.lead() - other.lead()) <= SAME_LEAD * spec.pitch();
   }
 
   /**
@@ -113,8 +120,8 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
     members.add(new JoinedGroove.Member(groove, shift));
     if (cut.rowPitch() > 0) {
       double slip = wrapped(cut.pass().lead(), cut.rowPitch());
-      int repeats = (int) Math.min(MOST_REPEATS, Math.ceil(cut.pass().turns() - 1 - 1e-3));
-      for (int k = 1; k <= repeats && Math.abs(slip) > 1e-9; k++) {
+      int repeats = (int) Math.min(MOST_REPEATS, Math.ceil(cut.pass().turns() - 1 - TURN_SLACK));
+      for (int k = 1; k <= repeats && !Tolerance.MODEL.zero(slip); k++) {
         members.add(new JoinedGroove.Member(groove, shift + k * slip));
       }
     }
@@ -122,11 +129,15 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
 
   /** Height by which the grooves of a pass lie off those of another (mm), to the nearest groove. */
   double shift(int from, int to) {
+    double off = wrapped(apart(from, to), spacing());
+    return Tolerance.MODEL.zero(off) ? 0 : off;
+  }
+
+  /** Height by which the helix of a pass lies above that of another at one angle (mm). */
+  double apart(int from, int to) {
     CutPass a = passes.get(from);
     CutPass b = passes.get(to);
-    double apart = b.lowestRow(b.pass().phase()) - a.lowestRow(a.pass().phase());
-    double off = wrapped(apart, spacing());
-    return Math.abs(off) < 1e-6 ? 0 : off;
+    return b.lowestRow(b.pass().phase()) - a.lowestRow(a.pass().phase());
   }
 
   private static double wrapped(double length, double period) {

@@ -41,7 +41,7 @@ public final class GroundTooth implements Tooth {
     this.outsideRadius = outsideRadius;
     this.pathRadius =
         basis.internal ? basis.bottomRadius - outsideRadius : basis.bottomRadius + outsideRadius;
-    Require.positive("pathRadius", pathRadius);
+    Require.positive("bottom radius less outside radius", pathRadius);
     this.rise = basis.lead / Angles.TURN;
     this.baseRadius = rise / Math.tan(basis.halfAngle);
     if (baseRadius >= pathRadius) {

@@ -8,6 +8,7 @@ import flankfit.finding.Severity;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Point;
 import flankfit.motion.TapeBuilder;
+import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Tool.CutterForm;
@@ -187,5 +188,68 @@ class BrokenJobTest {
         ThreadGauging.gauge(
             new GaugeRequest("job.nc", tape.build(), job.sheet(), offsets -> Optional.empty()));
     assertThat(faults(answer)).containsExactly(Code.GA01, Code.GA06);
+  }
+
+  @Test
+  void a_ground_mill_too_large_for_its_own_thread_is_named() {
+    job.mill = 20.5;
+    job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
+    GaugeAnswer answer = job.gauge();
+    assertThat(faults(answer)).containsExactly(Code.GA04);
+    assertThat(answer.findings().get(0).why()).contains("outside radius");
+  }
+
+  @Test
+  void a_hub_threaded_inside_and_outside_has_two_threads_on_one_axis() {
+    Milled outside = new Milled();
+    outside.thread = "M30x1.5-6g";
+    outside.boss = true;
+    outside.hole = 30;
+    outside.mill = 14;
+    outside.radii = new double[] {(30 - 1.25 * Math.sqrt(3) / 2 * 1.5 + 14) / 2};
+    outside.inwards = total -> total;
+    Hole boss = outside.sheet().holes().get(0);
+    SetupSheet inside = job.sheet();
+    SetupSheet both =
+        new SetupSheet(
+            "hub.setup.toml",
+            "",
+            inside.unit(),
+            inside.control(),
+            inside.stock(),
+            List.of(),
+            inside.workOffsets(),
+            List.of(inside.holes().get(0), named(boss, "rim")),
+            inside.tools(),
+            inside.offsets(),
+            "",
+            inside.gauges(),
+            List.of());
+    TapeBuilder tape = new TapeBuilder(new Point(0, 0, 50), Milled.RATES);
+    job.writeTo(tape, 0);
+    outside.writeTo(tape, 0);
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest("hub.nc", tape.build(), both, offsets -> Optional.empty()));
+    assertThat(answer.threads())
+        .extracting(ThreadAnswer::designation)
+        .containsExactly("M20x1.5-6H", "M30x1.5-6g");
+    assertThat(faults(answer)).isEmpty();
+  }
+
+  private static Hole named(Hole hole, String name) {
+    return new Hole(
+        name,
+        hole.boss(),
+        hole.x(),
+        hole.y(),
+        hole.top(),
+        hole.diameter(),
+        hole.depth(),
+        hole.bottomAngle(),
+        hole.countersink(),
+        hole.thread(),
+        hole.threadDepth(),
+        hole.line());
   }
 }

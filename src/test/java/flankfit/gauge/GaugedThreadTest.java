@@ -10,6 +10,7 @@ import flankfit.gauge.ThreadAnswer.PassAnswer;
 import flankfit.gauge.ThreadAnswer.Role;
 import flankfit.motion.ModalState.Spindle;
 import flankfit.motion.Point;
+import flankfit.setup.SetupSheet.GaugeCondition;
 import flankfit.setup.Tool.CutterForm;
 import flankfit.unit.Angles;
 import java.util.List;
@@ -254,5 +255,37 @@ class GaugedThreadTest {
     assertThat(codes(job.gauge())).containsExactly(Code.TH14);
     double widened = job.only().finished().orElseThrow().pitchSimple();
     assertThat(widened - alone).isCloseTo(0.04 / Math.tan(Math.PI / 6), within(1e-4));
+  }
+
+  @Test
+  void a_single_row_on_two_starts_must_cut_both() {
+    job.thread = "M20xPh3P1.5-6H";
+    job.lead = 3;
+    job.mill = 12;
+    job.rows = 1;
+    job.turns = 7;
+    job.radii = new double[] {4};
+    job.zStart = -18;
+    assertThat(codes(job.gauge())).containsExactly(Code.TH10);
+    double one = job.only().finished().orElseThrow().pitchSimple();
+    job.radii = new double[] {4, 4};
+    job.stepZ = 1.5;
+    assertThat(codes(job.gauge())).isEmpty();
+    assertThat(job.only().finished().orElseThrow().pitchSimple()).isCloseTo(one, within(1e-9));
+  }
+
+  @Test
+  void worn_plugs_are_smaller_and_shift_the_verdict() {
+    double asNew = job.only().go().orElseThrow().pitch();
+    double noGoAsNew = job.only().noGo().orElseThrow().pitch();
+    job.condition = GaugeCondition.WORN;
+    ThreadAnswer worn = job.only();
+    // From memory of ISO 1502: W_GO 17.5 beyond Z_PL 12, W_NG 11.5 micrometres for this tolerance.
+    assertThat(asNew - worn.go().orElseThrow().pitch()).isCloseTo(0.0175, within(1e-9));
+    assertThat(worn.noGo().orElseThrow().pitch()).isLessThan(noGoAsNew);
+    assertThat(worn.verdict()).isEqualTo(Verdict.GO_REFUSED);
+    assertThat(job.gauge().assumptions()).anyMatch(s -> s.contains("worn to their limit"));
+    job.condition = GaugeCondition.MIDDLE;
+    assertThat(asNew - job.only().go().orElseThrow().pitch()).isCloseTo(0.00875, within(1e-9));
   }
 }

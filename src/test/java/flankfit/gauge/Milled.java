@@ -12,6 +12,7 @@ import flankfit.motion.TapeBuilder;
 import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
+import flankfit.setup.SetupSheet.GaugeCondition;
 import flankfit.setup.Tool;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
@@ -51,16 +52,21 @@ class Milled {
   LengthUnit unit = LengthUnit.MILLIMETRE;
   int toolInSheet = 4;
   double stepZ;
+  GaugeCondition condition = GaugeCondition.NEW;
 
   Tape tape(Offsets offsets) {
     Offsets.Register r = offsets.radius(register).orElse(new Offsets.Register(0, 0));
     double change = inwards.applyAsDouble(r.geometry() + r.wear());
     TapeBuilder tape = new TapeBuilder(new Point(0, 0, 50), RATES);
+    writeTo(tape, change);
+    return tape.build();
+  }
+
+  void writeTo(TapeBuilder tape, double change) {
     int line = 5;
     for (Point axis : axes) {
       line = hole(tape, axis, change, line);
     }
-    return tape.build();
   }
 
   private int hole(TapeBuilder tape, Point axis, double change, int from) {
@@ -180,7 +186,7 @@ class Milled {
         List.of(tool()),
         offsets,
         "",
-        empty.gauges(),
+        condition,
         List.of());
   }
 

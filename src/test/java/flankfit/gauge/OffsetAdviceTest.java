@@ -3,6 +3,7 @@ package flankfit.gauge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import flankfit.setup.Tool.CutterForm;
 import flankfit.standard.ThreadSpec;
 import flankfit.unit.LengthUnit;
 import org.junit.jupiter.api.Test;
@@ -100,5 +101,32 @@ class OffsetAdviceTest {
     ThreadAnswer thread = job.only();
     assertThat(thread.offset().orElseThrow().hasWindow()).isFalse();
     assertThat(thread.reason()).contains("no register entry");
+  }
+
+  @Test
+  void a_path_far_off_still_gets_the_entry_that_mends_it() {
+    OffsetAdvice right = advice();
+    job.wear = 0.3;
+    assertThat(job.only().verdict()).isEqualTo(Verdict.GO_REFUSED);
+    assertThat(advice().toMiddle()).isCloseTo(right.toMiddle(), within(1e-6));
+    job.wear = -0.3;
+    assertThat(job.only().verdict()).isEqualTo(Verdict.NO_GO_ENTERS);
+    assertThat(advice().toMiddle()).isCloseTo(right.toMiddle(), within(1e-6));
+  }
+
+  @Test
+  void a_ground_mill_gets_its_own_entries() {
+    job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
+    job.wear = advice().toMiddle();
+    assertThat(job.only().verdict()).isEqualTo(Verdict.GAUGES_GOOD);
+    assertThat(job.only().finished().orElseThrow().pitchSimple())
+        .isCloseTo((19.026 + 19.216) / 2, within(1e-6));
+  }
+
+  @Test
+  void all_passes_of_the_register_move_together() {
+    OffsetAdvice alone = advice();
+    job.radii = new double[] {2.7, 2.9, 3, 3};
+    assertThat(advice().toMiddle()).isCloseTo(alone.toMiddle(), within(1e-9));
   }
 }

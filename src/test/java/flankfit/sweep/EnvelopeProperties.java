@@ -113,6 +113,25 @@ class EnvelopeProperties {
   }
 
   @Test
+  void ten_micrometres_of_mill_radius_give_a_little_more_than_twenty() {
+    // Computed from the closed form: 20.02, 20.06, 20.08 micrometres.
+    double[][] cases = {{20, 1.5, 14, 20.02}, {20, 2.5, 16, 20.06}, {10, 1.5, 7.5, 20.08}};
+    for (double[] c : cases) {
+      double path = (c[0] - c[2]) / 2;
+      double more = pitchDiameter(c[2] / 2 + 0.01, c[1], path, c[0]);
+      double gain = (more - pitchDiameter(c[2] / 2, c[1], path, c[0])) * 1000;
+      assertThat(gain).isCloseTo(c[3], within(0.0051));
+      InvoluteFlank flank = InvoluteFlank.of(c[1], path, ANGLE);
+      assertThat(gain / 20).isCloseTo(flank.millSensitivity(more / 2), within(1e-4));
+    }
+  }
+
+  private static double pitchDiameter(double outside, double pitch, double path, double major) {
+    HelicalGroove groove = straight(outside, pitch, path, pitch);
+    return 2 * new RegularThread(groove, pitch, major / 2 - 0.54 * pitch).radiusOfWidth(pitch / 2);
+  }
+
+  @Test
   void neighbouring_grooves_that_meet_make_the_crest() {
     HelicalGroove groove = straight(8, 2.5, 2, 2.5);
     RegularThread small = new RegularThread(groove, 2.5, 8);
