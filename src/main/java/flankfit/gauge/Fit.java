@@ -80,9 +80,10 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
   /** The radius where the engaged flank ends at the ridge's crest. */
   private static double flankEnd(RegularThread thread, Mate mate) {
     double ridge = thread.crest();
-    return mate.internal()
-        ? Math.max(mate.rootRadius(), ridge)
-        : Math.min(mate.rootRadius(), ridge);
+    double end =
+        mate.internal() ? Math.max(mate.rootRadius(), ridge) : Math.min(mate.rootRadius(), ridge);
+    // So shallow a groove meets the gauge with its crest only.
+    return thread.groove().isBeyondBottom(end) ? ridge : end;
   }
 
   private static double diameter(Mate mate, double room) {

@@ -13,6 +13,7 @@ import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import flankfit.standard.ThreadSpec;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +36,9 @@ public final class ThreadGauging {
   private final List<ThreadAnswer> answers = new ArrayList<>();
   private final Set<String> met = new HashSet<>();
   private final Set<Integer> unknownTools = new HashSet<>();
+
+  /** Runs with other registers: all holes of a pattern ask for the same ones. */
+  private final Map<Offsets, Optional<List<List<Pass>>>> replays = new HashMap<>();
 
   private ThreadGauging(GaugeRequest request, ThreadLookup threads) {
     this.request = request;
@@ -259,16 +263,26 @@ public final class ThreadGauging {
   }
 
   private Optional<List<Pass>> passesAgain(Offsets offsets, Pass like) {
-    Optional<Tape> tape = request.replay().apply(offsets);
-    return tape.flatMap(
-        again ->
-            groups(PassFinder.find(again, this::mayCutThreads).passes()).stream()
-                .filter(group -> holeOf(group.get(0)).equals(holeOf(like)))
-                .filter(
-                    group ->
-                        Math.hypot(group.get(0).x() - like.x(), group.get(0).y() - like.y())
-                            <= PassFinder.ONE_AXIS.value())
-                .findFirst());
+    Optional<Hole> hole = holeOf(like);
+    return replays
+        .computeIfAbsent(offsets, this::groupsAgain)
+        .flatMap(
+            groups ->
+                groups.stream()
+                    .filter(group -> holeOf(group.get(0)).equals(hole))
+                    .filter(group -> apart(group.get(0), like) <= PassFinder.ONE_AXIS.value())
+                    .findFirst());
+  }
+
+  private Optional<List<List<Pass>>> groupsAgain(Offsets offsets) {
+    return request
+        .replay()
+        .apply(offsets)
+        .map(tape -> groups(PassFinder.find(tape, this::mayCutThreads).passes()));
+  }
+
+  private static double apart(Pass a, Pass b) {
+    return Math.hypot(a.x() - b.x(), a.y() - b.y());
   }
 
   private void fromMemory(Scene scene) {

@@ -105,6 +105,16 @@ class BrokenJobTest {
   }
 
   @Test
+  void a_scratch_below_the_basic_minor_diameter_is_refused_by_the_crest() {
+    job.hole = 18.3;
+    job.radii = new double[] {2.18};
+    ThreadAnswer thread = job.only();
+    assertThat(thread.verdict()).isEqualTo(Verdict.GO_REFUSED);
+    assertThat(thread.finished().orElseThrow().decidedBy()).isEqualTo(Fit.DecidedBy.CREST);
+    assertThat(thread.go().orElseThrow().clearance()).isLessThan(-1);
+  }
+
+  @Test
   void a_retract_along_z_with_the_teeth_in_the_thread_is_an_error() {
     job.retractInPlace = true;
     GaugeAnswer answer = job.gauge();

@@ -52,6 +52,8 @@ class Milled {
   LengthUnit unit = LengthUnit.MILLIMETRE;
   int toolInSheet = 4;
   double stepZ;
+  double firstAngle;
+  double stepAngle;
   GaugeCondition condition = GaugeCondition.NEW;
 
   Tape tape(Offsets offsets) {
@@ -75,17 +77,18 @@ class Milled {
     ModalState on = state(register == 0 ? Compensation.OFF : Compensation.LEFT);
     tape.straight(MoveKind.RAPID, axis.x(), axis.y(), 5, line, line, off);
     double z0 = zStart;
+    double angle0 = firstAngle;
     for (double nominal : radii) {
       double e = nominal + change;
       double clear = boss ? e + 5 : 0;
       tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), z0, ++line, line, off);
-      enter(tape, axis, e, z0, ++line, on);
+      enter(tape, axis, e, z0, angle0, ++line, on);
       double sense = anticlockwise ? 1 : -1;
       double sweep = sense * 2 * Math.PI * turns / arcs;
       double z = z0 + (entryRiseShare >= 0 ? entryRiseShare * lead : 0);
       line++;
       for (int i = 1; i <= arcs; i++) {
-        double angle = sweep * i;
+        double angle = angle0 + sweep * i;
         z += (rising ? 1 : -1) * lead * turns / arcs;
         tape.arc(
             axis.x() + e * Math.cos(angle),
@@ -106,6 +109,7 @@ class Milled {
         tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), z, ++line, line, off);
       }
       z0 += stepZ;
+      angle0 += stepAngle;
     }
 
     tape.straight(MoveKind.RAPID, axis.x() + (boss ? 60 : 0), axis.y(), 50, ++line, line, off);
@@ -113,9 +117,17 @@ class Milled {
   }
 
   /** Straight from the axis, or by a half turn of half the path radius. */
-  private void enter(TapeBuilder tape, Point axis, double e, double z0, int line, ModalState on) {
+  private void enter(
+      TapeBuilder tape, Point axis, double e, double z0, double angle, int line, ModalState on) {
     if (entryRiseShare < 0) {
-      tape.straight(MoveKind.LINE, axis.x() + e, axis.y(), z0, line, line, on);
+      tape.straight(
+          MoveKind.LINE,
+          axis.x() + e * Math.cos(angle),
+          axis.y() + e * Math.sin(angle),
+          z0,
+          line,
+          line,
+          on);
       return;
     }
     double z = z0 + entryRiseShare * lead;
