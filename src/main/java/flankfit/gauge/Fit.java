@@ -72,7 +72,7 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
       double byCrest = mate.pitchDiameter() - sign * 2 * beyond;
       functional = mate.internal() ? Math.min(full, byCrest) : Math.max(full, byCrest);
     }
-    boolean crest = sign * (flanks - functional) > CREST_FIRST;
+    boolean crest = beyond > 0 || sign * (flanks - functional) > CREST_FIRST;
     DecidedBy by = crest ? DecidedBy.CREST : up ? DecidedBy.FLANK_UP : DecidedBy.FLANK_DOWN;
     return new Fit(functional, flanks, by);
   }

@@ -8,7 +8,6 @@ import flankfit.sweep.RegularThread;
 import flankfit.sweep.Root;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoublePredicate;
 import java.util.function.Function;
 
 /**
@@ -30,7 +29,7 @@ final class OffsetSolver {
   /** Change of the path with the register below which the register does not steer it (1). */
   private static final double LEAST_SLOPE = 1e-3;
 
-  /** Halvings of a search of a few millimetres, down to a nanometre and below. */
+  /** Halvings of the shallow end of a search until there is a groove to measure. */
   private static final int HALVINGS = 34;
 
   private final SetupSheet setup;
@@ -138,7 +137,7 @@ final class OffsetSolver {
     Optional<OffsetAdvice> advise(ModalState state, Offsets.Register register, double sensitivity) {
       double middle = (spec.limits().pitchMin() + spec.limits().pitchMax()) / 2;
       double toMiddle = depthOf(middle);
-      double toGo = firstDepth(this::goEnters);
+      double toGo = depthOfGo();
       double toNoGo = depthOf(Mate.noGoPitch(spec));
       if (!Double.isFinite(toMiddle + toGo + toNoGo)
           || !isProved(state, register, toMiddle, middle)) {
@@ -187,32 +186,23 @@ final class OffsetSolver {
       return Root.between(depth -> measurer.simple(deeper(depth)) - pitchDiameter, low, high);
     }
 
-    private boolean goEnters(double depth) {
-      double go = Mate.goPitch(spec);
-      RegularThread thread = deeper(depth);
-      if (!thread.isCut()) {
-        return false;
-      }
-      double functional = measurer.fit(thread, found.accumulatedError()).functional();
-      return spec.internal() ? functional >= go : functional <= go;
-    }
-
-    /** The least depth, from the present one, at which a condition holds (mm); NaN when none. */
-    private double firstDepth(DoublePredicate holds) {
+    /** The change of depth at which the GO gauge just enters (mm); NaN when out of reach. */
+    private double depthOfGo() {
       double low = -reach(true);
       double high = reach(false);
-      if (holds.test(low) || !holds.test(high)) {
-        return Double.NaN;
+      return clearance(low) < 0 && clearance(high) > 0
+          ? Root.between(this::clearance, low, high)
+          : Double.NaN;
+    }
+
+    private double clearance(double depth) {
+      RegularThread thread = deeper(depth);
+      if (!thread.isCut()) {
+        return -spec.pitch();
       }
-      for (int i = 0; i < HALVINGS; i++) {
-        double middle = (low + high) / 2;
-        if (holds.test(middle)) {
-          high = middle;
-        } else {
-          low = middle;
-        }
-      }
-      return high;
+      double functional = measurer.fit(thread, found.accumulatedError()).functional();
+      double beyond = functional - Mate.goPitch(spec);
+      return spec.internal() ? beyond : -beyond;
     }
 
     /** How far the search goes (mm): half a pitch, and while every path keeps a radius. */

@@ -80,7 +80,7 @@ class MeasuresProperties {
   @Test
   void whatever_the_job_the_answer_is_finite_and_agrees_with_itself() {
     Random random = new Random(3);
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 80; i++) {
       Milled job = anyJob(random);
       GaugeAnswer answer = job.gauge();
       for (ThreadAnswer thread : answer.threads()) {
