@@ -95,11 +95,12 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
   private static double room(Groove groove, Mate mate, double from, double to, Flank flank) {
     double slope = Math.tan(mate.halfAngle()) * (mate.internal() ? 1 : -1);
     double low = Math.min(from, to);
-    double step = (Math.max(from, to) - low) / STEPS;
+    double high = Math.max(from, to);
+    double step = (high - low) / STEPS;
     double least = Double.POSITIVE_INFINITY;
     double at = low;
     for (int i = 0; i <= STEPS; i++) {
-      double rho = low + i * step;
+      double rho = Math.min(high, low + i * step);
       double here = groove.halfWidth(rho, flank) + slope * rho;
       if (here < least) {
         least = here;
@@ -107,7 +108,7 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
       }
     }
     double left = Math.max(low, at - step);
-    double right = Math.min(low + STEPS * step, at + step);
+    double right = Math.min(high, at + step);
     double refined =
         step > 0
             ? -Maximum.of(rho -> -groove.halfWidth(rho, flank) - slope * rho, left, right)
