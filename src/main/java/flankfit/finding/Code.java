@@ -154,6 +154,7 @@ public enum Code {
   TH11(Severity.WARNING, false, "spindle-sense"),
   TH12(Severity.NOTE, false, "edge-feed"),
   TH13(Severity.WARNING, false, "rows-do-not-match-lead"),
+  TH14(Severity.WARNING, false, "passes-out-of-phase"),
   // GA: gauging
   GA01(Severity.ERROR, false, "no-thread-in-motion"),
   GA02(Severity.ERROR, false, "hole-without-thread"),

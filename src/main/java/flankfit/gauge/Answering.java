@@ -1,0 +1,107 @@
+package flankfit.gauge;
+
+import flankfit.gauge.ThreadAnswer.PassAnswer;
+import flankfit.gauge.ThreadAnswer.PassMeasures;
+import flankfit.gauge.ThreadAnswer.Role;
+import flankfit.standard.ThreadSpec;
+import flankfit.sweep.RegularThread;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts the answer on one thread together. */
+final class Answering {
+  private final FoundThread found;
+  private final OffsetSolver solver;
+  private final ThreadSpec spec;
+  private final ThreadModel model;
+  private final Measurer measurer;
+
+  Answering(FoundThread found, OffsetSolver solver) {
+    this.found = found;
+    this.solver = solver;
+    this.spec = found.spec();
+    this.model = found.model();
+    this.measurer = new Measurer(spec);
+  }
+
+  ThreadAnswer answer() {
+    RegularThread thread = model.thread();
+    Optional<String> notMeasurable = Judge.notMeasurable(found, thread);
+    Optional<Measures> measured =
+        notMeasurable.isPresent()
+            ? Optional.empty()
+            : Optional.of(measurer.measure(thread, model.leadError(), found.accumulatedError()));
+    Judge.Ruling ruling =
+        measured
+            .map(m -> Judge.of(found, m))
+            .orElseGet(() -> Judge.Ruling.notAThread(notMeasurable.orElseThrow()));
+    Optional<OffsetAdvice> offset =
+        ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
+    CutPass finish = model.finish();
+    return new ThreadAnswer(
+        found.hole().name(),
+        spec,
+        finish.pass().line(),
+        finish.pass().x(),
+        finish.pass().y(),
+        finish.pass().isRightHanded(),
+        finish.pass().lead(),
+        finish.cutting(spec.internal()),
+        model.zTop(),
+        model.zBottom(),
+        passes(),
+        measured,
+        measured.map(m -> thread),
+        ruling.go(),
+        ruling.noGo(),
+        ruling.plain(),
+        ruling.verdict(),
+        reason(ruling, offset),
+        offset);
+  }
+
+  private static String reason(Judge.Ruling ruling, Optional<OffsetAdvice> offset) {
+    boolean hopeless = offset.isPresent() && !offset.get().hasWindow();
+    return hopeless
+        ? ruling.reason() + "; no register entry makes both gauges good"
+        : ruling.reason();
+  }
+
+  private List<PassAnswer> passes() {
+    List<PassAnswer> list = new ArrayList<>();
+    for (int i = 0; i < model.passes().size(); i++) {
+      Pass pass = model.passes().get(i).pass();
+      list.add(new PassAnswer(pass.line(), pass.radius(), role(i), after(i + 1)));
+    }
+    return list;
+  }
+
+  /** A pass at full depth repeats an earlier one when it covers the same heights. */
+  private Role role(int i) {
+    CutPass cut = model.passes().get(i);
+    if (!model.isAtFullDepth(cut)) {
+      return Role.ROUGH;
+    }
+    for (int k = 0; k < i; k++) {
+      CutPass before = model.passes().get(k);
+      boolean sameHeights =
+          Math.abs(before.zBottom() - cut.zBottom()) < spec.lead() / 2
+              && Math.abs(before.zTop() - cut.zTop()) < spec.lead() / 2;
+      if (model.isAtFullDepth(before) && sameHeights) {
+        return Role.SPRING;
+      }
+    }
+    return Role.FINISH;
+  }
+
+  private Optional<PassMeasures> after(int count) {
+    RegularThread thread = model.threadAfter(count);
+    if (Judge.notMeasurable(found, thread).isPresent()) {
+      return Optional.empty();
+    }
+    Fit fit = measurer.fit(thread, found.accumulatedError());
+    return Optional.of(
+        new PassMeasures(measurer.simple(thread), fit.functional(), 2 * thread.groove().bottom()));
+  }
+}

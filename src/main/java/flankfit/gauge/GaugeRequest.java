@@ -1,0 +1,26 @@
+package flankfit.gauge;
+
+import flankfit.motion.Tape;
+import flankfit.setup.Offsets;
+import flankfit.setup.SetupSheet;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * What is to be gauged.
+ *
+ * @param program name of the program as the user gave it
+ * @param tape its motion
+ * @param setup holes, tools and registers
+ * @param replay runs the same program with other registers; empty when that run stops at an error
+ */
+public record GaugeRequest(
+    String program, Tape tape, SetupSheet setup, Function<Offsets, Optional<Tape>> replay) {
+  public GaugeRequest {
+    Objects.requireNonNull(program, "program");
+    Objects.requireNonNull(tape, "tape");
+    Objects.requireNonNull(setup, "setup");
+    Objects.requireNonNull(replay, "replay");
+  }
+}

@@ -1,0 +1,185 @@
+package flankfit.gauge;
+
+import flankfit.gauge.ThreadAnswer.Go;
+import flankfit.gauge.ThreadAnswer.NoGo;
+import flankfit.gauge.ThreadAnswer.Plain;
+import flankfit.standard.PlugGauges;
+import flankfit.standard.ThreadSpec;
+import flankfit.sweep.RegularThread;
+import java.util.Optional;
+
+/** Says what the gauges do with a measured thread, which decides, and by how much. */
+final class Judge {
+  /**
+   * Share of the pitch above which accumulated lead errors leave nothing that a gauge could try.
+   */
+  private static final double LOST_SHARE = 0.25;
+
+  private Judge() {}
+
+  /**
+   * What the gauges say.
+   *
+   * @param go the GO gauge; empty when there is nothing to try
+   * @param noGo the NO-GO gauge
+   * @param plain plain plugs
+   * @param verdict all together
+   * @param reason one sentence
+   */
+  record Ruling(
+      Optional<Go> go, Optional<NoGo> noGo, Optional<Plain> plain, Verdict verdict, String reason) {
+    static Ruling notAThread(String reason) {
+      return new Ruling(
+          Optional.empty(), Optional.empty(), Optional.empty(), Verdict.NOT_A_THREAD, reason);
+    }
+  }
+
+  /** Why nothing can be measured at all; empty when something can. */
+  static Optional<String> notMeasurable(FoundThread found, RegularThread thread) {
+    ThreadSpec spec = found.spec();
+    if (!thread.isCut()) {
+      return Optional.of(
+          "the teeth reach diameter "
+              + Text.mm(2 * thread.groove().bottom())
+              + " where "
+              + (spec.internal() ? "the hole has " : "the boss has ")
+              + Text.mm(2 * thread.blankRadius())
+              + ": no groove is cut");
+    }
+    if (thread.groove().width(thread.groove().bottom()) >= spec.pitch() / 2) {
+      return Optional.of("the groove is wider than half the pitch even at its bottom");
+    }
+    return Optional.empty();
+  }
+
+  /** What the gauges say of a thread that was measured. */
+  static Ruling of(FoundThread found, Measures measured) {
+    Optional<String> lost = noGaugeStarts(found);
+    if (lost.isPresent()) {
+      return Ruling.notAThread(lost.get());
+    }
+    ThreadSpec spec = found.spec();
+    double sign = spec.internal() ? 1 : -1;
+    double goPitch = Mate.goPitch(spec);
+    double clearance = sign * (measured.functional() - goPitch);
+    Go go = new Go(goPitch, clearance >= 0, clearance);
+    double noGoPitch = Mate.noGoPitch(spec);
+    boolean stops = sign * (measured.pitchSimple() - noGoPitch) <= 0;
+    double all = found.engaged() / spec.lead();
+    double allowed = spec.gauges().map(PlugGauges::turnsAllowed).orElse(0.0);
+    NoGo noGo = new NoGo(noGoPitch, allowed, stops ? 0 : all, stops);
+    Optional<Plain> plain =
+        spec.gauges()
+            .map(g -> new Plain(measured.minor() >= g.plainGo(), measured.minor() < g.plainNoGo()));
+    Verdict verdict = verdict(go, noGo, plain);
+    String reason = reason(verdict, spec, measured, go, noGo);
+    return new Ruling(Optional.of(go), Optional.of(noGo), plain, verdict, reason);
+  }
+
+  private static Optional<String> noGaugeStarts(FoundThread found) {
+    ThreadSpec spec = found.spec();
+    Pass pass = found.model().finish().pass();
+    if (pass.lead() > 0 && pass.isRightHanded() == spec.leftHand()) {
+      return Optional.of(
+          (spec.leftHand()
+                  ? "the helix is right-hand where a left-hand"
+                  : "the helix is left-hand where a right-hand")
+              + " thread is wanted: no gauge starts");
+    }
+    double error = found.accumulatedError();
+    if (error > LOST_SHARE * spec.pitch()) {
+      return Optional.of(
+          "the lead is "
+              + Text.mm(pass.lead())
+              + " where "
+              + Text.mm(spec.lead())
+              + " is wanted: over the engaged length grooves lie "
+              + Text.mm(error)
+              + " off, more than a quarter of the pitch");
+    }
+    return Optional.empty();
+  }
+
+  private static Verdict verdict(Go go, NoGo noGo, Optional<Plain> plain) {
+    if (!go.enters()) {
+      return Verdict.GO_REFUSED;
+    }
+    if (!noGo.stops()) {
+      return Verdict.NO_GO_ENTERS;
+    }
+    if (plain.isPresent() && !plain.get().goEnters()) {
+      return Verdict.MINOR_SMALL;
+    }
+    return plain.isPresent() && !plain.get().noGoStops()
+        ? Verdict.MINOR_LARGE
+        : Verdict.GAUGES_GOOD;
+  }
+
+  private static String reason(
+      Verdict verdict, ThreadSpec spec, Measures measured, Go go, NoGo noGo) {
+    String kind = spec.internal() ? "plug" : "ring";
+    double over = Math.abs(measured.pitchSimple() - noGo.pitch());
+    return switch (verdict) {
+      case GO_REFUSED -> goRefused(spec, measured, go, noGo, kind);
+      case NO_GO_ENTERS ->
+          "the NO-GO "
+              + kind
+              + " runs through: the pitch diameter "
+              + Text.mm(measured.pitchSimple())
+              + " is "
+              + Text.mm(over)
+              + (spec.internal() ? " above" : " below")
+              + " its own";
+      case MINOR_SMALL ->
+          "the plain GO plug does not enter: the minor diameter "
+              + Text.mm(measured.minor())
+              + " is below its "
+              + Text.mm(spec.gauges().map(PlugGauges::plainGo).orElseThrow());
+      case MINOR_LARGE ->
+          "the plain NO-GO plug enters: the minor diameter "
+              + Text.mm(measured.minor())
+              + " is not below its "
+              + Text.mm(spec.gauges().map(PlugGauges::plainNoGo).orElseThrow());
+      case GAUGES_GOOD ->
+          "the GO "
+              + kind
+              + " enters with "
+              + Text.mm(go.clearance())
+              + " to spare and "
+              + touches(measured)
+              + " touches first, the NO-GO "
+              + kind
+              + " stops with "
+              + Text.mm(over)
+              + " to spare";
+      case NOT_A_THREAD -> "no gauge starts";
+    };
+  }
+
+  private static String goRefused(
+      ThreadSpec spec, Measures measured, Go go, NoGo noGo, String kind) {
+    String text =
+        "the GO "
+            + kind
+            + " does not enter: the functional diameter "
+            + Text.mm(measured.functional())
+            + " is "
+            + Text.mm(-go.clearance())
+            + (spec.internal() ? " below" : " above")
+            + " its pitch diameter, and "
+            + touches(measured)
+            + " decides";
+    if (measured.leadLoss() > 0.001) {
+      text += ", " + Text.mm(measured.leadLoss()) + " of it by the lead error";
+    }
+    return noGo.stops() ? text : text + "; the NO-GO " + kind + " enters as well";
+  }
+
+  private static String touches(Measures measured) {
+    return switch (measured.decidedBy()) {
+      case CREST -> "the gauge's crest";
+      case FLANK_UP -> "a flank (the upper one, or both alike)";
+      case FLANK_DOWN -> "the lower flank";
+    };
+  }
+}

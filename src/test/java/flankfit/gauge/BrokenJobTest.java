@@ -1,0 +1,265 @@
+package flankfit.gauge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
+import flankfit.finding.Severity;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Point;
+import flankfit.motion.TapeBuilder;
+import flankfit.setup.Hole;
+import flankfit.setup.Offsets;
+import flankfit.setup.SetupSheet;
+import flankfit.setup.Tool.CutterForm;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Jobs that go wrong get a sensible answer. */
+class BrokenJobTest {
+  private final Milled job = new Milled();
+
+  private static List<Code> faults(GaugeAnswer answer) {
+    return answer.findings().stream()
+        .filter(f -> f.severity() != Severity.NOTE)
+        .map(Finding::code)
+        .toList();
+  }
+
+  @Test
+  void motion_elsewhere_is_named_with_the_nearest_hole() {
+    job.holesAt = List.of(new Point(0, 40, 0));
+    GaugeAnswer answer = job.gauge();
+    assertThat(answer.threads()).isEmpty();
+    assertThat(faults(answer)).containsExactly(Code.GA03, Code.GA02);
+    assertThat(answer.findings().get(1).why()).contains("port 1").contains("40 mm");
+  }
+
+  @Test
+  void a_hole_without_thread_is_told_from_no_hole() {
+    job.thread = "";
+    assertThat(faults(job.gauge())).containsExactly(Code.GA02);
+  }
+
+  @Test
+  void no_thread_at_all_is_one_error() {
+    TapeBuilder tape = new TapeBuilder(Point.ZERO, Milled.RATES);
+    SetupSheet sheet = job.sheet();
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest("job.nc", tape.build(), sheet, offsets -> Optional.empty()));
+    assertThat(faults(answer)).containsExactly(Code.GA01);
+    assertThat(answer.threads()).isEmpty();
+  }
+
+  @Test
+  void an_entry_arc_alone_is_no_thread() {
+    job.turns = 0.4;
+    assertThat(faults(job.gauge())).containsExactly(Code.GA01);
+  }
+
+  @Test
+  void a_turn_short_of_full_is_found() {
+    job.turns = 350.0 / 360;
+    assertThat(faults(job.gauge())).containsExactly(Code.TH04);
+  }
+
+  @Test
+  void a_tool_not_in_the_sheet_is_named() {
+    job.toolInSheet = 7;
+    GaugeAnswer answer = job.gauge();
+    assertThat(faults(answer)).containsExactly(Code.GA04);
+    assertThat(answer.findings().get(0).what()).contains("tool 4");
+  }
+
+  @Test
+  void a_measured_profile_that_is_none_is_named() {
+    job.form = new CutterForm.Measured(List.of(List.of(0.5, 7.0), List.of(0.9, 6.0)));
+    GaugeAnswer answer = job.gauge();
+    assertThat(faults(answer)).containsExactly(Code.GA04);
+    assertThat(answer.findings().get(0).why()).contains("middle of the tooth");
+  }
+
+  @Test
+  void a_designation_no_standard_knows_is_named() {
+    job.thread = "M20x1.4-6H";
+    assertThat(faults(job.gauge())).containsExactly(Code.GA06);
+  }
+
+  @Test
+  void a_circle_without_rise_is_no_thread() {
+    job.lead = 0;
+    assertThat(job.only().verdict()).isEqualTo(Verdict.NOT_A_THREAD);
+    assertThat(faults(job.gauge())).containsExactly(Code.TH01);
+  }
+
+  @Test
+  void a_path_that_does_not_reach_the_wall_cuts_nothing() {
+    job.radii = new double[] {2};
+    ThreadAnswer thread = job.only();
+    assertThat(thread.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
+    assertThat(thread.reason()).contains("no groove is cut");
+    assertThat(thread.finished()).isEmpty();
+    assertThat(faults(job.gauge())).containsExactly(Code.TH06);
+  }
+
+  @Test
+  void a_scratch_below_the_basic_minor_diameter_is_refused_by_the_crest() {
+    job.hole = 18.3;
+    job.radii = new double[] {2.18};
+    ThreadAnswer thread = job.only();
+    assertThat(thread.verdict()).isEqualTo(Verdict.GO_REFUSED);
+    assertThat(thread.finished().orElseThrow().decidedBy()).isEqualTo(Fit.DecidedBy.CREST);
+    assertThat(thread.go().orElseThrow().clearance()).isLessThan(-1);
+  }
+
+  @Test
+  void a_retract_along_z_with_the_teeth_in_the_thread_is_an_error() {
+    job.retractInPlace = true;
+    GaugeAnswer answer = job.gauge();
+    assertThat(faults(answer)).containsExactly(Code.HZ07);
+    assertThat(answer.findings()).anyMatch(f -> f.what().contains("along Z"));
+  }
+
+  @Test
+  void an_axis_off_the_hole_is_a_warning_and_still_measured() {
+    job.holesAt = List.of(new Point(0.05, 0, 0));
+    assertThat(faults(job.gauge())).containsExactly(Code.TH07);
+    assertThat(job.only().finished()).isPresent();
+  }
+
+  @Test
+  void a_thread_too_short_or_begun_too_low_is_found() {
+    job.zStart = -12;
+    assertThat(faults(job.gauge())).containsExactly(Code.TH09);
+    assertThat(job.gauge().findings()).anyMatch(f -> f.fix().contains("deeper"));
+  }
+
+  @Test
+  void a_mill_as_large_as_the_hole_does_not_go_in() {
+    job.mill = 18.6;
+    job.radii = new double[] {0.7};
+    assertThat(faults(job.gauge())).contains(Code.TH08);
+  }
+
+  @Test
+  void a_half_turn_entry_that_rises_too_much_leaves_a_mark() {
+    job.entryRiseShare = 0.5;
+    GaugeAnswer answer = job.gauge();
+    assertThat(faults(answer)).containsExactly(Code.TH05);
+    Finding mark =
+        answer.findings().stream().filter(f -> f.code() == Code.TH05).findFirst().orElseThrow();
+    assertThat(mark.what()).contains("0.0285 mm deep");
+    assertThat(mark.fix()).contains("0.375 mm");
+    job.entryRiseShare = 0.25;
+    assertThat(faults(job.gauge())).isEmpty();
+  }
+
+  @Test
+  void more_turns_than_a_comb_needs_pass_through_the_same_metal() {
+    job.turns = 3;
+    job.zStart = -17.5;
+    assertThat(faults(job.gauge())).containsExactly(Code.TH10);
+  }
+
+  @Test
+  void a_replay_that_fails_leaves_the_advice_out() {
+    SetupSheet sheet = job.sheet();
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest(
+                "job.nc", job.tape(Offsets.none()), sheet, offsets -> Optional.empty()));
+    assertThat(answer.threads().get(0).offset()).isEmpty();
+  }
+
+  @Test
+  void a_helix_about_another_axis_is_told_not_gauged() {
+    TapeBuilder tape = new TapeBuilder(new Point(3, 0, 0), Milled.RATES);
+    var state = job.tape(Offsets.none()).state(0);
+    var other =
+        new flankfit.motion.ModalState(
+            state.distance(),
+            flankfit.motion.Plane.ZX,
+            state.compensation(),
+            0,
+            4,
+            4,
+            state.unit(),
+            "G54",
+            4,
+            180,
+            state.spindle(),
+            3200,
+            true);
+    tape.arc(3, 1.5, 0, 0, 0, 3, 3, 2 * Math.PI, 4, 4, other);
+    tape.straight(MoveKind.RAPID, 0, 0, 50, 5, 5, state);
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest("job.nc", tape.build(), job.sheet(), offsets -> Optional.empty()));
+    assertThat(faults(answer)).containsExactly(Code.GA01, Code.GA06);
+  }
+
+  @Test
+  void a_ground_mill_too_large_for_its_own_thread_is_named() {
+    job.mill = 20.5;
+    job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
+    GaugeAnswer answer = job.gauge();
+    assertThat(faults(answer)).containsExactly(Code.GA04);
+    assertThat(answer.findings().get(0).why()).contains("outside radius");
+  }
+
+  @Test
+  void a_hub_threaded_inside_and_outside_has_two_threads_on_one_axis() {
+    Milled outside = new Milled();
+    outside.thread = "M30x1.5-6g";
+    outside.boss = true;
+    outside.hole = 30;
+    outside.mill = 14;
+    outside.radii = new double[] {(30 - 1.25 * Math.sqrt(3) / 2 * 1.5 + 14) / 2};
+    outside.inwards = total -> total;
+    Hole boss = outside.sheet().holes().get(0);
+    SetupSheet inside = job.sheet();
+    SetupSheet both =
+        new SetupSheet(
+            "hub.setup.toml",
+            "",
+            inside.unit(),
+            inside.control(),
+            inside.stock(),
+            List.of(),
+            inside.workOffsets(),
+            List.of(inside.holes().get(0), named(boss, "rim")),
+            inside.tools(),
+            inside.offsets(),
+            "",
+            inside.gauges(),
+            List.of());
+    TapeBuilder tape = new TapeBuilder(new Point(0, 0, 50), Milled.RATES);
+    job.writeTo(tape, 0);
+    outside.writeTo(tape, 0);
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest("hub.nc", tape.build(), both, offsets -> Optional.empty()));
+    assertThat(answer.threads())
+        .extracting(ThreadAnswer::designation)
+        .containsExactly("M20x1.5-6H", "M30x1.5-6g");
+    assertThat(faults(answer)).isEmpty();
+  }
+
+  private static Hole named(Hole hole, String name) {
+    return new Hole(
+        name,
+        hole.boss(),
+        hole.x(),
+        hole.y(),
+        hole.top(),
+        hole.diameter(),
+        hole.depth(),
+        hole.bottomAngle(),
+        hole.countersink(),
+        hole.thread(),
+        hole.threadDepth(),
+        hole.line());
+  }
+}

@@ -1,0 +1,246 @@
+package flankfit.gauge;
+
+import flankfit.motion.ModalState;
+import flankfit.motion.ModalState.Compensation;
+import flankfit.motion.ModalState.Distance;
+import flankfit.motion.ModalState.Spindle;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Plane;
+import flankfit.motion.Point;
+import flankfit.motion.Tape;
+import flankfit.motion.TapeBuilder;
+import flankfit.setup.Hole;
+import flankfit.setup.Offsets;
+import flankfit.setup.SetupSheet;
+import flankfit.setup.SetupSheet.GaugeCondition;
+import flankfit.setup.Tool;
+import flankfit.unit.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
+/** A thread-milling job for tests: writes its tape as a control would, for any register. */
+class Milled {
+  static final double[] RATES = {20000, 20000, 20000};
+
+  String thread = "M20x1.5-6H";
+  List<Point> axes = List.of(new Point(0, 0, 0));
+  List<Point> holesAt;
+  double hole = 18.5;
+  boolean boss;
+  double threadDepth = 16;
+  double mill = 14;
+  int rows = 12;
+  double rowPitch = 1.5;
+  double crest = 0.1875;
+  Tool.CutterForm form = new Tool.CutterForm.Straight();
+  double[] radii = {3};
+  double lead = 1.5;
+  double turns = 1;
+  int arcs = 1;
+  boolean anticlockwise = true;
+  boolean rising = true;
+  double zStart = -16.5;
+  double entryRiseShare = -1;
+  Spindle spindle = Spindle.CLOCKWISE;
+  int register = 4;
+  double geometry;
+  double wear;
+  DoubleUnaryOperator inwards = total -> -total;
+  boolean retractInPlace;
+  LengthUnit unit = LengthUnit.MILLIMETRE;
+  int toolInSheet = 4;
+  double stepZ;
+  double firstAngle;
+  double stepAngle;
+  GaugeCondition condition = GaugeCondition.NEW;
+
+  Tape tape(Offsets offsets) {
+    Offsets.Register r = offsets.radius(register).orElse(new Offsets.Register(0, 0));
+    double change = inwards.applyAsDouble(r.geometry() + r.wear());
+    TapeBuilder tape = new TapeBuilder(new Point(0, 0, 50), RATES);
+    writeTo(tape, change);
+    return tape.build();
+  }
+
+  void writeTo(TapeBuilder tape, double change) {
+    int line = 5;
+    for (Point axis : axes) {
+      line = hole(tape, axis, change, line);
+    }
+  }
+
+  private int hole(TapeBuilder tape, Point axis, double change, int from) {
+    int line = from;
+    ModalState off = state(Compensation.OFF);
+    ModalState on = state(register == 0 ? Compensation.OFF : Compensation.LEFT);
+    tape.straight(MoveKind.RAPID, axis.x(), axis.y(), 5, line, line, off);
+    double z0 = zStart;
+    double angle0 = firstAngle;
+    for (double nominal : radii) {
+      double e = nominal + change;
+      double clear = boss ? e + 5 : 0;
+      tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), z0, ++line, line, off);
+      enter(tape, axis, e, z0, angle0, ++line, on);
+      double sense = anticlockwise ? 1 : -1;
+      double sweep = sense * 2 * Math.PI * turns / arcs;
+      double z = z0 + (entryRiseShare >= 0 ? entryRiseShare * lead : 0);
+      line++;
+      for (int i = 1; i <= arcs; i++) {
+        double angle = angle0 + sweep * i;
+        z += (rising ? 1 : -1) * lead * turns / arcs;
+        tape.arc(
+            axis.x() + e * Math.cos(angle),
+            axis.y() + e * Math.sin(angle),
+            z,
+            axis.x(),
+            axis.y(),
+            e,
+            e,
+            sweep,
+            line,
+            line,
+            on);
+      }
+      if (retractInPlace) {
+        tape.straight(MoveKind.RAPID, axis.x() + e, axis.y(), 50, ++line, line, on);
+      } else {
+        tape.straight(MoveKind.LINE, axis.x() + clear, axis.y(), z, ++line, line, off);
+      }
+      z0 += stepZ;
+      angle0 += stepAngle;
+    }
+
+    tape.straight(MoveKind.RAPID, axis.x() + (boss ? 60 : 0), axis.y(), 50, ++line, line, off);
+    return line + 1;
+  }
+
+  /** Straight from the axis, or by a half turn of half the path radius. */
+  private void enter(
+      TapeBuilder tape, Point axis, double e, double z0, double angle, int line, ModalState on) {
+    if (entryRiseShare < 0) {
+      tape.straight(
+          MoveKind.LINE,
+          axis.x() + e * Math.cos(angle),
+          axis.y() + e * Math.sin(angle),
+          z0,
+          line,
+          line,
+          on);
+      return;
+    }
+    double z = z0 + entryRiseShare * lead;
+    tape.arc(
+        axis.x() + e,
+        axis.y(),
+        z,
+        axis.x() + e / 2,
+        axis.y(),
+        e / 2,
+        e / 2,
+        Math.PI,
+        line,
+        line,
+        on);
+  }
+
+  private ModalState state(Compensation compensation) {
+    return new ModalState(
+        Distance.ABSOLUTE,
+        Plane.XY,
+        compensation,
+        0,
+        register,
+        4,
+        unit,
+        "G54",
+        4,
+        180,
+        spindle,
+        3200,
+        true);
+  }
+
+  SetupSheet sheet() {
+    SetupSheet empty = SetupSheet.empty();
+    List<Hole> holes = new ArrayList<>();
+    int n = 0;
+    for (Point axis : holesAt == null ? axes : holesAt) {
+      holes.add(
+          new Hole(
+              "port " + ++n,
+              boss,
+              axis.x(),
+              axis.y(),
+              0,
+              hole,
+              Optional.empty(),
+              Math.PI,
+              Optional.empty(),
+              thread.isEmpty() ? Optional.empty() : Optional.of(thread),
+              Optional.of(threadDepth),
+              n));
+    }
+    Offsets offsets =
+        register == 0
+            ? Offsets.none()
+            : Offsets.none().withRadius(register, new Offsets.Register(geometry, wear));
+    return new SetupSheet(
+        "job.setup.toml",
+        "",
+        unit,
+        empty.control(),
+        empty.stock(),
+        List.of(),
+        empty.workOffsets(),
+        holes,
+        List.of(tool()),
+        offsets,
+        "",
+        condition,
+        List.of());
+  }
+
+  private Tool tool() {
+    return new Tool(
+        toolInSheet,
+        Tool.Kind.THREAD_MILL,
+        false,
+        mill,
+        4,
+        Optional.of(
+            new Tool.Teeth(
+                rows,
+                rows > 1 ? Optional.of(rowPitch) : Optional.empty(),
+                Math.PI / 6,
+                crest,
+                form,
+                0.5)),
+        Math.PI,
+        0,
+        20,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        0,
+        "carbide",
+        1);
+  }
+
+  GaugeAnswer gauge() {
+    SetupSheet sheet = sheet();
+    return ThreadGauging.gauge(
+        new GaugeRequest(
+            "job.nc", tape(sheet.offsets()), sheet, offsets -> Optional.of(tape(offsets))));
+  }
+
+  ThreadAnswer only() {
+    GaugeAnswer answer = gauge();
+    if (answer.threads().size() != 1) {
+      throw new AssertionError("one thread expected: " + answer);
+    }
+    return answer.threads().get(0);
+  }
+}
