@@ -243,7 +243,7 @@ final class ToolAndLength {
         report.add(
             Code.TL11,
             words.word('Z'),
-            "length cancelled, then " + words.block().text(words.word('Z')),
+            "length cancelled, then Z" + Wording.number(words.value('Z')),
             "the tip drops by the tool length",
             "go to the reference point instead");
       }

@@ -384,7 +384,7 @@ public final class BlockReader {
     int length = pos - start;
     if (number.blankInside()) {
       String text = source.text(start, length);
-      report.blankInside(at(block, start, length), text, text.replaceAll("\\s", ""));
+      report.blankInside(at(block, start, length), text, text.replaceAll("\\s|\\.$", ""));
     }
     int next = peek(pos);
     if (!number.reason().isEmpty()) {
