@@ -318,6 +318,7 @@ final class BlockExecutor {
     int special = words.g(GCode.ONE_BLOCK);
     if (special == 280 || special == 300) {
       reliance.dimension();
+      reliance.distance();
       if (aim(true)) {
         returns.toReference(target);
       }

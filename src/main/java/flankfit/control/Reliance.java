@@ -12,6 +12,7 @@ final class Reliance {
   private final List<String> functions = new ArrayList<>();
   private boolean unitUsed;
   private boolean planeUsed;
+  private boolean distanceUsed;
   private boolean moved;
   private boolean ruleless;
 
@@ -51,10 +52,18 @@ final class Reliance {
       return;
     }
     moved = true;
-    relyOn(modes.distanceStated(), modes.absolute() ? "G90" : "G91");
+    distance();
     if (!modes.offsetStated() && machine.words.g(GCode.ONE_BLOCK) != 530) {
       machine.report.add(
           Code.OF01, -1, "no work offset stated", "G54 of power-up is used", "write G54");
+    }
+  }
+
+  /** Axis words are about to be read as coordinates or distances. */
+  void distance() {
+    if (!distanceUsed) {
+      distanceUsed = true;
+      relyOn(modes.distanceStated(), modes.absolute() ? "G90" : "G91");
     }
   }
 

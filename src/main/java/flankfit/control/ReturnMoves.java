@@ -46,11 +46,20 @@ final class ReturnMoves {
     double[] end = target.clone();
     for (int axis = 0; axis < 3; axis++) {
       if (words.axis(axis) >= 0) {
+        machine.assumed[axis] = false;
         end[axis] = reference.axis(axis);
-        machine.assumed[axis] = assumedPoint;
       }
     }
+    if (assumedPoint) {
+      assumeNamedAxes();
+    }
     mover.rapid(end);
+  }
+
+  private void assumeNamedAxes() {
+    for (int axis = 0; axis < 3; axis++) {
+      machine.assumed[axis] |= words.axis(axis) >= 0;
+    }
   }
 
   private Point other(int word) {
@@ -140,6 +149,9 @@ final class ReturnMoves {
           at < 0
               ? machine.tip[axis]
               : origin.axis(axis) + machine.dimensions.millimetres(words.block(), at);
+    }
+    if (zero.isEmpty() && machine.switches.places().reference().isEmpty()) {
+      assumeNamedAxes();
     }
     tool.machineMove();
     return !report.stopped();

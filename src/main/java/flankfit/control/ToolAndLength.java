@@ -269,6 +269,13 @@ final class ToolAndLength {
   /** A return or machine-coordinate move goes without the length. */
   void machineMove() {
     cancelled = false;
+    if (modes.tool() != 0) {
+      machine.assumptions.once(
+          Code.AS04,
+          "machine",
+          "G28, G30 and G53 bring the tip itself to the machine position",
+          "the length of the tool is not subtracted there");
+    }
   }
 
   /** TL03 at the first feed motion. */
