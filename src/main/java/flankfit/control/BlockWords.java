@@ -2,7 +2,6 @@ package flankfit.control;
 
 import flankfit.finding.Code;
 import flankfit.nc.Block;
-import java.util.Arrays;
 
 /**
  * The words of one block by letter and by group of function. Reports what is wrong with the words
@@ -20,6 +19,11 @@ final class BlockWords {
   private final int[] gCode = new int[GCode.GROUPS];
   private final int[] mWord = new int[MCode.GROUPS];
   private final int[] mCode = new int[MCode.GROUPS];
+
+  // Which entries of the arrays hold something: cheaper than clearing them for every block.
+  private int letters;
+  private int gGroups;
+  private int mGroups;
   private Block block;
   private int mist;
   private int flood;
@@ -35,9 +39,9 @@ final class BlockWords {
   /** Sorts the words of a block; the report stops when they contradict each other. */
   void decode(Block next) {
     block = next;
-    Arrays.fill(byLetter, NONE);
-    Arrays.fill(gWord, NONE);
-    Arrays.fill(mWord, NONE);
+    letters = 0;
+    gGroups = 0;
+    mGroups = 0;
     mist = NONE;
     flood = NONE;
     coolantOff = NONE;
@@ -78,9 +82,10 @@ final class BlockWords {
   }
 
   private void once(char letter, int word) {
-    int before = byLetter[letter - 'A'];
+    int before = word(letter);
     if (before == NONE) {
       byLetter[letter - 'A'] = word;
+      letters |= 1 << (letter - 'A');
       return;
     }
     report.add(
@@ -145,10 +150,11 @@ final class BlockWords {
     if (group == GCode.STATED) {
       return;
     }
-    if (gWord[group] != NONE) {
+    if (gWord(group) != NONE) {
       excludes(word, (int) code, group);
       return;
     }
+    gGroups |= 1 << group;
     gWord[group] = word;
     gCode[group] = (int) code;
   }
@@ -214,9 +220,10 @@ final class BlockWords {
           "check that it moves nothing");
     } else if (group == MCode.COOLANT) {
       coolant(word, code);
-    } else if (mWord[group] != NONE) {
+    } else if (mWord(group) != NONE) {
       excludes(word, mCode[group], code, group);
     } else {
+      mGroups |= 1 << group;
       mWord[group] = word;
       mCode[group] = code;
     }
@@ -261,11 +268,11 @@ final class BlockWords {
 
   /** Index of the word of a letter; -1 for none. */
   int word(char letter) {
-    return byLetter[letter - 'A'];
+    return has(letter) ? byLetter[letter - 'A'] : NONE;
   }
 
   boolean has(char letter) {
-    return byLetter[letter - 'A'] != NONE;
+    return (letters & (1 << (letter - 'A'))) != 0;
   }
 
   /** Number of the word of a letter, which must be there. */
@@ -279,12 +286,12 @@ final class BlockWords {
 
   /** Index of the word of axis 0 X, 1 Y, 2 Z; -1 for none. */
   int axis(int axis) {
-    return byLetter['X' - 'A' + axis];
+    return word((char) ('X' + axis));
   }
 
   /** Index of the centre word along axis 0 to 2: I, J, K; -1 for none. */
   int centre(int axis) {
-    return byLetter['I' - 'A' + axis];
+    return word((char) ('I' + axis));
   }
 
   boolean hasCentre() {
@@ -293,20 +300,20 @@ final class BlockWords {
 
   /** The function of a group, times ten; -1 for none. */
   int g(int group) {
-    return gWord[group] == NONE ? NONE : gCode[group];
+    return gWord(group) == NONE ? NONE : gCode[group];
   }
 
   int gWord(int group) {
-    return gWord[group];
+    return (gGroups & (1 << group)) != 0 ? gWord[group] : NONE;
   }
 
   /** The function of a group of M; -1 for none. */
   int m(int group) {
-    return mWord[group] == NONE ? NONE : mCode[group];
+    return mWord(group) == NONE ? NONE : mCode[group];
   }
 
   int mWord(int group) {
-    return mWord[group];
+    return (mGroups & (1 << group)) != 0 ? mWord[group] : NONE;
   }
 
   boolean mist() {
@@ -338,6 +345,6 @@ final class BlockWords {
 
   /** Index of the word of {@link #axisTaker}. */
   int axisTakerWord() {
-    return axisTaker() == 501 ? gWord[GCode.MIRROR] : gWord[GCode.ONE_BLOCK];
+    return gWord(axisTaker() == 501 ? GCode.MIRROR : GCode.ONE_BLOCK);
   }
 }

@@ -89,7 +89,10 @@ final class Mover {
       return;
     }
     double[] tip = machine.tip;
-    double path = Math.hypot(Math.hypot(to[0] - tip[0], to[1] - tip[1]), to[2] - tip[2]);
+    double dx = to[0] - tip[0];
+    double dy = to[1] - tip[1];
+    double dz = to[2] - tip[2];
+    double path = Math.sqrt(dx * dx + dy * dy + dz * dz);
     feed.cutting(Math.min(tip[2], to[2]));
     straight(MoveKind.LINE, to, feed.alongPath(path, 0));
   }
