@@ -223,11 +223,12 @@ final class ToolAndLength {
             : machine.setup.offsets().length(modes.lengthRegister());
     double sign = modes.lengthMode() == 440 ? -1 : 1;
     Optional<Register> own = machine.setup.offsets().length(modes.tool());
-    double difference =
+    double wear = sign * used.map(Register::wear).orElse(0.0);
+    double geometry =
         own.isPresent()
-            ? sign * used.map(ToolAndLength::total).orElse(0.0) - own.get().geometry()
-            : sign * used.map(Register::wear).orElse(0.0);
-    machine.frame.lengthDifference(difference);
+            ? sign * used.map(Register::geometry).orElse(0.0) - own.get().geometry()
+            : 0;
+    machine.frame.lengthDifference(geometry + wear);
   }
 
   /** Before a motion with a Z word: TL04, TL11. */

@@ -14,10 +14,6 @@ public final class BlockReader {
   private static final int USUAL_LINE = 256;
   private static final int LONGEST_LINE = 65536;
   private static final int LARGEST_NUMBER_DIGITS = 8;
-  private static final String[] STATEMENTS = {"IF", "GOTO", "WHILE", "DO", "END", "THEN"};
-  private static final String[] FUNCTIONS = {
-    "SIN", "COS", "TAN", "ASIN", "ACOS", "ATAN", "SQRT", "ABS", "ROUND", "FIX", "FUP", "LN", "EXP"
-  };
 
   private final SourceText source;
   private final byte[] bytes;
@@ -27,6 +23,7 @@ public final class BlockReader {
   private final boolean[] deleteLevels = new boolean[10];
   private final ReadingFindings report;
   private final NumberReader number;
+  private final Lookahead text;
   private final BitSet sequences = new BitSet();
   private int pos;
   private int line;
@@ -55,6 +52,7 @@ public final class BlockReader {
     lineStart = pos;
     refused = check.refused();
     number = new NumberReader(bytes, end);
+    text = new Lookahead(source, end);
   }
 
   /** Whether the file is no program text at all, as RD01 says. */
@@ -81,18 +79,6 @@ public final class BlockReader {
       }
     }
     return false;
-  }
-
-  private int peek(int at) {
-    return at < end ? bytes[at] : '\n';
-  }
-
-  private int skipBlanks(int from) {
-    int at = from;
-    while (at < end && Characters.isBlank(bytes[at])) {
-      at++;
-    }
-    return at;
   }
 
   /** Reads up to the end of the block and past it. */
@@ -131,7 +117,7 @@ public final class BlockReader {
 
   private void endLine(Block block) {
     checkLength(block);
-    if (bytes[pos] == '\r' && peek(pos + 1) == '\n' && pos + 1 < end) {
+    if (bytes[pos] == '\r' && text.peek(pos + 1) == '\n' && pos + 1 < end) {
       pos++;
     }
     pos++;
@@ -179,17 +165,10 @@ public final class BlockReader {
   }
 
   private void foreign(Block block) {
-    int length = characterLength(pos);
+    int length = text.characterLength(pos);
     int codePoint = source.text(pos, length).codePointAt(0);
     report.unknownCharacter(block, at(block, pos, length), codePoint);
     stopLine = true;
-  }
-
-  /** Bytes of the character at an offset: by UTF-8 where that fits, else one. */
-  private int characterLength(int offset) {
-    int b = bytes[offset] & 0xFF;
-    int length = b >= 0xF0 ? 4 : b >= 0xE0 ? 3 : b >= 0xC0 ? 2 : 1;
-    return offset + length <= end && source.isUtf8(offset, length) ? length : 1;
   }
 
   private void comment(Block block) {
@@ -223,35 +202,9 @@ public final class BlockReader {
     }
     if (high) {
       report.encoding(block, lineStart, start, pos - start);
-    } else if (readsAsBlock(start + 1, pos)) {
+    } else if (text.readsAsBlock(start + 1, pos)) {
       report.afterSemicolon(at(block, start, pos - start));
     }
-  }
-
-  /** Whether text is nothing but words, one of them G, M or an axis. */
-  private boolean readsAsBlock(int from, int to) {
-    boolean telling = false;
-    int at = skipBlanks(from);
-    while (at < to) {
-      int letter = Characters.capital(bytes[at]);
-      if (!Characters.isLetter(letter)) {
-        return false;
-      }
-      telling |= letter == 'G' || letter == 'M' || (letter >= 'X' && letter <= 'Z');
-      at = skipBlanks(at + 1);
-      if (at < to && (bytes[at] == '-' || bytes[at] == '+')) {
-        at++;
-      }
-      int digits = at;
-      while (at < to && (Characters.isDigit(bytes[at]) || bytes[at] == '.')) {
-        at++;
-      }
-      if (at == digits) {
-        return false;
-      }
-      at = skipBlanks(at);
-    }
-    return telling;
   }
 
   private void slash(Block block) {
@@ -265,7 +218,7 @@ public final class BlockReader {
     }
     pos++;
     int level = 1;
-    if (peek(pos) >= '1' && peek(pos) <= '9') {
+    if (text.peek(pos) >= '1' && text.peek(pos) <= '9') {
       level = bytes[pos++] - '0';
     }
     block.delete(level, deleteLevels[level]);
@@ -284,10 +237,10 @@ public final class BlockReader {
   }
 
   private void comma(Block block) {
-    int letter = Characters.capital(peek(skipBlanks(pos + 1)));
+    int letter = Characters.capital(text.peek(text.skipBlanks(pos + 1)));
     int start = pos;
     if (letter == 'C' || letter == 'R') {
-      pos = skipBlanks(pos + 1) + 1;
+      pos = text.skipBlanks(pos + 1) + 1;
       if (number.read(pos)) {
         pos = number.end();
       }
@@ -325,40 +278,13 @@ public final class BlockReader {
     block.flow(start, last - start);
   }
 
-  private boolean isStatement(int offset) {
-    for (String statement : STATEMENTS) {
-      if (spells(offset, statement)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private boolean isFunction(int offset) {
-    for (String function : FUNCTIONS) {
-      if (spells(offset, function) && peek(skipBlanks(offset + function.length())) == '[') {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private boolean spells(int offset, String text) {
-    for (int i = 0; i < text.length(); i++) {
-      if (Characters.capital(peek(offset + i)) != text.charAt(i)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   private void word(Block block, int c) {
     int start = pos;
     int letter = Characters.capital(c);
     if (letter != c) {
       report.lowerCase(block, lineStart, pos);
     }
-    boolean letterFollows = Characters.isLetter(peek(pos + 1));
+    boolean letterFollows = Characters.isLetter(text.peek(pos + 1));
     if (letter == 'O') {
       if (atHead(block)) {
         programNumber(block);
@@ -367,7 +293,7 @@ public final class BlockReader {
       }
       return;
     }
-    if (letterFollows && atHead(block) && isStatement(pos)) {
+    if (letterFollows && atHead(block) && text.isStatement(pos)) {
       flow(block, pos);
       return;
     }
@@ -383,15 +309,15 @@ public final class BlockReader {
     pos = number.end();
     int length = pos - start;
     if (number.blankInside()) {
-      String text = source.text(start, length);
-      report.blankInside(at(block, start, length), text, text.replaceAll("\\s|\\.$", ""));
+      String written = source.text(start, length);
+      report.blankInside(at(block, start, length), written, written.replaceAll("\\s|\\.$", ""));
     }
-    int next = peek(pos);
+    int next = text.peek(pos);
     if (!number.reason().isEmpty()) {
       notNumber(block, start, number.reason());
-    } else if (next == '.' || peek(skipBlanks(pos)) == '.') {
+    } else if (next == '.' || text.peek(text.skipBlanks(pos)) == '.') {
       notNumber(block, start, "it has two points");
-    } else if (next == ',' && Characters.isDigit(peek(pos + 1))) {
+    } else if (next == ',' && Characters.isDigit(text.peek(pos + 1))) {
       decimalComma(block, start);
     } else if (next == '+' || next == '-') {
       notNumber(block, start, "a sign stands before the digits");
@@ -408,63 +334,42 @@ public final class BlockReader {
 
   private void withoutNumber(Block block, int letter, int start) {
     int at = number.end();
-    int next = peek(at);
+    int next = text.peek(at);
     if (!number.reason().isEmpty()) {
       pos = at;
       notNumber(block, start, number.reason());
-    } else if (next == '#' || next == '[' || isFunction(at)) {
+    } else if (next == '#' || next == '[' || text.isFunction(at)) {
       flow(block, start);
     } else if (next == 'O' || next == 'o') {
       letterO(block, start, at + 1);
     } else if (next < 0) {
       pos = at;
       foreign(block);
-    } else if (next == ',' && Characters.isDigit(peek(at + 1))) {
+    } else if (next == ',' && Characters.isDigit(text.peek(at + 1))) {
       pos = at;
       decimalComma(block, start);
     } else {
-      int length = Math.max(1, trimmed(start, at) - start);
+      int length = Math.max(1, text.trimmed(start, at) - start);
       report.noNumber(block, at(block, start, length), (char) letter);
       stopLine = true;
     }
   }
 
-  private int trimmed(int from, int to) {
-    int last = to;
-    while (last > from && Characters.isBlank(bytes[last - 1])) {
-      last--;
-    }
-    return last;
-  }
-
-  private int numberLikeEnd(int from) {
-    int at = from;
-    while (at < end && (Characters.isDigit(bytes[at]) || "+-.,".indexOf(bytes[at]) >= 0)) {
-      at++;
-    }
-    return at;
-  }
-
   private void notNumber(Block block, int start, String reason) {
-    int length = numberLikeEnd(Math.max(pos, skipToPoint(pos))) - start;
+    int length = text.numberLikeEnd(Math.max(pos, text.skipToPoint(pos))) - start;
     report.notNumber(block, at(block, start, length), source.text(start, length), reason);
     stopLine = true;
   }
 
-  private int skipToPoint(int from) {
-    int at = skipBlanks(from);
-    return peek(at) == '.' ? at : from;
-  }
-
   private void decimalComma(Block block, int start) {
-    int length = numberLikeEnd(pos) - start;
+    int length = text.numberLikeEnd(pos) - start;
     report.comma(block, at(block, start, length), source.text(start, length));
     stopLine = true;
   }
 
   private void letterO(Block block, int start, int last) {
     int stop = last;
-    while (Characters.isDigit(peek(stop)) || Characters.capital(peek(stop)) == 'O') {
+    while (Characters.isDigit(text.peek(stop)) || Characters.capital(text.peek(stop)) == 'O') {
       stop++;
     }
     int length = stop - start;
@@ -536,7 +441,7 @@ public final class BlockReader {
     int start = pos++;
     char letter = (char) Characters.capital(bytes[start]);
     if (!number.read(pos)) {
-      boolean zeroMeant = letter == 'O' && Characters.capital(peek(number.end())) == 'O';
+      boolean zeroMeant = letter == 'O' && Characters.capital(text.peek(number.end())) == 'O';
       if (zeroMeant) {
         letterO(block, start, number.end() + 1);
       } else {
@@ -547,7 +452,7 @@ public final class BlockReader {
     }
     pos = number.end();
     int length = pos - start;
-    int next = peek(pos);
+    int next = text.peek(pos);
     if (next == 'O' || next == 'o') {
       letterO(block, start, pos + 1);
       return;
