@@ -4,7 +4,6 @@ import flankfit.finding.Code;
 import flankfit.finding.Place;
 import flankfit.motion.Plane;
 import flankfit.nc.Block;
-import flankfit.setup.ControlSwitches.DwellP;
 import flankfit.unit.LengthUnit;
 import java.util.Optional;
 
@@ -27,6 +26,7 @@ final class BlockExecutor {
   private final FeedAndSpindle feed;
   private final CompensationWords sides;
   private final Mover mover;
+  private final Dwell dwell;
   private final ArcSolver arc;
   private final ToolAndLength tool;
   private final WorkOffsets offsets;
@@ -50,6 +50,7 @@ final class BlockExecutor {
     feed = new FeedAndSpindle(machine);
     sides = new CompensationWords(machine);
     mover = new Mover(machine, feed, sides);
+    dwell = new Dwell(machine, mover);
     arc = new ArcSolver(machine);
     tool = new ToolAndLength(machine);
     offsets = new WorkOffsets(machine, sides);
@@ -135,7 +136,7 @@ final class BlockExecutor {
     if (!report.stopped()) {
       feed.spindleStart();
       feed.coolantOn();
-      dwell();
+      dwell.execute();
     }
     if (!report.stopped()) {
       modal();
@@ -230,42 +231,6 @@ final class BlockExecutor {
     feed.stopSpindle();
     tool.change();
     firstZAfterChange = true;
-  }
-
-  private void dwell() {
-    if (words.g(GCode.ONE_BLOCK) != 40) {
-      return;
-    }
-    char letter = words.has('P') ? 'P' : 'X';
-    if (!words.has(letter)) {
-      report.add(
-          Code.MD17,
-          words.gWord(GCode.ONE_BLOCK),
-          "G4 without a time",
-          "no dwell is made",
-          "add P");
-      return;
-    }
-    int word = words.word(letter);
-    double value = words.block().value(word);
-    if (value < 0) {
-      report.add(
-          Code.WD11,
-          word,
-          words.block().text(word) + " is out of range 0 and up",
-          "it is a time",
-          "correct it");
-      return;
-    }
-    DwellP reading = machine.switches.reading().dwellP();
-    boolean thousandths =
-        letter == 'P'
-            && (reading == DwellP.MILLISECONDS
-                || (reading == DwellP.BY_POINT && !words.block().hadPoint(word)));
-    double seconds = thousandths ? value / 1000 : value;
-    if (seconds > 0) {
-      mover.dwell(seconds);
-    }
   }
 
   /** Plane, compensation, length, work offset, distance and centre mode. */
