@@ -2,6 +2,7 @@ package flankfit.control;
 
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
+import flankfit.motion.ModalState;
 import flankfit.motion.Plane;
 import flankfit.motion.Point;
 import flankfit.motion.TapeBuilder;
@@ -370,6 +371,14 @@ final class RadiusCompensation {
     from[plane.v()] = last.endV;
     return new ProgrammedMove(
         m.kind(), from[0], from[1], from[2], m.toX(), m.toY(), m.toZ(), 0, 0, 0, 0, 0, 0, m.line(),
-        m.block(), m.state(), m.place());
+        m.block(), stillOn(last.move.state(), m.state()), m.place());
+  }
+
+  /** The state of a corner move made in the cancel block: the side is still on. */
+  private static ModalState stillOn(ModalState on, ModalState s) {
+    return new ModalState(
+        s.distance(), s.plane(), on.compensation(), on.compensationOffset(), s.radiusRegister(),
+        s.lengthRegister(), s.unit(), s.workOffset(), s.tool(), s.feed(), s.spindle(), s.rpm(),
+        s.coolant());
   }
 }

@@ -1,0 +1,89 @@
+package flankfit.control;
+
+import flankfit.finding.Code;
+import flankfit.nc.Block;
+import flankfit.setup.ControlSwitches;
+import flankfit.setup.ControlSwitches.NumberReading;
+import flankfit.unit.LengthUnit;
+
+/** Turns dimension words into millimetres: unit, point, rounding. Reports RD13, RD16, WD11. */
+final class Dimensions {
+  private static final double LARGEST = 100000;
+  private static final int FEW_DIGITS = 3;
+  private static final double DIVISIBLE = 1e-6;
+
+  private final ControlSwitches.Reading reading;
+  private final Modes modes;
+  private final Report report;
+
+  Dimensions(ControlSwitches.Reading reading, Modes modes, Report report) {
+    this.reading = reading;
+    this.modes = modes;
+    this.report = report;
+  }
+
+  /** Least increments of the active unit in one unit of length: 1000 for mm, 10 000 for inch. */
+  private double perUnit() {
+    LengthUnit unit = modes.unit();
+    double exact = 1 / unit.fromMillimetres(reading.leastIncrement(unit));
+    return Math.abs(exact - Math.rint(exact)) < DIVISIBLE ? Math.rint(exact) : exact;
+  }
+
+  /** Least increment of the active unit (mm). */
+  double leastIncrement() {
+    return reading.leastIncrement(modes.unit());
+  }
+
+  /** A dimension word in millimetres. */
+  double millimetres(Block block, int word) {
+    double value = block.value(word);
+    if (!block.hadPoint(word) && reading.numbers() == NumberReading.LEAST_INCREMENT) {
+      value = value / perUnit();
+      counted(block, word, value);
+    } else if (block.decimals(word) > FEW_DIGITS - 1) {
+      finer(block, word, value);
+    }
+    if (reading.roundToLeastIncrement()) {
+      double counts = value * perUnit();
+      value = Math.copySign(Math.floor(Math.abs(counts) + 0.5), counts) / perUnit();
+    }
+    double mm = modes.unit().toMillimetres(value);
+    if (Math.abs(mm) > LARGEST) {
+      report.add(
+          Code.WD11,
+          word,
+          block.text(word) + " is out of range ±100000 mm",
+          "no machine is that large",
+          "correct it");
+    }
+    return mm;
+  }
+
+  private void counted(Block block, int word, double value) {
+    if (value != 0 && block.digits(word) <= FEW_DIGITS) {
+      String unit = modes.unit().symbol();
+      report.add(
+          Code.RD16,
+          word,
+          block.text(word) + " is " + Wording.number(value) + " " + unit + " here",
+          "no point: counted in least increments",
+          "write a point if " + Wording.number(block.value(word)) + " " + unit + " was meant");
+    }
+  }
+
+  private void finer(Block block, int word, double value) {
+    double counts = value * perUnit();
+    if (Math.abs(counts - Math.rint(counts)) > DIVISIBLE * Math.max(1, Math.abs(counts) * 1e-6)) {
+      report.add(
+          Code.RD13,
+          word,
+          block.text(word)
+              + " is finer than "
+              + Wording.number(1 / perUnit())
+              + " "
+              + modes.unit().symbol(),
+          "a control rounds it or refuses it",
+          "round it");
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package flankfit.control;
+
+import flankfit.finding.Code;
+import flankfit.setup.ControlSwitches.DwellP;
+
+/** G4 with P or X. */
+final class Dwell {
+  private final Machine machine;
+  private final BlockWords words;
+  private final Report report;
+  private final Mover mover;
+
+  Dwell(Machine machine, Mover mover) {
+    this.machine = machine;
+    this.words = machine.words;
+    this.report = machine.report;
+    this.mover = mover;
+  }
+
+  /** Writes the dwell of the block, if it has one. */
+  void execute() {
+    if (words.g(GCode.ONE_BLOCK) != 40) {
+      return;
+    }
+    char letter = words.has('P') ? 'P' : 'X';
+    if (!words.has(letter)) {
+      report.add(
+          Code.MD17,
+          words.gWord(GCode.ONE_BLOCK),
+          "G4 without a time",
+          "no dwell is made",
+          "add P");
+      return;
+    }
+    int word = words.word(letter);
+    double value = words.block().value(word);
+    if (value < 0) {
+      report.add(
+          Code.WD11,
+          word,
+          words.block().text(word) + " is out of range 0 and up",
+          "it is a time",
+          "correct it");
+      return;
+    }
+    DwellP reading = machine.switches.reading().dwellP();
+    boolean thousandths =
+        letter == 'P'
+            && (reading == DwellP.MILLISECONDS
+                || (reading == DwellP.BY_POINT && !words.block().hadPoint(word)));
+    double seconds = thousandths ? value / 1000 : value;
+    if (seconds > 0) {
+      mover.dwell(seconds);
+    }
+  }
+}

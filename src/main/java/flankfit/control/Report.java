@@ -1,0 +1,83 @@
+package flankfit.control;
+
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
+import flankfit.finding.Findings;
+import flankfit.finding.Place;
+import flankfit.finding.Severity;
+import flankfit.nc.Block;
+import java.util.Optional;
+
+/** Collects the findings of execution; remembers the first one that stops. */
+final class Report {
+  private final Findings findings;
+  private Block block;
+  private Optional<Stop> stop = Optional.empty();
+
+  Report(Findings findings, Block block) {
+    this.findings = findings;
+    this.block = block;
+  }
+
+  Findings findings() {
+    return findings;
+  }
+
+  void begin(Block next) {
+    block = next;
+  }
+
+  /** Where a word of the present block stands; the block itself for a negative index. */
+  Place place(int word) {
+    return word < 0 ? block.place() : block.place(word);
+  }
+
+  Place place() {
+    return block.place();
+  }
+
+  int line() {
+    return block.line();
+  }
+
+  void add(Code code, Place place, String what, String why, String fix) {
+    findings.add(code, place, what, why, fix);
+    if (code.stops()) {
+      stop(code);
+    }
+  }
+
+  /** At a word of the present block. */
+  void add(Code code, int word, String what, String why, String fix) {
+    add(code, place(word), what, why, fix);
+  }
+
+  /** With another severity than usual; does not stop. */
+  void add(Code code, Severity severity, Place place, String what, String why, String fix) {
+    findings.add(new Finding(code, severity, place, what, why, fix));
+  }
+
+  /** An error that stops although its code does not always. */
+  void addAndStop(Code code, int word, String what, String why, String fix) {
+    findings.add(new Finding(code, Severity.ERROR, place(word), what, why, fix));
+    stop(code);
+  }
+
+  void stop(Code code) {
+    stop(block.line(), code);
+  }
+
+  void stop(int line, Code code) {
+    if (stop.isEmpty()) {
+      stop = Optional.of(new Stop(line, code));
+    }
+  }
+
+  boolean stopped() {
+    return stop.isPresent();
+  }
+
+  Optional<Stop> stop() {
+    return stop;
+  }
+}

@@ -1,0 +1,286 @@
+package flankfit.nc;
+
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
+import flankfit.finding.Findings;
+import flankfit.finding.Place;
+import flankfit.finding.Severity;
+
+/**
+ * Looks over a whole file once before it is read: whether it is program text at all, and which part
+ * lies between the percent marks. Reports RD01 to RD04.
+ */
+final class FileCheck {
+  private static final double MOST_CONTROL_CHARACTERS = 0.01;
+
+  private final SourceText source;
+  private final byte[] bytes;
+  private final Findings findings;
+  private int begin;
+  private int end;
+  private int firstLine = 1;
+  private int marks;
+  private int openAt;
+  private int openLine;
+  private int closeAt;
+  private int closeLine;
+  private boolean textBeforeOpen;
+  private int leaders;
+  private int firstLeaderLine;
+
+  private FileCheck(SourceText source, Findings findings) {
+    this.source = source;
+    this.bytes = source.bytes();
+    this.findings = findings;
+    this.end = bytes.length;
+  }
+
+  /** Looks over a file; gives the part that is program, or an empty one after RD01. */
+  static FileCheck of(SourceText source, Findings findings) {
+    FileCheck check = new FileCheck(source, findings);
+    String reason = check.notText();
+    if (!reason.isEmpty()) {
+      findings.add(
+          Code.RD01,
+          Place.file(source.file()),
+          "the file is not program text",
+          reason,
+          "save it as plain text");
+      check.end = 0;
+      return check;
+    }
+    check.skipped();
+    check.percentMarks();
+    return check;
+  }
+
+  /** Offset where the program begins. */
+  int begin() {
+    return begin;
+  }
+
+  /** Offset after the program. */
+  int end() {
+    return end;
+  }
+
+  /** Line of the first byte of the program. */
+  int firstLine() {
+    return firstLine;
+  }
+
+  /** Whether the file holds no program at all. */
+  boolean refused() {
+    return end == 0;
+  }
+
+  private int at(int i) {
+    return i < bytes.length ? bytes[i] & 0xFF : -1;
+  }
+
+  private String notText() {
+    if ((at(0) == 0xFE && at(1) == 0xFF) || (at(0) == 0xFF && at(1) == 0xFE)) {
+      return "it begins with the mark of UTF-16 or UTF-32";
+    }
+    if (at(0) == 0 && at(1) == 0 && at(2) == 0xFE && at(3) == 0xFF) {
+      return "it begins with the mark of UTF-32";
+    }
+    begin = at(0) == 0xEF && at(1) == 0xBB && at(2) == 0xBF ? 3 : 0;
+    leaders = begin == 0 ? 0 : 1;
+    firstLeaderLine = 1;
+    while (end > begin && isTrailer(bytes[end - 1])) {
+      end--;
+    }
+    if (end <= begin) {
+      return "it is empty";
+    }
+    return scan();
+  }
+
+  /** End marks of old systems, leader and blank space after the last character. */
+  private static boolean isTrailer(int b) {
+    return b == 0x1A || b == 4 || Characters.isBlank(b) || Characters.endsLine(b);
+  }
+
+  /** One pass over all bytes: counts control characters, finds the percent lines. */
+  private String scan() {
+    int first = begin;
+    while (first < end && Characters.isLeader(bytes[first])) {
+      first++;
+    }
+    leaders += first - begin;
+    int control = 0;
+    int line = 1;
+    boolean atStart = true;
+    boolean anyText = false;
+    for (int i = first; i < end; i++) {
+      byte b = bytes[i];
+      if (b < 0 || (b > ' ' && b != 0x7F)) {
+        if (atStart && b == '%') {
+          mark(i, line, anyText);
+        }
+        atStart = false;
+        anyText = true;
+      } else if (b == '\n' || b == '\r') {
+        if (b == '\r' && i + 1 < end && bytes[i + 1] == '\n') {
+          i++;
+        }
+        line++;
+        atStart = true;
+      } else if (b >= 0 && b != ' ' && b != '\t') {
+        control++;
+        leader(b, line);
+      }
+    }
+    return control > MOST_CONTROL_CHARACTERS * (end - first)
+        ? control + " of its " + (end - first) + " characters are control characters"
+        : "";
+  }
+
+  private void leader(byte b, int line) {
+    if (Characters.isLeader(b)) {
+      if (leaders == 0) {
+        firstLeaderLine = line;
+      }
+      leaders++;
+    }
+  }
+
+  private void mark(int at, int line, boolean textBefore) {
+    marks++;
+    if (marks == 1) {
+      openAt = at;
+      openLine = line;
+      textBeforeOpen = textBefore;
+    } else if (marks == 2) {
+      closeAt = at;
+      closeLine = line;
+    }
+  }
+
+  private void skipped() {
+    int trailing = 0;
+    for (int i = end; i < bytes.length; i++) {
+      trailing += Characters.isLeader(bytes[i]) ? 1 : 0;
+    }
+    if (leaders + trailing > 0) {
+      findings.add(
+          Code.RD04,
+          new Place(source.file(), leaders > 0 ? firstLeaderLine : 0, 0, 0),
+          (leaders + trailing) + " leader or control characters were skipped",
+          "left over from a tape or a serial line",
+          "none needed");
+    }
+  }
+
+  private void percentMarks() {
+    if (marks == 0) {
+      return;
+    }
+    if (marks == 1) {
+      boolean opens = !textBeforeOpen;
+      findings.add(
+          Code.RD03,
+          new Place(source.file(), openLine, 1, 1),
+          "the " + (opens ? "closing" : "opening") + " % is missing",
+          "the file may have been cut short",
+          "check the end of the file, add the %");
+      if (opens) {
+        open();
+      } else {
+        close(openAt, openLine);
+      }
+      return;
+    }
+    outside(begin, openAt, 1);
+    close(closeAt, closeLine);
+    open();
+  }
+
+  private void open() {
+    begin = openAt + 1;
+    firstLine = openLine;
+    int next = begin;
+    while (next < end && Characters.isBlank(bytes[next])) {
+      next++;
+    }
+    int c = next < end ? Characters.capital(bytes[next]) : '\n';
+    if (c != 'O' && c != ':' && c != '(' && c != ';') {
+      int lineEnd = lineEnd(next);
+      outside(next, lineEnd, openLine);
+      begin = lineEnd;
+    }
+  }
+
+  private void close(int at, int line) {
+    outside(at + 1, end, line);
+    end = at;
+  }
+
+  private int lineEnd(int from) {
+    int i = from;
+    while (i < end && !Characters.endsLine(bytes[i])) {
+      i++;
+    }
+    return i;
+  }
+
+  /** RD02 for a stretch of text that is not program. */
+  private void outside(int from, int to, int line) {
+    int count = 0;
+    int firstFound = 0;
+    boolean words = false;
+    int at = from;
+    int current = line;
+    while (at < to) {
+      int stop = at;
+      boolean text = false;
+      while (stop < to && !Characters.endsLine(bytes[stop])) {
+        text |= !Characters.isBlank(bytes[stop]);
+        stop++;
+      }
+      if (text) {
+        count++;
+        firstFound = firstFound == 0 ? current : firstFound;
+        words |= holdsWord(at, stop);
+      }
+      if (stop + 1 < to && bytes[stop] == '\r' && bytes[stop + 1] == '\n') {
+        stop++;
+      }
+      at = stop + 1;
+      current++;
+    }
+    if (count > 0) {
+      report(count, firstFound, words);
+    }
+  }
+
+  private void report(int count, int line, boolean words) {
+    findings.add(
+        new Finding(
+            Code.RD02,
+            words ? Severity.WARNING : Severity.NOTE,
+            new Place(source.file(), line, 0, 0),
+            count
+                + (count == 1 ? " line" : " lines")
+                + " outside the % marks: not part of the program",
+            "a control reads only what lies between the marks",
+            "move them inside, or delete them"));
+  }
+
+  private boolean holdsWord(int from, int to) {
+    for (int i = from; i + 1 < to; i++) {
+      boolean startsWord = i == from || !Characters.isLetter(bytes[i - 1]);
+      if (startsWord && Characters.isLetter(bytes[i])) {
+        int next = i + 1;
+        while (next < to && (Characters.isBlank(bytes[next]) || bytes[next] == '-')) {
+          next++;
+        }
+        if (next < to && (Characters.isDigit(bytes[next]) || bytes[next] == '.')) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,142 @@
+package flankfit.nc;
+
+import flankfit.finding.Place;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The bytes of a program with the name of its file. Lines end at LF, CR, or CR LF and are numbered
+ * from 1; each is shown as UTF-8, or as ISO 8859-1 where its bytes are no UTF-8.
+ */
+public final class SourceText {
+  private final String file;
+  private final byte[] bytes;
+  private int[] lineStarts = {};
+
+  private SourceText(String file, byte[] bytes) {
+    this.file = Objects.requireNonNull(file, "file");
+    this.bytes = Objects.requireNonNull(bytes, "bytes");
+  }
+
+  /**
+   * A program from the bytes of a file.
+   *
+   * @param fileName name as the user gave it; stands in every finding
+   * @param bytes content; not copied, so it must not change afterwards
+   */
+  public static SourceText of(String fileName, byte[] bytes) {
+    return new SourceText(fileName, bytes);
+  }
+
+  /** Name of the file. */
+  public String file() {
+    return file;
+  }
+
+  /** Number of bytes. */
+  public int size() {
+    return bytes.length;
+  }
+
+  byte[] bytes() {
+    return bytes;
+  }
+
+  /** All lines without their ends. */
+  public List<String> lines() {
+    int count = lineCount();
+    List<String> lines = new ArrayList<>(count);
+    for (int line = 1; line <= count; line++) {
+      lines.add(line(line));
+    }
+    return lines;
+  }
+
+  /** Number of lines; text without a line end at its end counts as one more. */
+  public int lineCount() {
+    return starts().length - 1;
+  }
+
+  /**
+   * One line without its end.
+   *
+   * @param line number from 1 to {@link #lineCount()}
+   * @throws IllegalArgumentException if there is no such line
+   */
+  public String line(int line) {
+    int[] starts = starts();
+    if (line < 1 || line >= starts.length) {
+      throw new IllegalArgumentException(
+          "line must lie between 1 and " + (starts.length - 1) + ": " + line);
+    }
+    int from = starts[line - 1];
+    int to = starts[line];
+    while (to > from && (bytes[to - 1] == '\n' || bytes[to - 1] == '\r')) {
+      to--;
+    }
+    return text(from, to - from);
+  }
+
+  /**
+   * A stretch of the text.
+   *
+   * @param at offset of the first byte, from 0
+   * @param length number of bytes
+   */
+  public String text(int at, int length) {
+    try {
+      return StandardCharsets.UTF_8
+          .newDecoder()
+          .decode(ByteBuffer.wrap(bytes, at, length))
+          .toString();
+    } catch (CharacterCodingException notUtf8) {
+      return new String(bytes, at, length, StandardCharsets.ISO_8859_1);
+    }
+  }
+
+  boolean isUtf8(int at, int length) {
+    try {
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, at, length));
+      return true;
+    } catch (CharacterCodingException notUtf8) {
+      return false;
+    }
+  }
+
+  /** The span of some bytes as a place, counted in characters. */
+  Place place(int line, int lineStart, int at, int length) {
+    int column = text(lineStart, at - lineStart).length() + 1;
+    return new Place(file, line, column, text(at, length).length());
+  }
+
+  private int[] starts() {
+    if (lineStarts.length == 0) {
+      lineStarts = findStarts();
+    }
+    return lineStarts;
+  }
+
+  /** Offsets where lines start, and the end of the text as the last one. */
+  private int[] findStarts() {
+    int[] starts = new int[Math.max(16, bytes.length / 16)];
+    int count = 1;
+    for (int i = 0; i < bytes.length; i++) {
+      byte b = bytes[i];
+      if (b == '\n' || (b == '\r' && (i + 1 == bytes.length || bytes[i + 1] != '\n'))) {
+        if (count + 1 >= starts.length) {
+          starts = Arrays.copyOf(starts, starts.length * 2);
+        }
+        starts[count++] = i + 1;
+      }
+    }
+    if (starts[count - 1] != bytes.length) {
+      starts[count++] = bytes.length;
+    }
+    return Arrays.copyOf(starts, count);
+  }
+}

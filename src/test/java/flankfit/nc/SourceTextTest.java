@@ -1,0 +1,37 @@
+package flankfit.nc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+/** Lines of a program as a listing shows them. */
+class SourceTextTest {
+  private static SourceText of(String text) {
+    return SourceText.of("a.nc", text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void lines_end_at_any_line_end() {
+    assertThat(of("G0\nG1\rG2\r\nG3").lines()).containsExactly("G0", "G1", "G2", "G3");
+    assertThat(of("G0\n\nG1\n").lines()).containsExactly("G0", "", "G1");
+    assertThat(of("").lines()).isEmpty();
+    assertThat(of("\n").lines()).containsExactly("");
+  }
+
+  @Test
+  void line_is_shown_as_utf8_or_else_as_iso_8859_1() {
+    assertThat(of("(Öl an)").line(1)).isEqualTo("(Öl an)");
+    byte[] old = "(Öl an)\nG0".getBytes(StandardCharsets.ISO_8859_1);
+    assertThat(SourceText.of("b.nc", old).lines()).containsExactly("(Öl an)", "G0");
+  }
+
+  @Test
+  void there_is_no_line_zero_and_none_beyond_the_last() {
+    SourceText text = of("G0\nG1");
+    assertThatIllegalArgumentException().isThrownBy(() -> text.line(0));
+    assertThatIllegalArgumentException().isThrownBy(() -> text.line(3));
+    assertThat(text.line(2)).isEqualTo("G1");
+  }
+}

@@ -1,0 +1,6 @@
+; expect error HZ04 5
+G21 G90 G17 G54 G40 G49 S1000 M3 F200.
+G0 X0 Y0 Z5.
+M5
+G1 Z-1.
+M30

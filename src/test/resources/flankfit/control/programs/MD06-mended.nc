@@ -1,0 +1,4 @@
+; absent MD06
+G54
+G90 G21 G0 X5.
+M30

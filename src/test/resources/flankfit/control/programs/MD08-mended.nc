@@ -1,0 +1,5 @@
+; absent MD08
+G21 G90 G54
+T1 M6
+G0 Z5.
+M30

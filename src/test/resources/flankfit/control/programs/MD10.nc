@@ -1,0 +1,6 @@
+; expect warning MD10 5
+G21 G90 G17 G54 G40 G49 S1000 M3 F200.
+G0 X0 Y0 Z5.
+G95
+T1 M6
+M30

@@ -1,0 +1,4 @@
+; absent MD13
+G21 G90 G54
+S500 M3
+M30

@@ -1,0 +1,4 @@
+; absent OF01
+G21 G90 G54
+G0 X5.
+M30

@@ -1,0 +1,4 @@
+; absent OF13
+G21 G90 G54
+G90 G0 X5.
+M30

@@ -1,0 +1,6 @@
+; sheet: number-reading = "least-increment"
+; absent RD16
+G21 G90 G17 G54 G40 G49 S1000 M3 F200.
+G0 X0 Y0 Z5.
+G0 X25000
+M30

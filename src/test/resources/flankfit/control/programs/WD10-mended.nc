@@ -1,0 +1,4 @@
+; absent WD10
+G21 G90 G54
+T1 M6
+M30

@@ -1,0 +1,4 @@
+; absent WD12
+G21 G90 G54
+G0 X5.
+M30

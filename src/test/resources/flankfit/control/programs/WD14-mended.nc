@@ -1,0 +1,5 @@
+; absent WD14
+G21 G90 G54 G0
+T1 M6
+X5.
+M30
