@@ -2,6 +2,7 @@ package flankfit.cli;
 
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
+import flankfit.finding.Severity;
 import java.util.List;
 
 /** Words findings for people. */

@@ -24,7 +24,11 @@ final class GaugeJson {
     try (Json json = new Json(out)) {
       json.object()
           .put("schema", "flankfit/gauge/1")
-          .put("program", job.interpretation().file())
+          .object("program")
+          .put("file", job.interpretation().file())
+          .put("unit", job.interpretation().unit().symbol())
+          .put("blocks", job.interpretation().blocks())
+          .end()
           .put("assumptions", GaugeText.assumptions(job, answer))
           .array("threads");
       for (ThreadAnswer thread : answer.threads()) {
