@@ -1,0 +1,187 @@
+package flankfit.picture;
+
+import flankfit.motion.ModalState.Distance;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Point;
+import flankfit.motion.Tape;
+import flankfit.picture.Overlay.Align;
+import flankfit.picture.TextAtlas.Face;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The key to a scene's lines: a sample and words for each kind that occurs, and for no other. */
+final class Legend {
+  /** What a sample shows. */
+  enum Sample {
+    ABSOLUTE("absolute feed"),
+    INCREMENTAL("incremental feed"),
+    RAPID("rapid"),
+    PROGRAMMED("as programmed"),
+    EARLIER("earlier pass"),
+    STOCK("stock"),
+    THREAD("major diameter"),
+    CUTTER("cutter");
+
+    private final String words;
+
+    Sample(String words) {
+      this.words = words;
+    }
+  }
+
+  private static final double SAMPLE = 26;
+  private static final double GAP = 7;
+  private static final double BETWEEN = 22;
+
+  private final List<Sample> samples;
+  private final Distance lastMode;
+
+  /** The key for a scene. */
+  Legend(Scene scene) {
+    samples = samples(scene);
+    lastMode = samples.contains(Sample.ABSOLUTE) ? Distance.ABSOLUTE : Distance.INCREMENTAL;
+  }
+
+  /** What the key shows, in order. */
+  List<Sample> samples() {
+    return samples;
+  }
+
+  private static List<Sample> samples(Scene scene) {
+    Tape tape = scene.tape();
+    boolean[] occurs = new boolean[Sample.values().length];
+    for (int move = 0; move < tape.size(); move++) {
+      MoveKind kind = tape.kind(move);
+      if (kind == MoveKind.RAPID) {
+        occurs[2] = true;
+      } else if (kind != MoveKind.DWELL) {
+        occurs[tape.state(move).distance() == Distance.ABSOLUTE ? 0 : 1] = true;
+        Point asked = tape.programmedTo(move);
+        occurs[3] |= !asked.equals(tape.to(move));
+      }
+    }
+    occurs[4] = scene.passes().several();
+    occurs[5] = scene.setup().stock().isPresent();
+    occurs[6] = scene.setup().holes().stream().anyMatch(h -> scene.majorDiameter(h).isPresent());
+    occurs[7] = scene.position().isPresent() && scene.tool(scene.position().getAsInt()).isPresent();
+    List<Sample> found = new ArrayList<>();
+    for (int i = 0; i < occurs.length; i++) {
+      if (occurs[i]) {
+        found.add(Sample.values()[i]);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  /**
+   * Draws the key, as many lines as it needs, the last one at a height.
+   *
+   * @param x left end (px)
+   * @param y base line of the first line (px)
+   * @param width room (px)
+   */
+  void draw(
+      Overlay overlay,
+      LineStyles styles,
+      Theme theme,
+      double scale,
+      double x,
+      double y,
+      double width) {
+    double pen = x;
+    double row = y;
+    for (Sample sample : samples) {
+      double needed = (SAMPLE + GAP) * scale + overlay.width(Face.SMALL, sample.words);
+      if (pen > x && pen + needed > x + width) {
+        pen = x;
+        row -= 18 * scale;
+      }
+      sample(overlay, styles, theme, scale, sample, pen, row + 4.5 * scale);
+      overlay.ink(theme.palette().ink(), 1);
+      overlay.text(Face.SMALL, pen + (SAMPLE + GAP) * scale, row, sample.words, Align.LEFT);
+      pen += needed + BETWEEN * scale;
+    }
+  }
+
+  private void sample(
+      Overlay overlay,
+      LineStyles styles,
+      Theme theme,
+      double scale,
+      Sample sample,
+      double x,
+      double y) {
+    double end = x + SAMPLE * scale;
+    Theme.Palette palette = theme.palette();
+    switch (sample) {
+      case ABSOLUTE ->
+          path(
+              overlay,
+              styles,
+              LineStyles.path(LineStyles.FEED, Distance.ABSOLUTE, 0),
+              palette,
+              x,
+              end,
+              y);
+      case INCREMENTAL ->
+          path(
+              overlay,
+              styles,
+              LineStyles.path(LineStyles.FEED, Distance.INCREMENTAL, 0),
+              palette,
+              x,
+              end,
+              y);
+      case RAPID -> {
+        int style = LineStyles.path(LineStyles.RAPID, lastMode, 0);
+        double dash = SAMPLE * scale / 7;
+        for (int i = 0; i < 7; i += 2) {
+          path(overlay, styles, style, palette, x + i * dash, x + (i + 1) * dash, y);
+        }
+      }
+      case PROGRAMMED ->
+          path(
+              overlay,
+              styles,
+              LineStyles.path(LineStyles.PROGRAMMED, lastMode, 0),
+              palette,
+              x,
+              end,
+              y);
+      case EARLIER ->
+          path(overlay, styles, LineStyles.path(LineStyles.FEED, lastMode, 2), palette, x, end, y);
+      case STOCK -> {
+        overlay.ink(palette.stock(), 0.35);
+        overlay.bar(x, y - 5 * scale, SAMPLE * scale, 10 * scale);
+      }
+      case THREAD -> path(overlay, styles, LineStyles.THREAD_EDGE, palette, x, end, y);
+      case CUTTER -> {
+        overlay.ink(palette.steel(), 1);
+        overlay.bar(x, y - 5 * scale, SAMPLE * scale, 10 * scale);
+      }
+    }
+  }
+
+  private static void path(
+      Overlay overlay,
+      LineStyles styles,
+      int style,
+      Theme.Palette palette,
+      double x,
+      double end,
+      double y) {
+    double half = styles.shapes()[4 * style];
+    double casing = styles.shapes()[4 * style + 2];
+    if (casing > 0) {
+      overlay.ink(palette.casing(), 1);
+      overlay.stroke(x, y, end, y, 2 * (half + casing));
+    }
+    float[] c = styles.colours();
+    int colour =
+        Math.round(c[4 * style] * 255) << 16
+            | Math.round(c[4 * style + 1] * 255) << 8
+            | Math.round(c[4 * style + 2] * 255);
+    overlay.ink(colour, 1);
+    overlay.stroke(x, y, end, y, Math.max(1, 2 * half));
+  }
+}
