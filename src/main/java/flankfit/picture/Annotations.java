@@ -80,7 +80,7 @@ final class Annotations {
       boolean major = i % 5 == 0;
       overlay.ink(major ? palette.softInk() : palette.rule(), 1);
       overlay.bar(x, y - (major ? 7 : 4) * scale, line(), (major ? 7 : 4) * scale);
-      if (major && x > from + 8 * scale && x < to - 26 * scale) {
+      if (major && x > from + 8 * scale && x < to - 48 * scale) {
         String label = Figures.fixed((double) i * fine, Ticks.decimals(step));
         overlay.text(Face.SMALL, x, y - 21 * scale, label, Align.MIDDLE);
       }
@@ -110,7 +110,7 @@ final class Annotations {
       boolean major = i % 5 == 0;
       overlay.ink(major ? palette.softInk() : palette.rule(), 1);
       overlay.bar(x - (major ? 7 : 4) * scale, y, (major ? 7 : 4) * scale, line());
-      if (major && y < to - 22 * scale && y > from + 4 * scale) {
+      if (major && y < to - 5 * scale && y > from + 4 * scale) {
         boolean top = axis == 2 && i == 0;
         overlay.ink(top ? palette.ink() : palette.softInk(), 1);
         String label = Figures.fixed((double) i * fine, Ticks.decimals(step));
@@ -124,7 +124,7 @@ final class Annotations {
     }
     overlay.ink(palette.softInk(), 1);
     String name = axis == 2 ? "depth " + unit.symbol() : AXES[axis] + " " + unit.symbol();
-    overlay.text(Face.SMALL, x - 11 * scale, to - 9 * scale, name, Align.RIGHT);
+    overlay.text(Face.SMALL, x - 11 * scale, to + 7 * scale, name, Align.RIGHT);
   }
 
   private double line() {

@@ -23,6 +23,13 @@ public final class Colours {
     target[at + 3] = (float) alpha;
   }
 
+  /** The colour that red, green and blue from an index on stand for. */
+  static int rgb(float[] source, int at) {
+    return Math.round(source[at] * 255) << 16
+        | Math.round(source[at + 1] * 255) << 8
+        | Math.round(source[at + 2] * 255);
+  }
+
   /**
    * The contrast of two colours, 1 to 21.
    *

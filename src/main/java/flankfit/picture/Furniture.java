@@ -6,12 +6,15 @@ import flankfit.picture.SurfaceStore.Part;
 import flankfit.setup.Hole;
 import flankfit.setup.KeepOut;
 import flankfit.setup.Stock;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Stock, holes and keep-outs of a scene as faces and edges. */
 final class Furniture {
   private final Scene scene;
   private final SurfaceStore faces;
   private final LineStore edges;
+  private final List<Barrel> barrels = new ArrayList<>();
 
   /** Builds all faces and edges. */
   Furniture(Scene scene) {
@@ -41,6 +44,27 @@ final class Furniture {
     return edges;
   }
 
+  /**
+   * The outlines that upright barrels show to an eye.
+   *
+   * @param rightX part of X that points to the right in the frame (1)
+   * @param rightY part of Y that points to the right in the frame (1)
+   */
+  LineStore outlines(double rightX, double rightY) {
+    LineStore outlines = new LineStore(scene.origin());
+    for (Barrel barrel : barrels) {
+      for (int side = -1; side <= 1; side += 2) {
+        double x = barrel.x + side * rightX * barrel.radius;
+        double y = barrel.y + side * rightY * barrel.radius;
+        outlines.segment(new Point(x, y, barrel.low), new Point(x, y, barrel.high), barrel.style);
+      }
+    }
+    return outlines;
+  }
+
+  /** An upright cylinder whose outline depends on where the eye stands (mm). */
+  private record Barrel(double x, double y, double radius, double low, double high, int style) {}
+
   private void stock(Stock stock) {
     Extents box = stock.box();
     switch (stock.shape()) {
@@ -69,11 +93,7 @@ final class Furniture {
     faces.end(Part.STOCK_BOTTOM);
     edges.circle(m.x(), m.y(), high, r, sides, LineStyles.STOCK_EDGE);
     edges.circle(m.x(), m.y(), low, r, sides, LineStyles.STOCK_EDGE);
-    for (int quarter = 0; quarter < 4; quarter++) {
-      double x = m.x() + (quarter % 2 == 0 ? r * (1 - quarter) : 0);
-      double y = m.y() + (quarter % 2 == 1 ? r * (2 - quarter) : 0);
-      edges.segment(new Point(x, y, low), new Point(x, y, high), LineStyles.STOCK_EDGE);
-    }
+    sideLines(m.x(), m.y(), r, low, high, LineStyles.STOCK_EDGE);
   }
 
   private void box(Extents box, Part sides, Part top, Part bottom, int edge) {
@@ -136,10 +156,7 @@ final class Furniture {
   }
 
   private void sideLines(double x, double y, double r, double low, double high, int style) {
-    for (int side = -1; side <= 1; side += 2) {
-      edges.segment(new Point(x + side * r, y, low), new Point(x + side * r, y, high), style);
-      edges.segment(new Point(x, y + side * r, low), new Point(x, y + side * r, high), style);
-    }
+    barrels.add(new Barrel(x, y, r, low, high, style));
   }
 
   private void floor(Hole hole, double low, double r) {

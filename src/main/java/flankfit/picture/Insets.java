@@ -16,7 +16,7 @@ public record Insets(int left, int right, int bottom, int top) {
 
   /** The room of a window's scene: rules, no title. */
   public static Insets ofWindow(double contentScale) {
-    return scaled(74, 14, 74, 14, contentScale);
+    return scaled(74, 14, 72, 28, contentScale);
   }
 
   private static Insets scaled(int left, int right, int bottom, int top, double s) {

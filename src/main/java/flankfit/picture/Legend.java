@@ -34,17 +34,28 @@ final class Legend {
   private static final double BETWEEN = 22;
 
   private final List<Sample> samples;
-  private final Distance lastMode;
+  private final Distance feedMode;
+  private final Distance rapidMode;
 
   /** The key for a scene. */
   Legend(Scene scene) {
     samples = samples(scene);
-    lastMode = samples.contains(Sample.ABSOLUTE) ? Distance.ABSOLUTE : Distance.INCREMENTAL;
+    feedMode = samples.contains(Sample.INCREMENTAL) ? Distance.INCREMENTAL : Distance.ABSOLUTE;
+    rapidMode = rapidMode(scene.tape());
   }
 
   /** What the key shows, in order. */
   List<Sample> samples() {
     return samples;
+  }
+
+  private static Distance rapidMode(Tape tape) {
+    for (int move = 0; move < tape.size(); move++) {
+      if (tape.kind(move) == MoveKind.RAPID) {
+        return tape.state(move).distance();
+      }
+    }
+    return Distance.ABSOLUTE;
   }
 
   private static List<Sample> samples(Scene scene) {
@@ -133,7 +144,7 @@ final class Legend {
               end,
               y);
       case RAPID -> {
-        int style = LineStyles.path(LineStyles.RAPID, lastMode, 0);
+        int style = LineStyles.path(LineStyles.RAPID, rapidMode, 0);
         double dash = SAMPLE * scale / 7;
         for (int i = 0; i < 7; i += 2) {
           path(overlay, styles, style, palette, x + i * dash, x + (i + 1) * dash, y);
@@ -143,13 +154,13 @@ final class Legend {
           path(
               overlay,
               styles,
-              LineStyles.path(LineStyles.PROGRAMMED, lastMode, 0),
+              LineStyles.path(LineStyles.PROGRAMMED, feedMode, 0),
               palette,
               x,
               end,
               y);
       case EARLIER ->
-          path(overlay, styles, LineStyles.path(LineStyles.FEED, lastMode, 2), palette, x, end, y);
+          path(overlay, styles, LineStyles.path(LineStyles.FEED, feedMode, 2), palette, x, end, y);
       case STOCK -> {
         overlay.ink(palette.stock(), 0.35);
         overlay.bar(x, y - 5 * scale, SAMPLE * scale, 10 * scale);
@@ -176,12 +187,7 @@ final class Legend {
       overlay.ink(palette.casing(), 1);
       overlay.stroke(x, y, end, y, 2 * (half + casing));
     }
-    float[] c = styles.colours();
-    int colour =
-        Math.round(c[4 * style] * 255) << 16
-            | Math.round(c[4 * style + 1] * 255) << 8
-            | Math.round(c[4 * style + 2] * 255);
-    overlay.ink(colour, 1);
+    overlay.ink(Colours.rgb(styles.colours(), 4 * style), 1);
     overlay.stroke(x, y, end, y, Math.max(1, 2 * half));
   }
 }

@@ -23,6 +23,7 @@ final class LineStyles {
   private static final double[] PALENESS = {0, 0.30, 0.45, 0.58};
 
   private final float[] colours = new float[4 * COUNT];
+  private final float[] tickColours = new float[4 * COUNT];
   private final float[] shapes = new float[4 * COUNT];
 
   /** The table for a theme. */
@@ -43,11 +44,13 @@ final class LineStyles {
       }
     }
     for (int path = 0; path < STOCK_EDGE; path++) {
+      int c = Colours.rgb(colours, 4 * path);
+      Colours.put(Colours.mix(c, p.ink(), 0.5), 1, tickColours, 4 * path);
       shapes[4 * path + 3] = 1;
     }
     set(STOCK_EDGE, p.stockEdge(), 0.5, contentScale);
     set(HOLE_EDGE, p.stockEdge(), 0.7, contentScale);
-    set(THREAD_EDGE, p.stockEdge(), 0.4, contentScale);
+    set(THREAD_EDGE, Colours.mix(p.stockEdge(), p.ground(), 0.25), 0.5, contentScale);
     set(CUTTER_EDGE, p.steelEdge(), 0.6, contentScale);
     set(KEEP_OUT_EDGE, p.alarm(), 0.6, contentScale);
   }
@@ -65,6 +68,11 @@ final class LineStyles {
   /** Colour of each style: red, green, blue, alpha. */
   float[] colours() {
     return colours;
+  }
+
+  /** Colour of direction marks on a line of each style. */
+  float[] tickColours() {
+    return tickColours;
   }
 
   /** Shape of each style: half width (px), 1 if dashed, casing (px), 1 if it fades. */

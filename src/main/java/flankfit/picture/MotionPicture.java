@@ -1,5 +1,6 @@
 package flankfit.picture;
 
+import flankfit.motion.Extents;
 import flankfit.unit.LengthUnit;
 import flankfit.unit.Require;
 
@@ -59,11 +60,12 @@ public final class MotionPicture {
     }
   }
 
-  /** The eye of a picture: the scene's bounds fill what the rules leave. */
+  /** The eye of a picture: straight views look closely at what is cut, the iso view at the part. */
   static Camera camera(Scene scene, View view, int width, int height) {
     Camera camera = new Camera(view);
     camera.resize(width, height);
-    camera.fit(scene.bounds(), Insets.ofPicture(1).widened(MARGIN));
+    Extents seen = view == View.ISO ? scene.bounds() : scene.subject();
+    camera.fit(seen, Insets.ofPicture(1).widened(MARGIN));
     return camera;
   }
 }

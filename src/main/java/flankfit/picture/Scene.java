@@ -21,6 +21,9 @@ import java.util.TreeMap;
  * and the cutter where a move ends. Holds no graphics memory and never changes.
  */
 public final class Scene {
+  /** A closer look is worth it when it shows less than this share of the part (1). */
+  private static final double CLOSE = 0.6;
+
   private final Tape tape;
   private final SetupSheet setup;
   private final String title;
@@ -123,6 +126,49 @@ public final class Scene {
     return bounds;
   }
 
+  /**
+   * The box to look at closely: feed moves and the holes they lie in, with some of the part around
+   * them; the same as {@link #bounds()} when that is hardly larger.
+   */
+  public Extents subject() {
+    double[] low = new double[3];
+    double[] high = new double[3];
+    if (!feedBox(tape, low, high)) {
+      return bounds;
+    }
+    Extents box = extents(low, high);
+    for (Hole hole : setup.holes()) {
+      if (worked(hole, box)) {
+        box = box.union(boxOf(hole));
+      }
+    }
+    double room = 0.3 * Math.max(box.max().x() - box.min().x(), box.max().y() - box.min().y());
+    Extents part = bounds;
+    Extents grown =
+        new Extents(
+            new Point(
+                Math.max(box.min().x() - room, part.min().x()),
+                Math.max(box.min().y() - room, part.min().y()),
+                part.min().z()),
+            new Point(
+                Math.min(box.max().x() + room, part.max().x()),
+                Math.min(box.max().y() + room, part.max().y()),
+                part.max().z()));
+    return grown.diagonal() < CLOSE * part.diagonal() ? grown : part;
+  }
+
+  private static boolean worked(Hole hole, Extents box) {
+    double r = hole.diameter() / 2;
+    return box.min().x() < hole.x() + r
+        && box.max().x() > hole.x() - r
+        && box.min().y() < hole.y() + r
+        && box.max().y() > hole.y() - r;
+  }
+
+  private static Extents extents(double[] low, double[] high) {
+    return new Extents(new Point(low[0], low[1], low[2]), new Point(high[0], high[1], high[2]));
+  }
+
   /** The box of everything, rapids included. */
   public Extents reach() {
     return reach;
@@ -163,10 +209,7 @@ public final class Scene {
     double[] high = new double[3];
     boolean cuts = feedBox(tape, low, high);
     if (cuts) {
-      box =
-          union(
-              box,
-              new Extents(new Point(low[0], low[1], low[2]), new Point(high[0], high[1], high[2])));
+      box = union(box, extents(low, high));
     }
     return box == null ? tape.extents() : box;
   }

@@ -35,18 +35,22 @@ public final class SceneRenderer implements AutoCloseable {
   private final TickBatch ticks = new TickBatch();
   private final SurfaceBatch faces = new SurfaceBatch();
   private final LineBatch edges = new LineBatch();
+  private final LineBatch outlines = new LineBatch();
   private final SurfaceBatch cutterFaces = new SurfaceBatch();
   private final LineBatch cutterEdges = new LineBatch();
   private final float[] toClip = new float[16];
   private final float[] toView = new float[16];
   private final float[] cutterClip = new float[16];
+  private final float[] cutterView = new float[16];
   private final float[] colour = new float[4];
   private Optional<Scene> shown = Optional.empty();
   private Optional<PathLines> path = Optional.empty();
+  private Optional<Furniture> furniture = Optional.empty();
   private Optional<Legend> legend = Optional.empty();
   private Optional<Tool> cutter = Optional.empty();
   private LineStyles styles;
   private Theme theme = Theme.LIGHT;
+  private double outlineAzimuth = Double.NaN;
   private int zoomLevel = Integer.MIN_VALUE;
 
   /**
@@ -69,9 +73,11 @@ public final class SceneRenderer implements AutoCloseable {
     legend = Optional.of(new Legend(scene));
     if (!samePath) {
       zoomLevel = Integer.MIN_VALUE;
-      Furniture furniture = new Furniture(scene);
-      faces.upload(furniture.faces());
-      edges.upload(furniture.edges());
+      Furniture built = new Furniture(scene);
+      furniture = Optional.of(built);
+      faces.upload(built.faces());
+      edges.upload(built.edges());
+      outlineAzimuth = Double.NaN;
     }
     Optional<Tool> wanted =
         scene.position().isPresent() ? scene.tool(scene.position().getAsInt()) : Optional.empty();
@@ -140,6 +146,10 @@ public final class SceneRenderer implements AutoCloseable {
       ticks.upload(lines.ticks());
       path = Optional.of(lines);
     }
+    if (camera.azimuth() != outlineAzimuth) {
+      outlineAzimuth = camera.azimuth();
+      outlines.upload(furniture.orElseThrow().outlines(camera.right(0), camera.right(1)));
+    }
     double depth =
         2 * scene.reach().diagonal() + scene.reach().middle().distance(camera.centre()) + 400;
     camera.writeClip(scene.origin(), depth, toClip);
@@ -150,13 +160,19 @@ public final class SceneRenderer implements AutoCloseable {
   /** The cutter is turned so that its drawn meridians are the outline that the eye sees. */
   private void placeCutter(Camera camera, Point tip, double depth) {
     camera.writeClip(tip, depth, cutterClip);
-    float c = (float) Math.cos(camera.azimuth());
-    float s = (float) Math.sin(camera.azimuth());
+    camera.writeView(cutterView);
+    turn(cutterClip, camera.azimuth());
+    turn(cutterView, camera.azimuth());
+  }
+
+  private static void turn(float[] matrix, double angle) {
+    float c = (float) Math.cos(angle);
+    float s = (float) Math.sin(angle);
     for (int row = 0; row < 3; row++) {
-      float x = cutterClip[row];
-      float y = cutterClip[4 + row];
-      cutterClip[row] = x * c + y * s;
-      cutterClip[4 + row] = y * c - x * s;
+      float x = matrix[row];
+      float y = matrix[4 + row];
+      matrix[row] = x * c + y * s;
+      matrix[4 + row] = y * c - x * s;
     }
   }
 
@@ -190,7 +206,7 @@ public final class SceneRenderer implements AutoCloseable {
     }
     glEnable(GL_POLYGON_OFFSET_FILL);
     glPolygonOffset(1, 2);
-    surfaces(cutterClip);
+    surfaces(cutterClip, cutterView);
     paint(cutterFaces, Part.CUTTING_PART, theme.palette().steel(), 1, 1);
     int shank = Colours.mix(theme.palette().steel(), theme.palette().ground(), 0.35);
     paint(cutterFaces, Part.SHANK, shank, 1, 1);
@@ -249,19 +265,19 @@ public final class SceneRenderer implements AutoCloseable {
     glUniformMatrix4fv(tickProgram.uniform("toClip"), false, toClip);
     glUniform2f(tickProgram.uniform("viewport"), camera.width(), camera.height());
     glUniform1f(tickProgram.uniform("pixelsPerMm"), (float) (1 / camera.millimetresPerPixel()));
-    glUniform4fv(tickProgram.uniform("tickColour"), styles.colours());
+    glUniform4fv(tickProgram.uniform("tickColour"), styles.tickColours());
     Colours.put(theme.palette().ground(), 0.72, colour, 0);
     glUniform4fv(tickProgram.uniform("ground"), colour);
     glUniform1i(tickProgram.uniform("position"), position);
     glUniform2f(
-        tickProgram.uniform("tick"), (float) (8 * contentScale), (float) (0.9 * contentScale));
+        tickProgram.uniform("tick"), (float) (6.5 * contentScale), (float) (0.75 * contentScale));
     ticks.draw();
   }
 
-  private void surfaces(float[] matrix) {
+  private void surfaces(float[] matrix, float[] view) {
     surfaceProgram.use();
     glUniformMatrix4fv(surfaceProgram.uniform("toClip"), false, matrix);
-    glUniformMatrix4fv(surfaceProgram.uniform("toView"), false, toView);
+    glUniformMatrix4fv(surfaceProgram.uniform("toView"), false, view);
   }
 
   private void paint(SurfaceBatch batch, Part part, int ink, double alpha, double shading) {
@@ -275,7 +291,7 @@ public final class SceneRenderer implements AutoCloseable {
   private void seeThrough(Camera camera) {
     Theme.Palette palette = theme.palette();
     glDepthMask(false);
-    surfaces(toClip);
+    surfaces(toClip, toView);
     glEnable(GL_STENCIL_TEST);
     openings();
     glEnable(GL_CULL_FACE);
@@ -293,6 +309,8 @@ public final class SceneRenderer implements AutoCloseable {
     useLines(camera, toClip);
     pass(edges, CORE, toClip, Integer.MAX_VALUE);
     pass(edges, FRINGE, toClip, Integer.MAX_VALUE);
+    pass(outlines, CORE, toClip, Integer.MAX_VALUE);
+    pass(outlines, FRINGE, toClip, Integer.MAX_VALUE);
     glDepthMask(true);
   }
 
@@ -326,6 +344,7 @@ public final class SceneRenderer implements AutoCloseable {
   public void close() {
     cutterEdges.close();
     cutterFaces.close();
+    outlines.close();
     edges.close();
     faces.close();
     ticks.close();

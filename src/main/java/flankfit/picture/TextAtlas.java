@@ -2,9 +2,6 @@ package flankfit.picture;
 
 import static org.lwjgl.opengl.GL33C.*;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.IntBuffer;
 import java.util.EnumMap;
@@ -21,42 +18,17 @@ import org.lwjgl.system.MemoryUtil;
 final class TextAtlas implements AutoCloseable {
   /** What a text is for. */
   enum Face {
-    SMALL(Font.TEXT, 12.5f),
-    BODY(Font.TEXT, 14.5f),
-    STRONG(Font.STRONG, 14.5f),
-    TITLE(Font.STRONG, 20f);
+    SMALL(BundledFont.TEXT, 12.5f),
+    BODY(BundledFont.TEXT, 14.5f),
+    STRONG(BundledFont.STRONG, 14.5f),
+    TITLE(BundledFont.STRONG, 20f);
 
-    private final Font font;
+    private final BundledFont font;
     private final float size;
 
-    Face(Font font, float size) {
+    Face(BundledFont font, float size) {
       this.font = font;
       this.size = size;
-    }
-  }
-
-  /** The bundled fonts. */
-  enum Font {
-    TEXT("DejaVuSansCondensed.ttf"),
-    STRONG("DejaVuSansCondensed-Bold.ttf"),
-    LISTING("DejaVuSansMono.ttf");
-
-    private final String file;
-
-    Font(String file) {
-      this.file = file;
-    }
-
-    /** The file's bytes. */
-    byte[] bytes() {
-      try (InputStream in = TextAtlas.class.getResourceAsStream("/flankfit/font/" + file)) {
-        if (in == null) {
-          throw new IllegalStateException("font is missing: " + file);
-        }
-        return in.readAllBytes();
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
     }
   }
 
@@ -175,14 +147,14 @@ final class TextAtlas implements AutoCloseable {
   }
 
   /** Advance of each character in a font's own units, as its tables say (1). */
-  static int[] advances(Font font, String characters) {
+  static int[] advances(BundledFont font, String characters) {
     byte[] bytes = font.bytes();
     ByteBuffer file = MemoryUtil.memAlloc(bytes.length).put(bytes).flip();
     int[] advances = new int[characters.length()];
     try (STBTTFontinfo info = STBTTFontinfo.malloc();
         MemoryStack stack = MemoryStack.stackPush()) {
       if (!STBTruetype.stbtt_InitFont(info, file)) {
-        throw new IllegalStateException("not a font: " + font.file);
+        throw new IllegalStateException("not a font: " + font);
       }
       IntBuffer advance = stack.mallocInt(1);
       IntBuffer bearing = stack.mallocInt(1);
