@@ -53,7 +53,8 @@ void main() {
   float grow = max(halfWidth, 0.5) + 1.0;
   bool atEnd = (corner >> 1) == 1;
   float side = (corner & 1) == 0 ? -grow : grow;
-  float run = atEnd ? chordLength + grow : -grow;
+  float over = phase == 0 ? 0.0 : grow;  // butt ends where ink is see-through
+  float run = atEnd ? chordLength + over : -over;
   local = vec2(run, side);
   float share = chordLength > 1e-5 ? run / chordLength : float(atEnd);
   lengthHere = mix(from.w, to.w, clamp(share, 0.0, 1.0));

@@ -10,6 +10,9 @@ import flankfit.unit.LengthUnit;
  * the part's top.
  */
 final class Annotations {
+  /** Base line of the lowest words (px at scale 1). */
+  static final double LAST_ROW = 22;
+
   private static final double LEAST_STEP = 56;
   private static final double STRAIGHT = 1 - 1e-9;
   private static final String[] AXES = {"X", "Y", "Z"};
@@ -136,7 +139,7 @@ final class Annotations {
     double step = Ticks.stepAtLeast(80 * scale / perUnit);
     double length = Math.round(step * perUnit);
     double right = camera.width() - insets.right();
-    double y = insets.bottom() - 52 * scale;
+    double y = (LAST_ROW + 4) * scale;
     overlay.ink(palette.ink(), 1);
     overlay.bar(right - length, y, length, line());
     overlay.bar(right - length, y - 3 * scale, line(), 7 * scale);

@@ -142,7 +142,7 @@ final class CutterShape {
       edges.moveTo(side * profile.get(0)[1], 0, profile.get(0)[0]);
       for (int i = 1; i < profile.size(); i++) {
         double[] p = profile.get(i);
-        edges.lineTo(side * p[1], 0, p[0], 0, LineStyles.CUTTER_EDGE);
+        edges.lineTo(side * p[1], 0, p[0], 0, LineStyles.CUTTER_MERIDIAN);
       }
     }
     for (double height : rings) {

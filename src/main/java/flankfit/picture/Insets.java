@@ -11,12 +11,12 @@ package flankfit.picture;
 public record Insets(int left, int right, int bottom, int top) {
   /** The room of a picture with title, rules and legend. */
   public static Insets ofPicture(double contentScale) {
-    return scaled(74, 30, 98, 84, contentScale);
+    return scaled(74, 30, 98, 100, contentScale);
   }
 
   /** The room of a window's scene: rules, no title. */
   public static Insets ofWindow(double contentScale) {
-    return scaled(74, 14, 72, 28, contentScale);
+    return scaled(74, 14, 84, 28, contentScale);
   }
 
   private static Insets scaled(int left, int right, int bottom, int top, double s) {

@@ -32,6 +32,7 @@ final class Legend {
   private static final double SAMPLE = 26;
   private static final double GAP = 7;
   private static final double BETWEEN = 22;
+  private static final double ROW = 19;
 
   private final List<Sample> samples;
   private final Distance feedMode;
@@ -85,10 +86,10 @@ final class Legend {
   }
 
   /**
-   * Draws the key, as many lines as it needs, the last one at a height.
+   * Draws the key, as many lines as it needs.
    *
    * @param x left end (px)
-   * @param y base line of the first line (px)
+   * @param y base line of the last line (px)
    * @param width room (px)
    */
   void draw(
@@ -99,19 +100,37 @@ final class Legend {
       double x,
       double y,
       double width) {
+    double row = y + (rows(overlay, scale, width) - 1) * ROW * scale;
     double pen = x;
-    double row = y;
     for (Sample sample : samples) {
-      double needed = (SAMPLE + GAP) * scale + overlay.width(Face.SMALL, sample.words);
+      double needed = needed(overlay, scale, sample);
       if (pen > x && pen + needed > x + width) {
         pen = x;
-        row -= 18 * scale;
+        row -= ROW * scale;
       }
       sample(overlay, styles, theme, scale, sample, pen, row + 4.5 * scale);
       overlay.ink(theme.palette().ink(), 1);
       overlay.text(Face.SMALL, pen + (SAMPLE + GAP) * scale, row, sample.words, Align.LEFT);
       pen += needed + BETWEEN * scale;
     }
+  }
+
+  private static double needed(Overlay overlay, double scale, Sample sample) {
+    return (SAMPLE + GAP) * scale + overlay.width(Face.SMALL, sample.words);
+  }
+
+  private int rows(Overlay overlay, double scale, double width) {
+    int rows = 1;
+    double pen = 0;
+    for (Sample sample : samples) {
+      double needed = needed(overlay, scale, sample);
+      if (pen > 0 && pen + needed > width) {
+        rows++;
+        pen = 0;
+      }
+      pen += needed + BETWEEN * scale;
+    }
+    return rows;
   }
 
   private void sample(

@@ -15,6 +15,7 @@ final class LineStyles {
   static final int THREAD_EDGE = 26;
   static final int CUTTER_EDGE = 27;
   static final int KEEP_OUT_EDGE = 28;
+  static final int CUTTER_MERIDIAN = 29;
 
   /** Levels of paleness of earlier passes; 0 is the last pass. */
   static final int LEVELS = 4;
@@ -52,6 +53,7 @@ final class LineStyles {
     set(HOLE_EDGE, p.stockEdge(), 0.7, contentScale);
     set(THREAD_EDGE, Colours.mix(p.stockEdge(), p.ground(), 0.25), 0.5, contentScale);
     set(CUTTER_EDGE, p.steelEdge(), 0.6, contentScale);
+    set(CUTTER_MERIDIAN, p.steelEdge(), 0.6, contentScale);
     set(KEEP_OUT_EDGE, p.alarm(), 0.6, contentScale);
   }
 
@@ -73,6 +75,11 @@ final class LineStyles {
   /** Colour of direction marks on a line of each style. */
   float[] tickColours() {
     return tickColours;
+  }
+
+  /** Shows or hides the outline of the cutter that only an eye from the side sees. */
+  void meridians(boolean seen) {
+    shapes[4 * CUTTER_MERIDIAN] = seen ? shapes[4 * CUTTER_EDGE] : 0;
   }
 
   /** Shape of each style: half width (px), 1 if dashed, casing (px), 1 if it fades. */

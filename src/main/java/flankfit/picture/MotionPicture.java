@@ -55,7 +55,7 @@ public final class MotionPicture {
       renderer.show(scene);
       renderer.draw(camera, theme, unit, insets);
       String below = view.word() + " view, lengths in " + unit.symbol();
-      renderer.drawTitle(camera, scene.title(), below, insets);
+      renderer.drawTitle(camera, scene.title(), below);
       return target.readRgb();
     }
   }

@@ -21,6 +21,10 @@ public final class SceneRenderer implements AutoCloseable {
   /** Pixels a dash and its gap take up at least. */
   private static final double LEAST_DASH = 9;
 
+  /** Above this elevation (rad) the cutter is see-through. */
+  private static final double FROM_ABOVE = 1.2;
+
+  private static final double SEEN_THROUGH = 0.3;
   private static final double FINEST_CHORD = 1e-4;
 
   private final double contentScale;
@@ -111,22 +115,30 @@ public final class SceneRenderer implements AutoCloseable {
         insets.bottom(),
         Math.max(0, camera.width() - insets.left() - insets.right()),
         Math.max(0, camera.height() - insets.bottom() - insets.top()));
-    opaque(scene, camera);
+    boolean above = camera.elevation() > FROM_ABOVE;
+    styles.meridians(!above);
+    if (!above) {
+      cutter(scene, camera, 1);
+    }
     lines(camera, position(scene));
+    if (above) {
+      cutter(scene, camera, SEEN_THROUGH);
+    }
     seeThrough(camera);
     glDisable(GL_SCISSOR_TEST);
     glDisable(GL_DEPTH_TEST);
     annotations.draw(camera, scene, theme, unit, insets);
+    double x = 28 * contentScale;
+    double room = camera.width() - x - insets.right() - 190 * contentScale;
+    legend
+        .orElseThrow()
+        .draw(overlay, styles, theme, contentScale, x, Annotations.LAST_ROW * contentScale, room);
     overlay.flush(camera.width(), camera.height());
   }
 
-  /** Draws title and legend of a picture round a scene drawn before. */
-  void drawTitle(Camera camera, String title, String below, Insets insets) {
+  /** Draws the title of a picture over a scene drawn before. */
+  void drawTitle(Camera camera, String title, String below) {
     annotations.title(theme, title, below, camera.height());
-    double room = camera.width() - 56 * contentScale - 150 * contentScale;
-    legend
-        .orElseThrow()
-        .draw(overlay, styles, theme, contentScale, 28 * contentScale, 44 * contentScale, room);
     overlay.flush(camera.width(), camera.height());
   }
 
@@ -200,16 +212,28 @@ public final class SceneRenderer implements AutoCloseable {
     return path.orElseThrow().end(scene.position().getAsInt());
   }
 
-  private void opaque(Scene scene, Camera camera) {
+  /** From above the cutter would hide the path, so there it is drawn last and see-through. */
+  private void cutter(Scene scene, Camera camera, double alpha) {
     if (scene.position().isEmpty() || cutter.isEmpty()) {
       return;
     }
     glEnable(GL_POLYGON_OFFSET_FILL);
     glPolygonOffset(1, 2);
+    if (alpha < 1) {
+      glColorMask(false, false, false, false);
+      surfaces(cutterClip, cutterView);
+      glDepthFunc(GL_ALWAYS);
+      cutterFaces.draw(Part.SHANK);
+      cutterFaces.draw(Part.CUTTING_PART);
+      glDepthFunc(GL_LEQUAL);
+      cutterFaces.draw(Part.SHANK);
+      cutterFaces.draw(Part.CUTTING_PART);
+      glColorMask(true, true, true, true);
+    }
     surfaces(cutterClip, cutterView);
-    paint(cutterFaces, Part.CUTTING_PART, theme.palette().steel(), 1, 1);
+    paint(cutterFaces, Part.CUTTING_PART, theme.palette().steel(), alpha, 1);
     int shank = Colours.mix(theme.palette().steel(), theme.palette().ground(), 0.35);
-    paint(cutterFaces, Part.SHANK, shank, 1, 1);
+    paint(cutterFaces, Part.SHANK, shank, alpha, 1);
     glDisable(GL_POLYGON_OFFSET_FILL);
     useLines(camera, cutterClip);
     drawBoth(cutterEdges, cutterClip);

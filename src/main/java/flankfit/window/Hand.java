@@ -64,7 +64,8 @@ final class Hand implements AutoCloseable {
       case GLFW_KEY_2, GLFW_KEY_KP_2 -> state.look(View.FRONT);
       case GLFW_KEY_3, GLFW_KEY_KP_3 -> state.look(View.SIDE);
       case GLFW_KEY_4, GLFW_KEY_KP_4 -> state.look(View.ISO);
-      case GLFW_KEY_F -> state.fit();
+      case GLFW_KEY_F -> state.fit(false);
+      case GLFW_KEY_C -> state.fit(true);
       case GLFW_KEY_T -> state.otherTheme();
       case GLFW_KEY_U -> state.otherUnit();
       case GLFW_KEY_H, GLFW_KEY_F1 -> state.toggleHelp();

@@ -24,6 +24,10 @@ final class HeaderPanel {
     float s = style.scale();
     Panels.begin("header", 0, 0, layout.width(), layout.header());
     ImGui.pushFont(style.title());
+    ImGui.calcTextSize(size, sentence);
+    ImGui.popFont();
+    boolean fits = size.x < layout.width() - 56 * s;
+    ImGui.pushFont(fits ? style.title() : style.strong());
     ImGui.setCursorPos(28 * s, 14 * s);
     ImGui.text(sentence);
     ImGui.popFont();
@@ -37,8 +41,11 @@ final class HeaderPanel {
       }
     }
     ImGui.sameLine(0, 26 * s);
-    if (word(palette, s, "F  fit", false)) {
-      state.fit();
+    if (word(palette, s, "F  whole part", false)) {
+      state.fit(false);
+    }
+    if (word(palette, s, "C  cut", false)) {
+      state.fit(true);
     }
     if (word(
         palette, s, state.theme() == Theme.LIGHT ? "T  dark paper" : "T  light paper", false)) {
@@ -53,7 +60,7 @@ final class HeaderPanel {
     String file = state.input().file();
     if (!file.equals(sentence)) {
       ImGui.calcTextSize(size, file);
-      ImGui.setCursorPos(Math.max(10, layout.width() - size.x - 24 * s), 50 * s);
+      ImGui.setCursorPos(Math.max(10, layout.width() - size.x - 24 * s), 47 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
       ImGui.text(file);
       ImGui.popStyleColor();

@@ -18,7 +18,8 @@ final class HelpPanel {
     {"drag", "turn the part"},
     {"shift + drag", "shift the paper; the middle button does the same"},
     {"wheel", "zoom at the pointer"},
-    {"F", "fit"},
+    {"F", "show the whole part"},
+    {"C", "show what is cut, closely"},
     {"U", "millimetres or inches"},
     {"T", "light or dark paper"},
     {"H  F1", "this page"},
@@ -37,7 +38,8 @@ final class HelpPanel {
     }
     float s = style.scale();
     float width = Math.min(620 * s, layout.width() - 40 * s);
-    float height = Math.min(560 * s, layout.height() - 40 * s);
+    float height =
+        Math.min((430 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;
     float y = (layout.height() - height) / 2;
     ImGui.setNextWindowFocus();

@@ -26,7 +26,7 @@ record Layout(float width, float height, float scale) {
 
   /** Width of the program and the state at the right. */
   float panel() {
-    return Math.max(340 * scale, Math.min(480 * scale, width * 0.33f));
+    return Math.max(384 * scale, Math.min(480 * scale, width * 0.33f));
   }
 
   /** Width of the scene. */

@@ -36,19 +36,18 @@ final class StatePanel {
     ImGui.popFont();
     ImGui.pushFont(style.small());
     List<StateWords.Row> rows = state.stateRows();
-    int half = (rows.size() + 1) / 2;
-    float column = (layout.panel() - 40 * s) / 2;
+    int half = rows.size() / 2;
     for (int i = 0; i < rows.size(); i++) {
-      boolean wide = i < half;
-      float left = x + 20 * s + (wide ? 0 : column + 6 * s);
-      float top = y + 36 * s + (i % half) * 22 * s;
+      boolean wide = i < half || i == 2 * half;
+      float left = x + 20 * s + (wide ? 0 : layout.panel() - 158 * s);
+      float top = y + 36 * s + (i == 2 * half ? half : i % half) * 22 * s;
       list.addText(left, top, soft, rows.get(i).label());
-      list.addText(left + (wide ? 86 : 80) * s, top, ink, rows.get(i).value());
+      list.addText(left + (wide ? 86 : 58) * s, top, ink, rows.get(i).value());
     }
     ImGui.popFont();
     List<StateWords.Row> positions = state.positionRows();
     for (int i = 0; i < positions.size(); i++) {
-      float top = y + 36 * s + (half * 22 + 6 + i * 22) * s;
+      float top = y + 36 * s + ((half + 1) * 22 + 6 + i * 22) * s;
       ImGui.pushFont(style.small());
       list.addText(x + 20 * s, top, soft, positions.get(i).label());
       ImGui.popFont();

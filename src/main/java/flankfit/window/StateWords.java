@@ -45,20 +45,19 @@ final class StateWords {
     return " ".repeat(Math.max(0, 8 - text.length())) + text;
   }
 
-  /** The state, two columns' worth of lines. */
+  /** The state: four lines with long values, four with short ones, one as wide as both. */
   static List<Row> state(Tape tape, SetupSheet setup, int move, LengthUnit unit) {
     ModalState s = tape.state(move);
     return List.of(
         new Row("motion", motion(tape, move, unit)),
-        new Row("distances", s.distance().word()),
-        new Row("plane", s.plane().name()),
         new Row("compensation", compensation(s, unit)),
-        new Row("work offset", s.workOffset()),
         new Row("tool", tool(s, setup, unit)),
-        new Row("length offset", s.lengthRegister() == 0 ? "none" : "H" + s.lengthRegister()),
         new Row("feed", feed(s, unit)),
-        new Row("spindle", spindle(s)),
-        new Row("coolant", s.coolant() ? "on" : "off"));
+        new Row("distance", s.distance().word()),
+        new Row("plane", s.plane().name()),
+        new Row("work", s.workOffset()),
+        new Row("length", s.lengthRegister() == 0 ? "no offset" : "H" + s.lengthRegister()),
+        new Row("spindle", spindle(s) + ", coolant " + (s.coolant() ? "on" : "off")));
   }
 
   private static String motion(Tape tape, int move, LengthUnit unit) {
@@ -112,6 +111,6 @@ final class StateWords {
     if (s.spindle() == Spindle.OFF) {
       return "off";
     }
-    return s.spindle().word() + ", " + Figures.plain(s.rpm(), 0) + " rev/min";
+    return s.spindle().word() + " " + Figures.plain(s.rpm(), 0) + " rev/min";
   }
 }

@@ -1,5 +1,6 @@
 package flankfit.window;
 
+import flankfit.motion.Extents;
 import flankfit.picture.Camera;
 import flankfit.picture.Scene;
 import flankfit.picture.Theme;
@@ -25,6 +26,7 @@ final class ViewState {
   private boolean help;
   private boolean close;
   private boolean wantsFit = true;
+  private boolean closely;
   private int position;
   private long changes;
   private long positionChanges;
@@ -38,6 +40,7 @@ final class ViewState {
             .withMajorDiameters(input.majorDiameters());
     steps = new Steps(input.tape());
     view = preferences.view();
+    closely = view != View.ISO;
     standing = Optional.of(view);
     camera = new Camera(view);
     theme = preferences.theme();
@@ -183,13 +186,19 @@ final class ViewState {
     view = wanted;
     standing = Optional.of(wanted);
     camera.look(wanted);
+    fit(wanted != View.ISO);
+  }
+
+  /** Fits the whole part into the scene, or closely what is cut. */
+  void fit(boolean toCut) {
+    closely = toCut;
     wantsFit = true;
     changed();
   }
 
-  void fit() {
-    wantsFit = true;
-    changed();
+  /** What a fit shall show. */
+  Extents fitted() {
+    return closely ? scene.subject() : scene.bounds();
   }
 
   /** Whether the eye shall be fitted before the next drawing; asking takes the wish away. */

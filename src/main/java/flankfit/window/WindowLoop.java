@@ -142,11 +142,7 @@ final class WindowLoop implements AutoCloseable {
         Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     Insets insets = Insets.ofWindow(contentScale);
     if (state.takeFit()) {
-      var seen =
-          state.view() == flankfit.picture.View.ISO
-              ? state.scene().bounds()
-              : state.scene().subject();
-      state.camera().fit(seen, insets.widened(18 * contentScale));
+      state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;
     }
     if (drawnChanges != state.changes()) {
