@@ -31,11 +31,11 @@ final class StateWords {
   }
 
   private static String point(Point p, LengthUnit unit) {
-    return "X "
+    return "X"
         + coordinate(p.x(), unit)
-        + "  Y "
+        + " Y"
         + coordinate(p.y(), unit)
-        + "  Z "
+        + " Z"
         + coordinate(p.z(), unit);
   }
 
