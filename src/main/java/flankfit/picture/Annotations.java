@@ -136,7 +136,7 @@ final class Annotations {
 
   private void scaleBar(Camera camera, Theme.Palette palette, LengthUnit unit, Insets insets) {
     double perUnit = unit.toMillimetres(1) / camera.millimetresPerPixel();
-    double step = Ticks.stepAtLeast(80 * scale / perUnit);
+    double step = Ticks.stepAtLeast(64 * scale / perUnit);
     double length = Math.round(step * perUnit);
     double right = camera.width() - insets.right();
     double y = (LAST_ROW + 4) * scale;

@@ -75,7 +75,7 @@ final class Legend {
     occurs[4] = scene.passes().several();
     occurs[5] = scene.setup().stock().isPresent();
     occurs[6] = scene.setup().holes().stream().anyMatch(h -> scene.majorDiameter(h).isPresent());
-    occurs[7] = scene.position().isPresent() && scene.tool(scene.position().getAsInt()).isPresent();
+    occurs[7] = scene.cutter().isPresent();
     List<Sample> found = new ArrayList<>();
     for (int i = 0; i < occurs.length; i++) {
       if (occurs[i]) {

@@ -91,6 +91,11 @@ public final class Scene {
     return new Scene(tape, setup, title, position, diameters, passes, bounds, reach);
   }
 
+  /** Whether another scene differs in the place of the cutter at most. */
+  boolean sharesGround(Scene other) {
+    return passes.equals(other.passes) && majorDiameters.equals(other.majorDiameters);
+  }
+
   /** What the tool does. */
   public Tape tape() {
     return tape;
@@ -195,9 +200,11 @@ public final class Scene {
     return setup.stock().map(Stock::bottom).orElseGet(() -> Math.min(bounds.min().z(), top()));
   }
 
-  /** The tool in the spindle after a move, if the sheet knows it. */
-  public Optional<Tool> tool(int move) {
-    return setup.tool(tape.state(move).tool());
+  /** The tool drawn at the position; empty without a position or if the sheet does not know it. */
+  Optional<Tool> cutter() {
+    return position.isPresent()
+        ? setup.tool(tape.state(position.getAsInt()).tool())
+        : Optional.empty();
   }
 
   private static Extents boundsOf(Tape tape, SetupSheet setup) {

@@ -72,10 +72,13 @@ public final class SceneRenderer implements AutoCloseable {
 
   /** Takes a scene in place of the one before. */
   public void show(Scene scene) {
-    boolean samePath = shown.isPresent() && shown.get().tape().equals(scene.tape());
+    boolean sameGround = shown.isPresent() && shown.get().sharesGround(scene);
+    boolean sameKey = sameGround && shown.get().cutter().isPresent() == scene.cutter().isPresent();
     shown = Optional.of(scene);
-    legend = Optional.of(new Legend(scene));
-    if (!samePath) {
+    if (!sameKey) {
+      legend = Optional.of(new Legend(scene));
+    }
+    if (!sameGround) {
       zoomLevel = Integer.MIN_VALUE;
       Furniture built = new Furniture(scene);
       furniture = Optional.of(built);
@@ -83,8 +86,7 @@ public final class SceneRenderer implements AutoCloseable {
       edges.upload(built.edges());
       outlineAzimuth = Double.NaN;
     }
-    Optional<Tool> wanted =
-        scene.position().isPresent() ? scene.tool(scene.position().getAsInt()) : Optional.empty();
+    Optional<Tool> wanted = scene.cutter();
     if (!wanted.equals(cutter)) {
       cutter = wanted;
       wanted.ifPresent(this::uploadCutter);
@@ -129,7 +131,7 @@ public final class SceneRenderer implements AutoCloseable {
     glDisable(GL_DEPTH_TEST);
     annotations.draw(camera, scene, theme, unit, insets);
     double x = 28 * contentScale;
-    double room = camera.width() - x - insets.right() - 190 * contentScale;
+    double room = camera.width() - x - insets.right() - 225 * contentScale;
     legend
         .orElseThrow()
         .draw(overlay, styles, theme, contentScale, x, Annotations.LAST_ROW * contentScale, room);
@@ -273,7 +275,7 @@ public final class SceneRenderer implements AutoCloseable {
     glUniform4fv(lineProgram.uniform("casingColour"), colour);
     Colours.put(theme.palette().ground(), 0.72, colour, 0);
     glUniform4fv(lineProgram.uniform("ground"), colour);
-    glUniform1f(lineProgram.uniform("hiddenAlpha"), 0.28f);
+    glUniform1f(lineProgram.uniform("hiddenAlpha"), 0.42f);
     double least = LEAST_DASH * contentScale * camera.millimetresPerPixel();
     double period = Math.pow(2, Math.ceil(Math.log(least) / Math.log(2)));
     glUniform1f(lineProgram.uniform("dashPeriod"), (float) period);
