@@ -1,0 +1,161 @@
+package flankfit.picture;
+
+import flankfit.motion.Chords;
+import flankfit.motion.ModalState.Distance;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Plane;
+import flankfit.motion.Point;
+import flankfit.motion.Tape;
+
+/**
+ * The path of a scene as lines for one level of zoom: where the tool goes, thick; where the blocks
+ * told it to be, if that differs, thin; marks of direction along the arcs.
+ */
+final class PathLines {
+  private static final double TICK_SPACING = 84;
+  private static final double SHORTEST_TICKED = 26;
+  private static final int MOST_TICKS = 20000;
+
+  private final Scene scene;
+  private final Tape tape;
+  private final double tolerance;
+  private final double pixel;
+  private final LineStore actual;
+  private final LineStore programmed;
+  private final TickStore ticks;
+  private final int[] ends;
+  private final double[] p = new double[3];
+  private final double[] q = new double[3];
+
+  /**
+   * Computes the lines.
+   *
+   * @param scene what is shown
+   * @param tolerance greatest distance of a chord from its arc (mm), above 0
+   * @param pixel what a pixel shows about (mm), above 0
+   */
+  PathLines(Scene scene, double tolerance, double pixel) {
+    this.scene = scene;
+    this.tape = scene.tape();
+    this.tolerance = tolerance;
+    this.pixel = pixel;
+    actual = new LineStore(scene.origin());
+    programmed = new LineStore(scene.origin());
+    ticks = new TickStore(scene.origin());
+    ends = new int[tape.size()];
+    actual.moveTo(tape.start().x(), tape.start().y(), tape.start().z());
+    for (int move = 0; move < tape.size(); move++) {
+      add(move);
+      ends[move] = actual.last();
+      addProgrammed(move);
+    }
+  }
+
+  /** Where the tool goes. */
+  LineStore actual() {
+    return actual;
+  }
+
+  /** Where the blocks told it to be, as far as that differs. */
+  LineStore programmed() {
+    return programmed;
+  }
+
+  /** Direction marks along the arcs. */
+  TickStore ticks() {
+    return ticks;
+  }
+
+  /** Texel of the actual path at which a move ends. */
+  int end(int move) {
+    return ends[move];
+  }
+
+  private void add(int move) {
+    MoveKind kind = tape.kind(move);
+    int chords = Chords.count(tape, move, tolerance);
+    if (chords == 0) {
+      return;
+    }
+    int style = style(kind == MoveKind.RAPID ? LineStyles.RAPID : LineStyles.FEED, move);
+    boolean measured = kind == MoveKind.RAPID;
+    if (measured) {
+      actual.restart();
+    }
+    if (kind == MoveKind.ARC) {
+      addTicks(move, style);
+    }
+    for (int i = 1; i <= chords; i++) {
+      tape.pointAt(move, (double) i / chords, p);
+      actual.lineTo(p[0], p[1], p[2], measured ? tape.length(move) : 0, style);
+    }
+  }
+
+  private int style(int kind, int move) {
+    Distance mode = tape.state(move).distance();
+    int level = Math.min(scene.passes().following(move), LineStyles.LEVELS - 1);
+    return LineStyles.path(kind, mode, level);
+  }
+
+  private void addTicks(int move, int style) {
+    double length = tape.length(move);
+    if (length < SHORTEST_TICKED * pixel || ticks.size() >= MOST_TICKS) {
+      return;
+    }
+    int count = (int) Math.max(1, Math.min(400, Math.floor(length / (TICK_SPACING * pixel))));
+    int texel = actual.last();
+    for (int i = 0; i < count; i++) {
+      double share = (i + 0.5) / count;
+      tape.pointAt(move, share, p);
+      tape.pointAt(move, share + 1e-3, q);
+      ticks.add(p, q, style, texel);
+    }
+  }
+
+  private void addProgrammed(int move) {
+    MoveKind kind = tape.kind(move);
+    if (kind == MoveKind.DWELL || kind == MoveKind.RAPID) {
+      return;
+    }
+    Point from = move == 0 ? tape.start() : tape.programmedTo(move - 1);
+    Point to = tape.programmedTo(move);
+    boolean same = from.equals(tape.from(move)) && to.equals(tape.to(move));
+    if (same || from.equals(to)) {
+      return;
+    }
+    int style = style(LineStyles.PROGRAMMED, move);
+    programmed.moveTo(from.x(), from.y(), from.z());
+    if (kind == MoveKind.ARC) {
+      addProgrammedArc(move, from, to, style);
+    } else {
+      programmed.lineTo(to.x(), to.y(), to.z(), from.distance(to), style);
+    }
+  }
+
+  /** The arc about the same centre that the block asked for, before compensation moved its ends. */
+  private void addProgrammedArc(int move, Point from, Point to, int style) {
+    Plane plane = tape.state(move).plane();
+    double cu = tape.centreU(move);
+    double cv = tape.centreV(move);
+    double fromU = from.axis(plane.u()) - cu;
+    double fromV = from.axis(plane.v()) - cv;
+    double toU = to.axis(plane.u()) - cu;
+    double toV = to.axis(plane.v()) - cv;
+    double r0 = Math.hypot(fromU, fromV);
+    double r1 = Math.hypot(toU, toV);
+    double a0 = Math.atan2(fromV, fromU);
+    double plain = Math.atan2(toV, toU) - a0;
+    double turns = Math.rint((tape.sweep(move) - plain) / (2 * Math.PI));
+    double sweep = plain + 2 * Math.PI * turns;
+    int chords = Chords.count(Math.max(r0, r1), sweep, tolerance);
+    for (int i = 1; i <= chords; i++) {
+      double t = (double) i / chords;
+      double r = r0 + (r1 - r0) * t;
+      double a = a0 + sweep * t;
+      p[plane.u()] = cu + r * Math.cos(a);
+      p[plane.v()] = cv + r * Math.sin(a);
+      p[plane.n()] = from.axis(plane.n()) + t * (to.axis(plane.n()) - from.axis(plane.n()));
+      programmed.lineTo(p[0], p[1], p[2], 0, style);
+    }
+  }
+}

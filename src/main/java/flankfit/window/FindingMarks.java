@@ -1,0 +1,67 @@
+package flankfit.window;
+
+import flankfit.finding.Finding;
+import flankfit.finding.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Findings by the line they point at, and how they are told apart: a shape and a word each. */
+final class FindingMarks {
+  private final Map<Integer, List<Finding>> byLine = new HashMap<>();
+  private final List<Finding> inOrder;
+
+  FindingMarks(List<Finding> findings) {
+    List<Finding> sorted = new ArrayList<>(findings);
+    sorted.sort(Comparator.comparing(Finding::place).thenComparing(Finding::severity));
+    inOrder = List.copyOf(sorted);
+    for (Finding finding : inOrder) {
+      byLine.computeIfAbsent(finding.place().line(), line -> new ArrayList<>()).add(finding);
+    }
+  }
+
+  /** All findings, by place. */
+  List<Finding> all() {
+    return inOrder;
+  }
+
+  /** Findings that point at a line. */
+  List<Finding> at(int line) {
+    return byLine.getOrDefault(line, List.of());
+  }
+
+  /** The gravest word for a line with its shape; empty for none. */
+  String mark(int line) {
+    return at(line).stream()
+        .map(Finding::severity)
+        .min(Comparator.naturalOrder())
+        .map(FindingMarks::sign)
+        .orElse("");
+  }
+
+  /** Shape and word of a severity. */
+  static String sign(Severity severity) {
+    return switch (severity) {
+      case ERROR -> "■ error";
+      case WARNING -> "▲ warning";
+      case NOTE -> "● note";
+    };
+  }
+
+  /** How many of each there are, in words. */
+  String summary() {
+    if (inOrder.isEmpty()) {
+      return "no findings";
+    }
+    List<String> parts = new ArrayList<>();
+    for (Severity severity : Severity.values()) {
+      long count = inOrder.stream().filter(f -> f.severity() == severity).count();
+      if (count > 0) {
+        parts.add(count + " " + severity.word() + (count == 1 ? "" : "s"));
+      }
+    }
+    return String.join(", ", parts);
+  }
+}

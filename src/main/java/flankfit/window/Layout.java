@@ -1,0 +1,56 @@
+package flankfit.window;
+
+/**
+ * Where things stand in the window, in its own units from the upper left corner. Computed from size
+ * and scale alone.
+ *
+ * @param width width of the window
+ * @param height height of the window
+ * @param scale units a logical pixel (1)
+ */
+record Layout(float width, float height, float scale) {
+  /** Height of headline and words above the scene. */
+  float header() {
+    return 82 * scale;
+  }
+
+  /** Height of the cautions below everything. */
+  float footer() {
+    return 30 * scale;
+  }
+
+  /** Height of the time band below the scene. */
+  float band() {
+    return 44 * scale;
+  }
+
+  /** Width of the program and the state at the right. */
+  float panel() {
+    return Math.max(384 * scale, Math.min(480 * scale, width * 0.33f));
+  }
+
+  /** Width of the scene. */
+  float sceneWidth() {
+    return Math.max(64, width - panel());
+  }
+
+  /** Height of the scene. */
+  float sceneHeight() {
+    return Math.max(64, height - header() - band() - footer());
+  }
+
+  /** Height of the state words. */
+  float stateHeight() {
+    return 206 * scale;
+  }
+
+  /** Height of the program and findings together. */
+  float listingHeight() {
+    return Math.max(64, height - header() - footer() - stateHeight());
+  }
+
+  /** Whether a place lies in the scene. */
+  boolean inScene(double x, double y) {
+    return x >= 0 && x < sceneWidth() && y >= header() && y < header() + sceneHeight();
+  }
+}

@@ -1,0 +1,188 @@
+package flankfit.window;
+
+import flankfit.finding.Finding;
+import flankfit.motion.ModalState.Distance;
+import flankfit.motion.Tape;
+import flankfit.picture.Theme;
+import imgui.ImDrawList;
+import imgui.ImGui;
+import imgui.ImGuiListClipper;
+import imgui.ImVec2;
+import imgui.callback.ImListClipperCallback;
+import imgui.flag.ImGuiCol;
+import java.util.List;
+
+/** The program as lines of text, findings marked beside their lines and told in full below. */
+final class ListingPanel {
+  private static final int ROW = 21;
+
+  private final ViewState state;
+  private final FindingMarks marks;
+  private final List<String> lines;
+  private final String[] numbers;
+  private final ImVec2 size = new ImVec2();
+  private final ImListClipperCallback drawRow =
+      new ImListClipperCallback() {
+        @Override
+        public void accept(int index) {
+          row(index);
+        }
+      };
+  private PaperStyle style;
+  private Theme.Palette palette;
+  private float width;
+  private long shownChange = -1;
+
+  ListingPanel(ViewState state) {
+    this.state = state;
+    marks = new FindingMarks(state.input().findings());
+    lines = state.input().programLines();
+    numbers = new String[lines.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = Integer.toString(i + 1);
+    }
+  }
+
+  FindingMarks marks() {
+    return marks;
+  }
+
+  void draw(PaperStyle wantedStyle, Layout layout, Theme.Palette wantedPalette) {
+    style = wantedStyle;
+    palette = wantedPalette;
+    float s = style.scale();
+    float x = layout.sceneWidth();
+    width = layout.panel();
+    Panels.begin("program", x, layout.header(), width, layout.listingHeight());
+    float height = linesHeight(layout);
+    float told = layout.listingHeight() - height - 8 * s;
+    ImGui.setCursorPos(0, 8 * s);
+    ImGui.beginChild("lines", width, height);
+    follow(height);
+    ImGui.pushFont(style.listing());
+    ImGui.pushStyleVar(imgui.flag.ImGuiStyleVar.ItemSpacing, 0f, 0f);
+    ImGuiListClipper.forEach(lines.size(), (int) (ROW * s), drawRow);
+    ImGui.popStyleVar();
+    ImGui.popFont();
+    ImGui.endChild();
+    Panels.rule(
+        ImGui.getWindowDrawList(),
+        palette,
+        x + 20 * s,
+        layout.header() + layout.listingHeight() - told,
+        width - 40 * s,
+        s);
+    ImGui.setCursorPos(20 * s, layout.listingHeight() - told + 8 * s);
+    ImGui.beginChild("told", width - 40 * s, told - 10 * s);
+    tell(s);
+    ImGui.endChild();
+    ImGui.end();
+  }
+
+  /** Room for the lines: whole rows only, the rest goes to what is told below. */
+  private float linesHeight(Layout layout) {
+    float row = (int) (ROW * style.scale());
+    float room = layout.listingHeight() - toldHeight(layout) - 8 * style.scale();
+    return Math.max(1, (int) (room / row)) * row;
+  }
+
+  private float toldHeight(Layout layout) {
+    boolean here = !marks.at(state.line()).isEmpty();
+    float wanted = (here ? 148 : 36 + 22 * Math.min(3, marks.all().size())) * style.scale();
+    return Math.min(wanted, layout.listingHeight() * 0.5f);
+  }
+
+  /** Keeps the current line in sight after a step, and leaves the hand alone otherwise. */
+  private void follow(float height) {
+    if (shownChange == state.positionChanges()) {
+      return;
+    }
+    shownChange = state.positionChanges();
+    float row = ROW * style.scale();
+    float top = (state.line() - 1) * row;
+    float seen = ImGui.getScrollY();
+    if (top < seen + row || top > seen + height - 3 * row) {
+      ImGui.setScrollY(Math.max(0, top - height * 0.4f));
+    }
+  }
+
+  private void row(int index) {
+    float s = style.scale();
+    float x = ImGui.getCursorScreenPosX();
+    float y = ImGui.getCursorScreenPosY();
+    float height = (int) (ROW * s);
+    ImDrawList list = ImGui.getWindowDrawList();
+    boolean current = index + 1 == state.line();
+    ImGui.pushID(index);
+    if (ImGui.invisibleButton("line", width - 14 * s, height)) {
+      state.toLine(index + 1);
+    }
+    ImGui.popID();
+    if (current || ImGui.isItemHovered()) {
+      list.addRectFilled(x, y, x + width, y + height, PaperStyle.ink(palette.shade()));
+    }
+    if (current) {
+      list.addRectFilled(x + 12 * s, y, x + 16 * s, y + height, PaperStyle.ink(hue()));
+    }
+    ImGui.calcTextSize(size, numbers[index]);
+    list.addText(x + 58 * s - size.x, y + 2 * s, PaperStyle.ink(palette.softInk()), numbers[index]);
+    list.addText(x + 72 * s, y + 2 * s, PaperStyle.ink(palette.ink()), lines.get(index));
+    String mark = marks.mark(index + 1);
+    if (!mark.isEmpty()) {
+      ImGui.calcTextSize(size, mark);
+      float left = x + width - size.x - 24 * s;
+      int ground = current ? palette.shade() : palette.ground();
+      list.addRectFilled(left - 8 * s, y, x + width, y + height, PaperStyle.ink(ground));
+      list.addText(left, y + 2 * s, PaperStyle.ink(palette.alarm()), mark);
+    }
+  }
+
+  private int hue() {
+    Tape tape = state.input().tape();
+    boolean absolute = tape.state(state.position()).distance() == Distance.ABSOLUTE;
+    return absolute ? palette.absolute() : palette.incremental();
+  }
+
+  private void tell(float s) {
+    List<Finding> here = marks.at(state.line());
+    if (here.isEmpty()) {
+      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
+      ImGui.text(marks.summary());
+      ImGui.popStyleColor();
+      ImGui.pushFont(style.small());
+      for (int i = 0; i < marks.all().size(); i++) {
+        Finding finding = marks.all().get(i);
+        String line = finding.place().line() == 0 ? "" : "line " + finding.place().line() + ":  ";
+        ImGui.pushID(i);
+        if (ImGui.selectable(line + finding.what()) && finding.place().line() > 0) {
+          state.toLine(finding.place().line());
+        }
+        ImGui.popID();
+      }
+      ImGui.popFont();
+      return;
+    }
+    for (Finding finding : here) {
+      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.alarm()));
+      ImGui.pushFont(style.strong());
+      ImGui.textWrapped(FindingMarks.sign(finding.severity()) + " " + finding.code().name());
+      ImGui.popFont();
+      ImGui.popStyleColor();
+      ImGui.textWrapped(finding.what());
+      ImGui.pushFont(style.small());
+      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
+      told("why", finding.why(), s);
+      told("fix", finding.fix(), s);
+      ImGui.popStyleColor();
+      ImGui.popFont();
+    }
+  }
+
+  private static void told(String label, String text, float s) {
+    if (!text.isEmpty()) {
+      ImGui.text(label);
+      ImGui.sameLine(34 * s);
+      ImGui.textWrapped(text);
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package flankfit.window;
+
+import flankfit.picture.BundledFont;
+import flankfit.picture.Colours;
+import flankfit.picture.Theme;
+import imgui.ImFont;
+import imgui.ImFontAtlas;
+import imgui.ImFontConfig;
+import imgui.ImGui;
+import imgui.ImGuiStyle;
+import imgui.flag.ImGuiCol;
+
+/** Letters and colours of the panels: ink on paper, no frames, no gloss. */
+final class PaperStyle {
+  private static final short[] CHARACTERS = {
+    0x20, 0x7E, 0xA0, 0xFF, 0x0394, 0x0394, 0x2010, 0x2026, 0x2190, 0x2193, 0x2212, 0x2212, 0x2264,
+    0x2265, 0x25A0, 0x25D0, 0
+  };
+
+  private final float scale;
+  private ImFont small;
+  private ImFont body;
+  private ImFont strong;
+  private ImFont title;
+  private ImFont listing;
+
+  /**
+   * Prepares letters for a scale.
+   *
+   * @param scale window units a logical pixel (1)
+   * @param pixels pixels a window unit (1)
+   */
+  PaperStyle(float scale, float pixels) {
+    this.scale = scale;
+    ImFontAtlas atlas = ImGui.getIO().getFonts();
+    atlas.clear();
+    float raster = scale * pixels;
+    small = font(atlas, BundledFont.TEXT, 13 * raster);
+    body = font(atlas, BundledFont.TEXT, 15 * raster);
+    strong = font(atlas, BundledFont.STRONG, 15 * raster);
+    title = font(atlas, BundledFont.STRONG, 20 * raster);
+    listing = font(atlas, BundledFont.LISTING, 13.5f * raster);
+    ImGui.getIO().setFontGlobalScale(1 / pixels);
+    ImGui.getIO().setFontDefault(body);
+  }
+
+  private static ImFont font(ImFontAtlas atlas, BundledFont font, float size) {
+    ImFontConfig config = new ImFontConfig();
+    config.setOversampleH(2);
+    config.setOversampleV(1);
+    ImFont made =
+        atlas.addFontFromMemoryTTF(font.bytes(), Math.round(size * 2) / 2f, config, CHARACTERS);
+    config.destroy();
+    return made;
+  }
+
+  float scale() {
+    return scale;
+  }
+
+  ImFont small() {
+    return small;
+  }
+
+  ImFont body() {
+    return body;
+  }
+
+  ImFont strong() {
+    return strong;
+  }
+
+  ImFont title() {
+    return title;
+  }
+
+  ImFont listing() {
+    return listing;
+  }
+
+  /** A colour 0xRRGGBB as the panels' draw lists want it. */
+  static int ink(int colour) {
+    return ink(colour, 1);
+  }
+
+  /** The same, see-through. */
+  static int ink(int colour, double alpha) {
+    int red = colour >> 16 & 0xFF;
+    int green = colour >> 8 & 0xFF;
+    int blue = colour & 0xFF;
+    return (int) Math.round(alpha * 255) << 24 | blue << 16 | green << 8 | red;
+  }
+
+  /** Sets all colours and distances for a theme. */
+  void apply(Theme theme) {
+    Theme.Palette p = theme.palette();
+    ImGuiStyle style = ImGui.getStyle();
+    style.setWindowPadding(0, 0);
+    style.setWindowBorderSize(0);
+    style.setWindowRounding(0);
+    style.setWindowMinSize(1, 1);
+    style.setChildBorderSize(0);
+    style.setFramePadding(6 * scale, 3 * scale);
+    style.setFrameRounding(0);
+    style.setFrameBorderSize(0);
+    style.setItemSpacing(8 * scale, 4 * scale);
+    style.setScrollbarSize(11 * scale);
+    style.setScrollbarRounding(0);
+    int clear = ink(p.ground(), 0);
+    style.setColor(ImGuiCol.Text, ink(p.ink()));
+    style.setColor(ImGuiCol.TextDisabled, ink(p.softInk()));
+    style.setColor(ImGuiCol.WindowBg, ink(p.ground()));
+    style.setColor(ImGuiCol.ChildBg, clear);
+    style.setColor(ImGuiCol.Border, ink(p.rule()));
+    style.setColor(ImGuiCol.Button, clear);
+    style.setColor(ImGuiCol.ButtonHovered, ink(p.shade()));
+    style.setColor(ImGuiCol.ButtonActive, ink(p.rule()));
+    style.setColor(ImGuiCol.Header, clear);
+    style.setColor(ImGuiCol.HeaderHovered, ink(p.shade()));
+    style.setColor(ImGuiCol.HeaderActive, ink(p.rule()));
+    style.setColor(ImGuiCol.ScrollbarBg, clear);
+    style.setColor(ImGuiCol.ScrollbarGrab, ink(p.rule()));
+    style.setColor(ImGuiCol.ScrollbarGrabHovered, ink(Colours.mix(p.rule(), p.ink(), 0.3)));
+    style.setColor(ImGuiCol.ScrollbarGrabActive, ink(Colours.mix(p.rule(), p.ink(), 0.5)));
+    style.setColor(ImGuiCol.NavHighlight, clear);
+  }
+}

@@ -1,0 +1,53 @@
+package flankfit.window;
+
+import flankfit.finding.Finding;
+import flankfit.motion.Tape;
+import flankfit.setup.SetupSheet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What the window shows.
+ *
+ * @param file name of the program as the user gave it
+ * @param programLines its lines, the first being line 1
+ * @param tape what the tool does
+ * @param setup what the program does not say
+ * @param findings what was found, in any order
+ * @param headline the sentence above everything, such as a thread's verdict; may be empty
+ * @param cautions sentences that every output carries
+ * @param majorDiameters major diameter of the thread wanted by name of the hole (mm); may be empty
+ */
+public record WindowInput(
+    String file,
+    List<String> programLines,
+    Tape tape,
+    SetupSheet setup,
+    List<Finding> findings,
+    String headline,
+    List<String> cautions,
+    Map<String, Double> majorDiameters) {
+  public WindowInput {
+    Objects.requireNonNull(file, "file");
+    programLines = List.copyOf(programLines);
+    Objects.requireNonNull(tape, "tape");
+    Objects.requireNonNull(setup, "setup");
+    findings = List.copyOf(findings);
+    Objects.requireNonNull(headline, "headline");
+    cautions = List.copyOf(cautions);
+    majorDiameters = Map.copyOf(majorDiameters);
+  }
+
+  /** The same without major diameters of threads. */
+  public WindowInput(
+      String file,
+      List<String> programLines,
+      Tape tape,
+      SetupSheet setup,
+      List<Finding> findings,
+      String headline,
+      List<String> cautions) {
+    this(file, programLines, tape, setup, findings, headline, cautions, Map.of());
+  }
+}

@@ -1,0 +1,267 @@
+package flankfit.window;
+
+import static org.lwjgl.glfw.GLFW.*;
+import static org.lwjgl.opengl.GL33C.*;
+import static org.lwjgl.system.MemoryUtil.NULL;
+
+import flankfit.picture.Insets;
+import flankfit.picture.RenderTarget;
+import flankfit.picture.SceneRenderer;
+import imgui.ImGui;
+import imgui.gl3.ImGuiImplGl3;
+import imgui.glfw.ImGuiImplGlfw;
+import java.util.Optional;
+import org.lwjgl.glfw.GLFWErrorCallback;
+import org.lwjgl.opengl.GL;
+
+/** The window itself: waits for events, then draws three frames, then waits again. */
+final class WindowLoop implements AutoCloseable {
+  private static final int FRAMES_AFTER_EVENT = 3;
+  private static final double LONGEST_WAIT = 0.5;
+  private static final int GPU_SAMPLES = 4;
+
+  private final ViewState state;
+  private final long window;
+  private final ImGuiImplGlfw glfwSide = new ImGuiImplGlfw();
+  private final ImGuiImplGl3 glSide = new ImGuiImplGl3();
+  private final Hand hand;
+  private final HeaderPanel header;
+  private final ListingPanel listing;
+  private final StatePanel words;
+  private final BandPanel band;
+  private final FooterPanel footer;
+  private final HelpPanel help;
+  private final DepthLine depthLine;
+  private final int samples;
+  private final int[] a = new int[1];
+  private final int[] b = new int[1];
+  private final float[] f = new float[1];
+  private final float[] g = new float[1];
+  private Optional<SceneRenderer> renderer = Optional.empty();
+  private Optional<RenderTarget> target = Optional.empty();
+  private PaperStyle style;
+  private Layout layout = new Layout(1, 1, 1);
+  private float contentScale;
+  private float pixels = 1;
+  private int framebufferWidth;
+  private int framebufferHeight;
+  private int width;
+  private int height;
+  private long drawnChanges = -1;
+  private long frames;
+  private int pending = FRAMES_AFTER_EVENT;
+
+  WindowLoop(ViewState state, Preferences preferences) throws NoDisplayException {
+    this.state = state;
+    window = openWindow(preferences, "Flankfit: " + state.input().file());
+    hand = new Hand(state, window, this::touched);
+    GL.createCapabilities();
+    ImGui.createContext();
+    ImGui.getIO().setIniFilename(null);
+    glfwSide.init(window, true);
+    measure();
+    style = new PaperStyle(contentScale / pixels, pixels);
+    glSide.init("#version 330 core");
+    String name = String.valueOf(glGetString(GL_RENDERER));
+    samples = isSoftware(name) ? 0 : GPU_SAMPLES;
+    header = new HeaderPanel(state);
+    listing = new ListingPanel(state);
+    words = new StatePanel(state);
+    band = new BandPanel(state, listing.marks());
+    footer = new FooterPanel(state);
+    help = new HelpPanel(state);
+    depthLine = new DepthLine(state);
+    renderer = Optional.of(new SceneRenderer(contentScale));
+  }
+
+  private static boolean isSoftware(String name) {
+    String lower = name.toLowerCase(java.util.Locale.ROOT);
+    return lower.contains("llvmpipe") || lower.contains("softpipe") || lower.contains("swrast");
+  }
+
+  private static long openWindow(Preferences preferences, String title) throws NoDisplayException {
+    StringBuilder refusal = new StringBuilder();
+    GLFWErrorCallback complaints =
+        GLFWErrorCallback.create(
+            (code, text) -> refusal.append(GLFWErrorCallback.getDescription(text)));
+    GLFWErrorCallback before = glfwSetErrorCallback(complaints);
+    if (before != null) {
+      before.free();
+    }
+    if (!glfwInit()) {
+      throw new NoDisplayException("the display answers: " + refusal);
+    }
+    glfwDefaultWindowHints();
+    glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
+    glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 3);
+    glfwWindowHint(GLFW_OPENGL_PROFILE, GLFW_OPENGL_CORE_PROFILE);
+    glfwWindowHint(GLFW_OPENGL_FORWARD_COMPAT, GLFW_TRUE);
+    glfwWindowHint(GLFW_SCALE_TO_MONITOR, GLFW_TRUE);
+    long window = glfwCreateWindow(preferences.width(), preferences.height(), title, NULL, NULL);
+    if (window == NULL) {
+      glfwTerminate();
+      throw new NoDisplayException("the display answers: " + refusal);
+    }
+    glfwSetWindowSizeLimits(
+        window, Preferences.LEAST_WIDTH, Preferences.LEAST_HEIGHT, GLFW_DONT_CARE, GLFW_DONT_CARE);
+    glfwMakeContextCurrent(window);
+    glfwSwapInterval(1);
+    return window;
+  }
+
+  private void touched() {
+    pending = FRAMES_AFTER_EVENT;
+  }
+
+  /** Runs until the user or the observer closes the window. */
+  void run(WindowObserver observer) {
+    while (!glfwWindowShouldClose(window) && !state.closes()) {
+      if (drawnChanges != state.changes()) {
+        touched();
+      }
+      if (pending > 0) {
+        glfwPollEvents();
+      } else {
+        glfwWaitEventsTimeout(LONGEST_WAIT);
+      }
+      if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
+        pending--;
+        frame();
+        observer.drawn(state, this);
+        glfwSwapBuffers(window);
+      } else if (pending > 0) {
+        pending = 0;
+      }
+    }
+  }
+
+  private void frame() {
+    measure();
+    hand.layout(layout, pixels);
+    state.resize(
+        Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
+    Insets insets = Insets.ofWindow(contentScale);
+    if (state.takeFit()) {
+      state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
+      drawnChanges = -1;
+    }
+    if (drawnChanges != state.changes()) {
+      drawnChanges = state.changes();
+      drawScene(insets);
+    }
+    glBindFramebuffer(GL_FRAMEBUFFER, 0);
+    glViewport(0, 0, framebufferWidth, framebufferHeight);
+    glClear(GL_COLOR_BUFFER_BIT);
+    int below = framebufferHeight - Math.round(layout.header() * pixels) - state.camera().height();
+    target.orElseThrow().copyTo(0, 0, below);
+    drawPanels();
+    frames++;
+  }
+
+  private void drawScene(Insets insets) {
+    int w = state.camera().width();
+    int h = state.camera().height();
+    if (target.isEmpty() || target.get().width() != w || target.get().height() != h) {
+      target.ifPresent(RenderTarget::close);
+      target = Optional.of(new RenderTarget(w, h, samples));
+    }
+    target.get().bind();
+    renderer.orElseThrow().show(state.scene());
+    renderer.get().draw(state.camera(), state.theme(), state.unit(), insets);
+  }
+
+  private void drawPanels() {
+    glfwSide.newFrame();
+    glSide.newFrame();
+    style.apply(state.theme());
+    ImGui.newFrame();
+    var palette = state.theme().palette();
+    depthLine.draw(style, layout, palette, hand.column(), hand.row(), pixels);
+    header.draw(style, layout, palette);
+    listing.draw(style, layout, palette);
+    words.draw(style, layout, palette);
+    band.draw(style, layout, palette);
+    footer.draw(style, layout, palette);
+    help.draw(style, layout, palette);
+    ImGui.render();
+    glSide.renderDrawData(ImGui.getDrawData());
+  }
+
+  /** Reads sizes and scale; makes letters anew when the scale changed. */
+  private void measure() {
+    glfwGetWindowSize(window, a, b);
+    width = Math.max(1, a[0]);
+    height = Math.max(1, b[0]);
+    glfwGetFramebufferSize(window, a, b);
+    framebufferWidth = Math.max(1, a[0]);
+    framebufferHeight = Math.max(1, b[0]);
+    pixels = framebufferWidth / (float) width;
+    glfwGetWindowContentScale(window, f, g);
+    float wanted = Math.max(0.5f, f[0]);
+    if (wanted != contentScale) {
+      boolean first = contentScale == 0;
+      contentScale = wanted;
+      if (!first) {
+        rescale();
+      }
+    }
+    layout = new Layout(width, height, contentScale / pixels);
+  }
+
+  private void rescale() {
+    style = new PaperStyle(contentScale / pixels, pixels);
+    glSide.destroyFontsTexture();
+    glSide.createFontsTexture();
+    renderer.ifPresent(SceneRenderer::close);
+    renderer = Optional.of(new SceneRenderer(contentScale));
+    drawnChanges = -1;
+  }
+
+  /** Frames drawn so far. */
+  long frames() {
+    return frames;
+  }
+
+  /** What the window shows now: red, green, blue, rows from the top. */
+  byte[] pixels() {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, 0);
+    return RenderTarget.readBound(framebufferWidth, framebufferHeight);
+  }
+
+  /** Width of the picture of {@link #pixels()} (px). */
+  int pixelWidth() {
+    return framebufferWidth;
+  }
+
+  /** Height of the picture of {@link #pixels()} (px). */
+  int pixelHeight() {
+    return framebufferHeight;
+  }
+
+  /** What to remember, at the size the window has now. */
+  Preferences preferences() {
+    float s = contentScale / pixels;
+    return state.preferences(Math.round(width / s), Math.round(height / s));
+  }
+
+  @Override
+  public void close() {
+    target.ifPresent(RenderTarget::close);
+    renderer.ifPresent(SceneRenderer::close);
+    glSide.shutdown();
+    // The panels' own shutdown destroys cursors that a display may not have given and fails on
+    // them;
+    // glfwTerminate frees those it gave.
+    glfwSide.restoreCallbacks(window);
+    ImGui.destroyContext();
+    hand.close();
+    GL.setCapabilities(null);
+    glfwMakeContextCurrent(NULL);
+    glfwDestroyWindow(window);
+    glfwTerminate();
+    GLFWErrorCallback last = glfwSetErrorCallback(null);
+    if (last != null) {
+      last.free();
+    }
+  }
+}

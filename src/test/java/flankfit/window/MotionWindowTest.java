@@ -1,0 +1,180 @@
+package flankfit.window;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import flankfit.picture.Theme;
+import flankfit.picture.View;
+import flankfit.unit.LengthUnit;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.lwjgl.opengl.GL33C;
+
+/** A real window under a real display, driven by key and pointer events of the display. */
+class MotionWindowTest {
+  private static final long PATIENCE = 20_000;
+
+  @TempDir Path folder;
+  private volatile Seen seen =
+      new Seen(0, 0, Optional.empty(), Theme.LIGHT, LengthUnit.INCH, false, 0, 0);
+
+  /** What the last frame showed. */
+  private record Seen(
+      long frames,
+      int line,
+      Optional<View> view,
+      Theme theme,
+      LengthUnit unit,
+      boolean help,
+      double scale,
+      int complaint) {}
+
+  @BeforeEach
+  void needs_a_display_and_a_hand() {
+    assumeTrue(
+        System.getenv("DISPLAY") != null,
+        "DISPLAY is not set; run under a display, for instance with xvfb-run");
+    assumeTrue(hasXdotool(), "xdotool is not installed, so no key can be pressed");
+  }
+
+  @Test
+  @Timeout(value = 120, unit = TimeUnit.SECONDS)
+  void keys_and_pointer_do_what_the_help_says() throws Exception {
+    Path file = folder.resolve("window.properties");
+    new Preferences(1000, 640, View.ISO, Theme.LIGHT, Optional.empty()).write(file);
+    CompletableFuture<Void> hand =
+        CompletableFuture.runAsync(
+            () -> {
+              await("the first frame", s -> s.frames >= 3);
+              focus();
+              script();
+            });
+    MotionWindow.open(
+        WindowSamples.thread(),
+        file,
+        (state, loop) -> {
+          seen =
+              new Seen(
+                  loop.frames(),
+                  state.line(),
+                  state.standing(),
+                  state.theme(),
+                  state.unit(),
+                  state.help(),
+                  state.camera().millimetresPerPixel(),
+                  GL33C.glGetError());
+          if (hand.isCompletedExceptionally()) {
+            state.quit();
+          }
+        });
+    hand.get(10, TimeUnit.SECONDS);
+    Preferences kept = Preferences.read(file);
+    assertThat(kept.theme()).isEqualTo(Theme.DARK);
+    assertThat(kept.view()).isEqualTo(View.SIDE);
+    assertThat(seen.complaint).isZero();
+  }
+
+  private void script() {
+    press("Right", s -> s.line == 4);
+    press("n", s -> s.line == 6);
+    press("Left", s -> s.line == 4);
+    press("End", s -> s.line == 28);
+    press("Home", s -> s.line == 3);
+    press("1", s -> s.view.equals(Optional.of(View.PLAN)));
+    press("2", s -> s.view.equals(Optional.of(View.FRONT)));
+    press("3", s -> s.view.equals(Optional.of(View.SIDE)));
+    press("t", s -> s.theme == Theme.DARK);
+    press("u", s -> s.unit == LengthUnit.INCH);
+    press("u", s -> s.unit == LengthUnit.MILLIMETRE);
+    press("h", s -> s.help);
+    press("Escape", s -> !s.help);
+    double scale = seen.scale;
+    xdotool("mousemove", "300", "300");
+    xdotool("click", "4");
+    await("a finer scale after the wheel", s -> s.scale < scale);
+    xdotool("mousedown", "1");
+    xdotool("mousemove", "340", "310");
+    xdotool("mouseup", "1");
+    await("a turned eye after a drag", s -> s.view.isEmpty());
+    xdotool("mousemove", "760", "200");
+    int before = seen.line;
+    xdotool("click", "1");
+    await("another line after a click in the program", s -> s.line != before);
+    long frames = seen.frames;
+    rest();
+    assertThat(seen.frames - frames).as("frames drawn while nothing happens").isLessThan(8);
+    xdotool("key", "q");
+  }
+
+  /** Lets two of the longest waits of the loop pass. */
+  private static void rest() {
+    try {
+      Thread.sleep(1500);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private void press(String key, Predicate<Seen> then) {
+    xdotool("key", key);
+    await("what the key " + key + " does", then);
+  }
+
+  private void await(String what, Predicate<Seen> condition) {
+    long end = System.nanoTime() + PATIENCE * 1_000_000;
+    while (!condition.test(seen)) {
+      if (System.nanoTime() > end) {
+        throw new AssertionError("waited in vain for " + what + "; last seen: " + seen);
+      }
+      Thread.onSpinWait();
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(10);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private static void focus() {
+    xdotool("search", "--sync", "--name", "Flankfit", "windowmove", "0", "0", "windowfocus");
+  }
+
+  private static boolean hasXdotool() {
+    try {
+      return new ProcessBuilder("xdotool", "version").start().waitFor() == 0;
+    } catch (IOException e) {
+      return false;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  private static void xdotool(String... arguments) {
+    String[] command = new String[arguments.length + 1];
+    command[0] = "xdotool";
+    System.arraycopy(arguments, 0, command, 1, arguments.length);
+    try {
+      Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+      String said = new String(process.getInputStream().readAllBytes(), UTF_8);
+      assertThat(process.waitFor()).as(said).isZero();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
