@@ -28,8 +28,7 @@ class ArchitectureTest {
     MAY_USE.put("setup", List.of("standard", "motion", "unit", "finding"));
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
-    MAY_USE.put(
-        "gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
+    MAY_USE.put("gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
         "picture",
         List.of(
@@ -84,8 +83,7 @@ class ArchitectureTest {
       rule =
           below.isEmpty()
               ? rule.whereLayer(entry.getKey()).mayNotAccessAnyLayer()
-              : rule.whereLayer(entry.getKey())
-                  .mayOnlyAccessLayers(below.toArray(new String[0]));
+              : rule.whereLayer(entry.getKey()).mayOnlyAccessLayers(below.toArray(new String[0]));
     }
     rule.ensureAllClassesAreContainedInArchitectureIgnoring("flankfit")
         .because("data flows one way, so that each part can be understood and tested alone")

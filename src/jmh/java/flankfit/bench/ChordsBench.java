@@ -42,7 +42,16 @@ public class ChordsBench {
     TapeBuilder builder =
         new TapeBuilder(new Point(RADIUS, 0, 0), new double[] {20000, 20000, 20000});
     builder.arc(
-        RADIUS, 0, 1.5, 0, 0, RADIUS, RADIUS, Angles.TURN, 1, 1,
+        RADIUS,
+        0,
+        1.5,
+        0,
+        0,
+        RADIUS,
+        RADIUS,
+        Angles.TURN,
+        1,
+        1,
         ModalState.initial(LengthUnit.MILLIMETRE));
     tape = builder.build();
     if (Chords.count(tape, 0, TOLERANCE) != CHORDS) {

@@ -49,8 +49,7 @@ final class GaugeText {
   }
 
   private void errorsFirst(List<Finding> findings) {
-    List<Finding> errors =
-        findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
+    List<Finding> errors = findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
     if (!errors.isEmpty()) {
       out.append(style.severity(Severity.ERROR, errors.size() == 1 ? "error" : "errors"));
       out.append(" to mend first\n");
@@ -96,30 +95,55 @@ final class GaugeText {
   private void measures(ThreadAnswer thread, Measures m) {
     LengthUnit unit = unit(thread);
     boolean inside = thread.internal();
-    row("pitch diameter, simple", m.pitchSimple(), unit,
-        range(OptionalDouble.of(thread.limits().pitchMin()),
-            OptionalDouble.of(thread.limits().pitchMax()), unit)
+    row(
+        "pitch diameter, simple",
+        m.pitchSimple(),
+        unit,
+        range(
+                OptionalDouble.of(thread.limits().pitchMin()),
+                OptionalDouble.of(thread.limits().pitchMax()),
+                unit)
             + thread.noGo().map(g -> "; NO-GO " + fine(g.pitch(), unit)).orElse(""));
-    row("functional, full crest", m.functional(), unit,
-        thread.go().map(g -> "GO " + fine(g.pitch(), unit) + ", touched first by "
-            + m.decidedBy().word()).orElse(""));
+    row(
+        "functional, full crest",
+        m.functional(),
+        unit,
+        thread
+            .go()
+            .map(g -> "GO " + fine(g.pitch(), unit) + ", touched first by " + m.decidedBy().word())
+            .orElse(""));
     row("functional, flanks alone", m.functionalFlank(), unit, "");
     m.pitchOverBall().ifPresent(p -> row("pitch diameter over balls", p, unit, ""));
-    row("major diameter", m.major(), unit,
+    row(
+        "major diameter",
+        m.major(),
+        unit,
         range(thread.limits().majorMin(), thread.limits().majorMax(), unit));
-    row("minor diameter", m.minor(), unit,
+    row(
+        "minor diameter",
+        m.minor(),
+        unit,
         range(thread.limits().minorMin(), thread.limits().minorMax(), unit));
     out.append("    ").append(Figures.left("flank angles, up and down", NAME));
     out.append(Figures.right(Figures.fixed(Angles.toDegrees(m.flankAngleUp()), 2) + "°", 10));
     out.append(Figures.right(Figures.fixed(Angles.toDegrees(m.flankAngleDown()), 2) + "°", 10));
     out.append("     wanted ")
-        .append(Figures.plain(Angles.toDegrees(thread.spec().halfAngle()), 2)).append("°\n");
+        .append(Figures.plain(Angles.toDegrees(thread.spec().halfAngle()), 2))
+        .append("°\n");
     out.append("    ").append(Figures.left("lead, hand, cutting", NAME));
-    out.append(Figures.right(Figures.length(thread.lead(), unit), 10)).append(' ')
-        .append(unit.symbol()).append("  ").append(thread.rightHand() ? "right" : "left")
-        .append(" hand, ").append(thread.cutting()).append(inside ? ", inside" : ", outside");
-    out.append(", Z ").append(Figures.length(thread.zTop(), unit)).append(" to ")
-        .append(Figures.length(thread.zBottom(), unit)).append('\n');
+    out.append(Figures.right(Figures.length(thread.lead(), unit), 10))
+        .append(' ')
+        .append(unit.symbol())
+        .append("  ")
+        .append(thread.rightHand() ? "right" : "left")
+        .append(" hand, ")
+        .append(thread.cutting())
+        .append(inside ? ", inside" : ", outside");
+    out.append(", Z ")
+        .append(Figures.length(thread.zTop(), unit))
+        .append(" to ")
+        .append(Figures.length(thread.zBottom(), unit))
+        .append('\n');
   }
 
   private void row(String name, double value, LengthUnit unit, String against) {
@@ -200,7 +224,9 @@ final class GaugeText {
     new FindingText(style).brief(warnings, out);
     long notes = findings.stream().filter(f -> f.severity() == Severity.NOTE).count();
     if (notes > 0) {
-      out.append("  ").append(notes).append(notes == 1 ? " note" : " notes")
+      out.append("  ")
+          .append(notes)
+          .append(notes == 1 ? " note" : " notes")
           .append(" more: --format json lists them\n");
     }
   }

@@ -86,15 +86,17 @@ final class MotionCommand implements Callable<Integer> {
 
   private void draw(ProgramOptions.Job job, Path file, int[] pixels) throws RequestException {
     String title =
-        job.sheet().title().isEmpty() ? String.valueOf(program.file().getFileName()) : job.sheet().title();
-    Scene scene = Scene.of(job.interpretation().tape(), job.sheet(), title);
+        job.sheet().title().isEmpty()
+            ? String.valueOf(program.file().getFileName())
+            : job.sheet().title();
+    Scene scene = new Scene(job.interpretation().tape(), job.sheet(), title);
     try {
       OutputFile.write(
           file,
           MotionPicture.png(scene, view, pixels[0], pixels[1], dark ? Theme.DARK : Theme.LIGHT));
     } catch (NoOpenGlException e) {
       throw RequestException.failed(
-          Finding.of(Code.RQ05, Place.file(""), e.what(), e.why(), e.fix()));
+          Finding.of(Code.RQ05, Place.file(""), e.getMessage(), e.why(), e.fix()));
     }
   }
 

@@ -7,7 +7,6 @@ import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
 import flankfit.motion.Tape;
 import flankfit.unit.Angles;
-import flankfit.unit.LengthUnit;
 import flankfit.unit.Tolerance;
 import java.io.BufferedOutputStream;
 import java.io.IOException;

@@ -24,8 +24,7 @@ final class MotionText {
   }
 
   /** Writes table, sums, findings, assumptions and cautions. */
-  static void write(
-      ProgramOptions.Job job, Style style, Optional<Path> image, PrintWriter out) {
+  static void write(ProgramOptions.Job job, Style style, Optional<Path> image, PrintWriter out) {
     Interpretation done = job.interpretation();
     MotionText text = new MotionText(done);
     StringBuilder line = new StringBuilder();
@@ -97,7 +96,9 @@ final class MotionText {
     }
     boolean fed = kind == MoveKind.LINE || kind == MoveKind.ARC;
     String feed =
-        fed ? Figures.plain(unit.fromMillimetres(state.feed()), unit == LengthUnit.INCH ? 2 : 1) : "";
+        fed
+            ? Figures.plain(unit.fromMillimetres(state.feed()), unit == LengthUnit.INCH ? 2 : 1)
+            : "";
     out.append(Figures.right(feed, 8)).append("  ");
     out.append(state.distance() == ModalState.Distance.ABSOLUTE ? "abs" : "inc").append("   ");
     out.append(Figures.left(state.compensation().word(), 7));

@@ -68,8 +68,8 @@ final class ProgramOptions {
   private SetupSheet sheet() throws RequestException {
     Optional<Path> file = sheetFile();
     if (file.isEmpty()) {
-      return SetupSheet.empty().withAssumptions(
-          List.of("no setup sheet: no stock, holes, tools or offsets are known"));
+      return SetupSheet.empty()
+          .withAssumptions(List.of("no setup sheet: no stock, holes, tools or offsets are known"));
     }
     String name = file.get().toString();
     String text = utf8(name, bytes(file.get(), "setup sheet"));

@@ -38,7 +38,7 @@ final class WindowCommand implements Callable<Integer> {
               Cautions.LINES));
     } catch (NoDisplayException e) {
       throw RequestException.failed(
-          Finding.of(Code.RQ06, Place.file(""), e.what(), e.why(), e.fix()));
+          Finding.of(Code.RQ06, Place.file(""), e.getMessage(), e.why(), e.fix()));
     }
     return ExitStatus.OK;
   }

@@ -370,15 +370,40 @@ final class RadiusCompensation {
     from[plane.u()] = last.endU;
     from[plane.v()] = last.endV;
     return new ProgrammedMove(
-        m.kind(), from[0], from[1], from[2], m.toX(), m.toY(), m.toZ(), 0, 0, 0, 0, 0, 0, m.line(),
-        m.block(), stillOn(last.move.state(), m.state()), m.place());
+        m.kind(),
+        from[0],
+        from[1],
+        from[2],
+        m.toX(),
+        m.toY(),
+        m.toZ(),
+        0,
+        0,
+        0,
+        0,
+        0,
+        0,
+        m.line(),
+        m.block(),
+        stillOn(last.move.state(), m.state()),
+        m.place());
   }
 
   /** The state of a corner move made in the cancel block: the side is still on. */
   private static ModalState stillOn(ModalState on, ModalState s) {
     return new ModalState(
-        s.distance(), s.plane(), on.compensation(), on.compensationOffset(), s.radiusRegister(),
-        s.lengthRegister(), s.unit(), s.workOffset(), s.tool(), s.feed(), s.spindle(), s.rpm(),
+        s.distance(),
+        s.plane(),
+        on.compensation(),
+        on.compensationOffset(),
+        s.radiusRegister(),
+        s.lengthRegister(),
+        s.unit(),
+        s.workOffset(),
+        s.tool(),
+        s.feed(),
+        s.spindle(),
+        s.rpm(),
         s.coolant());
   }
 }

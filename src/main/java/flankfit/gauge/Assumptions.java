@@ -16,9 +16,11 @@ import java.util.Set;
 /** Collects what the answers rest on, each sentence once. */
 final class Assumptions {
   private final Set<String> sentences = new LinkedHashSet<>();
+  private final Text text;
   private final GaugeCondition condition;
 
-  Assumptions(GaugeCondition condition) {
+  Assumptions(GaugeCondition condition, Text text) {
+    this.text = text;
     this.condition = condition;
     sentences.add("entry and exit arcs are not part of the measured profile");
     sentences.add("the cutter, its holder and the machine are taken as stiff and without run-out");
@@ -97,8 +99,8 @@ final class Assumptions {
     return TeethForms.groundFor(spec, tool.radius());
   }
 
-  private static String difference(double d) {
-    return Text.mm(Math.abs(d)) + (d >= 0 ? " larger" : " smaller");
+  private String difference(double d) {
+    return text.length(Math.abs(d)) + (d >= 0 ? " larger" : " smaller");
   }
 
   private static double simple(ThreadSpec spec, CutPass cut, Tooth tooth) {
@@ -116,9 +118,9 @@ final class Assumptions {
           "the measured profile of tool "
               + cut.tool().number()
               + " ends at radius "
-              + Text.mm(cut.tooth().rootRadius())
+              + text.length(cut.tooth().rootRadius())
               + ", short of the thread's crest; beyond it "
-              + Text.mm(cut.tooth().halfWidth(cut.tooth().rootRadius(), Flank.UP))
+              + text.length(cut.tooth().halfWidth(cut.tooth().rootRadius(), Flank.UP))
               + " from the middle the tooth is taken not to cut");
     }
   }

@@ -61,16 +61,16 @@ final class EntryRule {
           "the "
               + name
               + " arc rises "
-              + Text.mm(Math.abs(tape.rise(move)))
+              + scene.found().text().length(Math.abs(tape.rise(move)))
               + ": it leaves a mark "
-              + Text.mm(mark.depth())
+              + scene.found().text().length(mark.depth())
               + " deep "
               + Text.degrees(mark.angle())
               + (name.equals("entry") ? " before" : " after")
               + " the point of contact",
           "the teeth cut across the flank where they do not yet follow the groove",
           "let Z travel "
-              + Text.mm(clean)
+              + scene.found().text().length(clean)
               + " over this arc: lead · sweep/360 · arc radius / path radius");
     }
   }

@@ -11,8 +11,10 @@ import java.util.Optional;
  * @param spec thread wanted there
  * @param model passes and teeth
  * @param partBottom height of the part's bottom, part frame (mm); empty without a stock
+ * @param text words lengths in the program's unit
  */
-record FoundThread(Hole hole, ThreadSpec spec, ThreadModel model, Optional<Double> partBottom) {
+record FoundThread(
+    Hole hole, ThreadSpec spec, ThreadModel model, Optional<Double> partBottom, Text text) {
   /** Lowest height to which full thread is wanted, part frame (mm). */
   double wantedBottom() {
     double depth =

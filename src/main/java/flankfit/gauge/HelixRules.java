@@ -24,6 +24,7 @@ final class HelixRules {
   private final ThreadModel model;
   private final CutPass finish;
   private final Findings findings;
+  private final Text text;
 
   HelixRules(Scene scene, Findings findings) {
     this.scene = scene;
@@ -31,6 +32,7 @@ final class HelixRules {
     this.model = scene.found().model();
     this.finish = model.finish();
     this.findings = findings;
+    this.text = scene.found().text();
   }
 
   void check() {
@@ -52,11 +54,11 @@ final class HelixRules {
       findings.add(
           Code.TH01,
           scene.at(finish.pass()),
-          "the lead is " + Text.mm(lead) + ", the thread wants " + Text.mm(spec.lead()),
+          "the lead is " + text.length(lead) + ", the thread wants " + text.length(spec.lead()),
           "a gauge meets flanks that lie "
-              + Text.mm(scene.found().accumulatedError())
+              + text.length(scene.found().accumulatedError())
               + " off over its engaged length",
-          "move Z by " + Text.mm(spec.lead()) + " in a full turn");
+          "move Z by " + text.length(spec.lead()) + " in a full turn");
     }
   }
 
@@ -115,14 +117,14 @@ final class HelixRules {
           Code.TH06,
           scene.at(finish.pass()),
           "helix radius "
-              + Text.mm(finish.pass().radius())
+              + text.length(finish.pass().radius())
               + " gives diameter "
-              + Text.mm(reached)
+              + text.length(reached)
               + ", "
-              + Text.mm(wanted)
+              + text.length(wanted)
               + " is wanted",
           "the thread is " + spec.designation(),
-          "let the centre of the tool run on radius " + Text.mm(path));
+          "let the centre of the tool run on radius " + text.length(path));
     }
   }
 
@@ -134,16 +136,16 @@ final class HelixRules {
           Code.TH07,
           scene.at(pass),
           "the thread's axis is "
-              + Text.mm(off)
+              + text.length(off)
               + " off "
               + scene.found().hole().name()
               + ", "
-              + Text.mm(OFF_AXIS)
+              + text.length(OFF_AXIS)
               + " is allowed",
           "axis at X"
-              + Text.number(pass.x(), 4)
+              + text.coordinate(pass.x())
               + " Y"
-              + Text.number(pass.y(), 4)
+              + text.coordinate(pass.y())
               + ": the thread is deeper on one side",
           "check I and J of the turn, or where it starts");
     }
@@ -160,21 +162,21 @@ final class HelixRules {
           Code.TH09,
           scene.at(finish.pass()),
           "the thread covers Z"
-              + Text.number(model.zBottom(), 3)
+              + text.coordinate(model.zBottom())
               + " to Z"
-              + Text.number(model.zTop(), 3)
+              + text.coordinate(model.zTop())
               + ", Z"
-              + Text.number(bottom, 3)
+              + text.coordinate(bottom)
               + " to Z"
-              + Text.number(top, 3)
+              + text.coordinate(top)
               + " is wanted",
           "what is not reached stays without thread; rows and rise count together",
           deeper > slack
               ? "start "
-                  + Text.mm(deeper)
+                  + text.length(deeper)
                   + " deeper, at Z"
-                  + Text.number(finish.pass().zLow() - deeper, 3)
-              : "go on to Z" + Text.number(finish.pass().zHigh() + top - model.zTop(), 3));
+                  + text.coordinate(finish.pass().zLow() - deeper)
+              : "go on to Z" + text.coordinate(finish.pass().zHigh() + top - model.zTop()));
     }
   }
 
@@ -187,7 +189,7 @@ final class HelixRules {
       findings.add(
           Code.TH10,
           scene.at(finish.pass()),
-          "1 row and " + Text.number(turns, 2) + " turns for " + Text.mm(wanted) + " of thread",
+          "1 row and " + Text.number(turns, 2) + " turns for " + text.length(wanted) + " of thread",
           "the thread has only one groove",
           "make "
               + (int) Math.ceil(wanted / spec.lead())
@@ -199,7 +201,7 @@ final class HelixRules {
           scene.at(finish.pass()),
           startsCut() + " of " + spec.starts() + " starts are cut",
           "a single row cuts one groove along its helix",
-          "begin each start " + Text.mm(spec.pitch()) + " higher");
+          "begin each start " + text.length(spec.pitch()) + " higher");
     }
     double comb = (rows - 1) * finish.rowPitch();
     if (rows > 1 && turns > 1.5 && comb >= wanted) {
@@ -210,7 +212,7 @@ final class HelixRules {
               + " rows and "
               + Text.number(turns, 2)
               + " turns for "
-              + Text.mm(wanted)
+              + text.length(wanted)
               + " of thread",
           "the rows pass through the same metal again",
           "one turn is enough");
@@ -240,9 +242,9 @@ final class HelixRules {
         findings.add(
             Code.TH13,
             scene.at(finish.pass()),
-            "rows " + Text.mm(rows) + " apart, lead " + Text.mm(finish.pass().lead()),
+            "rows " + text.length(rows) + " apart, lead " + text.length(finish.pass().lead()),
             "every row cuts its own groove",
-            "take another mill, or move Z by " + Text.mm(rows * spec.starts()) + " in a turn");
+            "take another mill, or move Z by " + text.length(rows * spec.starts()) + " in a turn");
       }
     }
   }
@@ -265,8 +267,8 @@ final class HelixRules {
         findings.add(
             Code.TH14,
             scene.at(passes.get(i).pass()),
-            "this pass lies " + Text.mm(Math.abs(shift)) + " beside the finishing pass along Z",
-            "it changes the pitch diameter by " + Text.mm(wider),
+            "this pass lies " + text.length(Math.abs(shift)) + " beside the finishing pass along Z",
+            "it changes the pitch diameter by " + text.length(wider),
             "start both so that their Z agrees at the same angle");
       }
     }

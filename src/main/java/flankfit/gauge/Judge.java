@@ -15,6 +15,9 @@ final class Judge {
    */
   private static final double LOST_SHARE = 0.25;
 
+  /** Loss by lead errors that is worth a word (mm). */
+  private static final double LEAD_TOLD = 0.001;
+
   private Judge() {}
 
   /**
@@ -37,13 +40,14 @@ final class Judge {
   /** Why nothing can be measured at all; empty when something can. */
   static Optional<String> notMeasurable(FoundThread found, RegularThread thread) {
     ThreadSpec spec = found.spec();
+    Text text = found.text();
     if (!thread.isCut()) {
       return Optional.of(
           "the teeth reach diameter "
-              + Text.mm(2 * thread.groove().bottom())
+              + text.length(2 * thread.groove().bottom())
               + " where "
               + (spec.internal() ? "the hole has " : "the boss has ")
-              + Text.mm(2 * thread.blankRadius())
+              + text.length(2 * thread.blankRadius())
               + ": no groove is cut");
     }
     if (thread.groove().width(thread.groove().bottom()) >= spec.pitch() / 2) {
@@ -72,12 +76,13 @@ final class Judge {
         spec.gauges()
             .map(g -> new Plain(measured.minor() >= g.plainGo(), measured.minor() < g.plainNoGo()));
     Verdict verdict = verdict(go, noGo, plain);
-    String reason = reason(verdict, spec, measured, go, noGo);
+    String reason = reason(verdict, found, measured, go, noGo);
     return new Ruling(Optional.of(go), Optional.of(noGo), plain, verdict, reason);
   }
 
   private static Optional<String> noGaugeStarts(FoundThread found) {
     ThreadSpec spec = found.spec();
+    Text text = found.text();
     Pass pass = found.model().finish().pass();
     if (pass.lead() > 0 && pass.isRightHanded() == spec.leftHand()) {
       return Optional.of(
@@ -90,11 +95,11 @@ final class Judge {
     if (error > LOST_SHARE * spec.pitch()) {
       return Optional.of(
           "the lead is "
-              + Text.mm(pass.lead())
+              + text.length(pass.lead())
               + " where "
-              + Text.mm(spec.lead())
+              + text.length(spec.lead())
               + " is wanted: over the engaged length grooves lie "
-              + Text.mm(error)
+              + text.length(error)
               + " off, more than a quarter of the pitch");
     }
     return Optional.empty();
@@ -116,63 +121,66 @@ final class Judge {
   }
 
   private static String reason(
-      Verdict verdict, ThreadSpec spec, Measures measured, Go go, NoGo noGo) {
+      Verdict verdict, FoundThread found, Measures measured, Go go, NoGo noGo) {
+    ThreadSpec spec = found.spec();
+    Text text = found.text();
     String kind = spec.internal() ? "plug" : "ring";
     double over = Math.abs(measured.pitchSimple() - noGo.pitch());
     return switch (verdict) {
-      case GO_REFUSED -> goRefused(spec, measured, go, noGo, kind);
+      case GO_REFUSED -> goRefused(found, measured, go, noGo, kind);
       case NO_GO_ENTERS ->
           "the NO-GO "
               + kind
               + " runs through: the pitch diameter "
-              + Text.mm(measured.pitchSimple())
+              + text.length(measured.pitchSimple())
               + " is "
-              + Text.mm(over)
+              + text.length(over)
               + (spec.internal() ? " above" : " below")
               + " its own";
       case MINOR_SMALL ->
           "the plain GO plug does not enter: the minor diameter "
-              + Text.mm(measured.minor())
+              + text.length(measured.minor())
               + " is below its "
-              + Text.mm(spec.gauges().map(PlugGauges::plainGo).orElseThrow());
+              + text.length(spec.gauges().map(PlugGauges::plainGo).orElseThrow());
       case MINOR_LARGE ->
           "the plain NO-GO plug enters: the minor diameter "
-              + Text.mm(measured.minor())
+              + text.length(measured.minor())
               + " is not below its "
-              + Text.mm(spec.gauges().map(PlugGauges::plainNoGo).orElseThrow());
+              + text.length(spec.gauges().map(PlugGauges::plainNoGo).orElseThrow());
       case GAUGES_GOOD ->
           "the GO "
               + kind
               + " enters with "
-              + Text.mm(go.clearance())
+              + text.length(go.clearance())
               + " to spare and "
               + touches(measured)
               + " touches first, the NO-GO "
               + kind
               + " stops with "
-              + Text.mm(over)
+              + text.length(over)
               + " to spare";
       case NOT_A_THREAD -> "no gauge starts";
     };
   }
 
   private static String goRefused(
-      ThreadSpec spec, Measures measured, Go go, NoGo noGo, String kind) {
-    String text =
+      FoundThread found, Measures measured, Go go, NoGo noGo, String kind) {
+    Text text = found.text();
+    String reason =
         "the GO "
             + kind
             + " does not enter: the functional diameter "
-            + Text.mm(measured.functional())
+            + text.length(measured.functional())
             + " is "
-            + Text.mm(-go.clearance())
-            + (spec.internal() ? " below" : " above")
+            + text.length(-go.clearance())
+            + (found.spec().internal() ? " below" : " above")
             + " its pitch diameter, and "
             + touches(measured)
             + " decides";
-    if (measured.leadLoss() > 0.001) {
-      text += ", " + Text.mm(measured.leadLoss()) + " of it by the lead error";
+    if (measured.leadLoss() > LEAD_TOLD) {
+      reason += "; the lead error alone costs " + text.length(measured.leadLoss());
     }
-    return noGo.stops() ? text : text + "; the NO-GO " + kind + " enters as well";
+    return noGo.stops() ? reason : reason + "; the NO-GO " + kind + " enters as well";
   }
 
   private static String touches(Measures measured) {

@@ -73,7 +73,9 @@ final class RetractRule {
           Code.HZ07,
           scene.at(tape.line(move)),
           tears
-              ? "moves " + Text.mm(along) + " along Z while the teeth stand in the thread"
+              ? "moves "
+                  + scene.found().text().length(along)
+                  + " along Z while the teeth stand in the thread"
               : "rapid while the teeth stand in the thread",
           tears ? "tears the thread out" : "the teeth leave the cut at rapid",
           "leave the wall radially at feed first");

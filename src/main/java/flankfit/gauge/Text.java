@@ -1,16 +1,36 @@
 package flankfit.gauge;
 
 import flankfit.unit.Angles;
+import flankfit.unit.LengthUnit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Numbers in sentences. */
-final class Text {
-  private Text() {}
+/**
+ * Numbers in sentences, in the unit of the program; an inch has its millimetres beside it.
+ *
+ * @param unit unit of the program
+ */
+record Text(LengthUnit unit) {
+  /** A length to a tenth of a micrometre: {@code 0.0391 mm}, or {@code 0.00154 in (0.0391 mm)}. */
+  String length(double millimetres) {
+    String metric = number(millimetres, 4) + " mm";
+    return unit == LengthUnit.INCH
+        ? number(unit.fromMillimetres(millimetres), 5) + " in (" + metric + ")"
+        : metric;
+  }
 
-  /** A length to a tenth of a micrometre, such as {@code 0.0391 mm}. */
-  static String mm(double length) {
-    return number(length, 4) + " mm";
+  /** A coordinate (mm) as the program would write it, without its unit. */
+  String coordinate(double millimetres) {
+    return number(unit.fromMillimetres(millimetres), unit == LengthUnit.INCH ? 5 : 4);
+  }
+
+  /** A feed (mm/min) as the program would write it, with its unit. */
+  String feed(double millimetresPerMinute) {
+    int decimals = unit == LengthUnit.INCH ? 2 : 1;
+    return number(unit.fromMillimetres(millimetresPerMinute), decimals)
+        + " "
+        + unit.symbol()
+        + "/min";
   }
 
   /** A number without trailing zeros; never in powers of ten. */

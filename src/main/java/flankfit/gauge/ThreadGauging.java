@@ -3,6 +3,8 @@ package flankfit.gauge;
 import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
+import flankfit.motion.ModalState;
+import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
@@ -12,6 +14,7 @@ import flankfit.setup.Tool;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import flankfit.standard.ThreadSpec;
+import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -29,6 +32,7 @@ import java.util.Set;
 public final class ThreadGauging {
   private final GaugeRequest request;
   private final SetupSheet setup;
+  private final Text text;
   private final ThreadLookup threads;
   private final HoleMatcher holes;
   private final Findings findings = new Findings();
@@ -45,7 +49,14 @@ public final class ThreadGauging {
     this.setup = request.setup();
     this.threads = threads;
     this.holes = new HoleMatcher(setup.holes());
-    this.assumptions = new Assumptions(setup.gauges());
+    this.text = new Text(unit(request));
+    this.assumptions = new Assumptions(setup.gauges(), text);
+  }
+
+  /** Unit the program speaks in, at its end; that of the sheet when nothing moves. */
+  private static LengthUnit unit(GaugeRequest request) {
+    Tape tape = request.tape();
+    return tape.size() == 0 ? request.setup().unit() : tape.state(tape.size() - 1).unit();
   }
 
   /** Gauges the threads of a program. */
@@ -131,7 +142,7 @@ public final class ThreadGauging {
       }
       return;
     }
-    String where = "X" + Text.number(pass.x(), 3) + " Y" + Text.number(pass.y(), 3);
+    String where = "X" + text.coordinate(pass.x()) + " Y" + text.coordinate(pass.y());
     String what =
         hole.map(h -> "a thread is cut in " + h.name() + ", which wants none")
             .orElse("a thread is cut at " + where + ", where the sheet has no hole");
@@ -145,15 +156,31 @@ public final class ThreadGauging {
                         "the nearest, "
                             + h.name()
                             + ", is "
-                            + Text.mm(HoleMatcher.distance(h, pass))
+                            + text.length(HoleMatcher.distance(h, pass))
                             + " away")
                 .orElse("the sheet has no holes at all");
     findings.add(
         Code.GA02,
         line(pass.line()),
         what,
-        why,
+        why + reachedByDistance(pass),
         "name the hole and its thread in the sheet, or correct where the program goes");
+  }
+
+  /** Says so when the rapid that led here was read as a distance: G90 is easily forgotten. */
+  private String reachedByDistance(Pass pass) {
+    Tape tape = request.tape();
+    for (int move = pass.first() - 1; move >= 0; move--) {
+      double travel =
+          Math.hypot(tape.toX(move) - tape.fromX(move), tape.toY(move) - tape.fromY(move));
+      if (tape.kind(move) == MoveKind.RAPID && travel > HoleMatcher.NEAR) {
+        boolean distance = tape.state(move).distance() == ModalState.Distance.INCREMENTAL;
+        return distance
+            ? "; line " + tape.line(move) + " moved here by a distance, for G91 was on"
+            : "";
+      }
+    }
+    return "";
   }
 
   private boolean isThreadWanted() {
@@ -225,7 +252,7 @@ public final class ThreadGauging {
 
   private void answer(Hole hole, ThreadSpec spec, List<CutPass> cuts) {
     ThreadModel model = new ThreadModel(spec, hole.diameter() / 2, cuts);
-    FoundThread found = new FoundThread(hole, spec, model, setup.stock().map(Stock::bottom));
+    FoundThread found = new FoundThread(hole, spec, model, setup.stock().map(Stock::bottom), text);
     Optional<String> impossible = impossiblePath(found);
     if (impossible.isPresent()) {
       findings.add(
@@ -318,9 +345,9 @@ public final class ThreadGauging {
             "the thread of " + hole.name() + " is not cut",
             hole.thread().get()
                 + " is wanted at X"
-                + Text.number(hole.x(), 3)
+                + text.coordinate(hole.x())
                 + " Y"
-                + Text.number(hole.y(), 3)
+                + text.coordinate(hole.y())
                 + "; no helix runs about that axis",
             "correct the program's place, or take the thread out of the sheet");
       }

@@ -11,12 +11,14 @@ final class ToolRules {
   private final ThreadSpec spec;
   private final CutPass finish;
   private final Findings findings;
+  private final Text text;
 
   ToolRules(Scene scene, Findings findings) {
     this.scene = scene;
     this.spec = scene.found().spec();
     this.finish = scene.found().model().finish();
     this.findings = findings;
+    this.text = scene.found().text();
   }
 
   void check() {
@@ -32,7 +34,7 @@ final class ToolRules {
       findings.add(
           Code.TH08,
           scene.at(finish.pass()),
-          "tool " + Text.mm(mill) + " does not go into hole " + Text.mm(hole),
+          "tool " + text.length(mill) + " does not go into hole " + text.length(hole),
           "its teeth meet the wall on the way in",
           "take a mill smaller than the hole");
     }
@@ -64,18 +66,14 @@ final class ToolRules {
           Code.TH12,
           scene.at(finish.pass()),
           "feed "
-              + Text.number(feed, 1)
-              + " mm/min of the centre is "
-              + Text.number(feed * ratio, 1)
-              + " mm/min at the edge",
+              + text.feed(feed)
+              + " of the centre is "
+              + text.feed(feed * ratio)
+              + " at the edge",
           spec.internal()
               ? "inside a hole the edge runs faster than the centre"
               : "around a boss the edge runs slower than the centre",
-          "F"
-              + Text.number(feed / ratio, 1)
-              + " mm/min for "
-              + Text.number(feed, 1)
-              + " mm/min at the edge");
+          text.feed(feed / ratio) + " of the centre for " + text.feed(feed) + " at the edge");
     }
   }
 }

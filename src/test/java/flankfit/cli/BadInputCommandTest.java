@@ -61,7 +61,8 @@ class BadInputCommandTest {
         motion("G21 G90 G17 G54 F100. S900 M3\nG0 X3. Y0. Z5.\nG3 X0. Y-3.1 I-3. J0.\nM30\n");
     assertThat(run.status()).isEqualTo(1);
     assertThat(run.out())
-        .contains(":3:", "error AR01 arc-end-off-circle", "what", "why", "fix", "stopped at line 3");
+        .contains(
+            ":3:", "error AR01 arc-end-off-circle", "what", "why", "fix", "stopped at line 3");
   }
 
   @Test
@@ -85,7 +86,8 @@ class BadInputCommandTest {
   @Test
   void unknown_words_are_named_not_skipped() throws Exception {
     for (String word : List.of("G81", "M98", "A5.", "#100=1", "G68")) {
-      FlankfitProcess run = motion("G21 G90 G17 G54 F100. S900 M3\n" + word + " R1. Z-2. X1.\nM30\n");
+      FlankfitProcess run =
+          motion("G21 G90 G17 G54 F100. S900 M3\n" + word + " R1. Z-2. X1.\nM30\n");
       assertThat(run.status()).as(word).isEqualTo(1);
       assertThat(run.out()).as(word).contains("error", word.substring(0, 1));
     }
@@ -93,7 +95,8 @@ class BadInputCommandTest {
 
   @Test
   void sheet_with_a_wrong_key_names_the_nearest() throws Exception {
-    FlankfitProcess run = withSheet(sheet().replace("diameter-tolerance", "x").replace("rows  ", "row  "));
+    FlankfitProcess run =
+        withSheet(sheet().replace("diameter-tolerance", "x").replace("rows  ", "row  "));
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("SH02", "row", "rows", "setup.toml:").doesNotContain("\tat ");
