@@ -13,13 +13,13 @@ import java.util.List;
 final class Legend {
   /** What a sample shows. */
   enum Sample {
-    ABSOLUTE("absolute feed"),
-    INCREMENTAL("incremental feed"),
+    ABSOLUTE("absolute"),
+    INCREMENTAL("incremental"),
     RAPID("rapid"),
     PROGRAMMED("as programmed"),
     EARLIER("earlier pass"),
     STOCK("stock"),
-    THREAD("major diameter"),
+    THREAD("major Ø"),
     CUTTER("cutter");
 
     private final String words;
@@ -31,7 +31,7 @@ final class Legend {
 
   private static final double SAMPLE = 26;
   private static final double GAP = 7;
-  private static final double BETWEEN = 22;
+  private static final double BETWEEN = 19;
   private static final double ROW = 19;
 
   private final List<Sample> samples;
