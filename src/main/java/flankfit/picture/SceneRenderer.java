@@ -134,12 +134,17 @@ public final class SceneRenderer implements AutoCloseable {
     glDisable(GL_SCISSOR_TEST);
     glDisable(GL_DEPTH_TEST);
     annotations.draw(camera, scene, theme, unit, insets);
-    double x = 28 * contentScale;
-    double room = camera.width() - x - insets.right() - 225 * contentScale;
-    legend
-        .orElseThrow()
-        .draw(overlay, styles, theme, contentScale, x, Annotations.LAST_ROW * contentScale, room);
+    key(camera, insets);
     overlay.flush(camera.width(), camera.height());
+  }
+
+  private void key(Camera camera, Insets insets) {
+    double x = 28 * contentScale;
+    double y = Annotations.LAST_ROW * contentScale;
+    double room = camera.width() - x - insets.right() - 225 * contentScale;
+    double height = insets.bottom() - y - 32 * contentScale;
+    int rows = 1 + (int) Math.max(0, Math.floor(height / (Legend.ROW * contentScale)));
+    legend.orElseThrow().draw(overlay, styles, theme, contentScale, x, y, room, rows);
   }
 
   /** Draws the title of a picture over a scene drawn before. */
