@@ -13,13 +13,13 @@ import java.util.List;
 final class Legend {
   /** What a sample shows. */
   enum Sample {
-    ABSOLUTE("absolute feed"),
-    INCREMENTAL("incremental feed"),
+    ABSOLUTE("absolute"),
+    INCREMENTAL("incremental"),
     RAPID("rapid"),
     PROGRAMMED("as programmed"),
     EARLIER("earlier pass"),
     STOCK("stock"),
-    THREAD("major diameter"),
+    THREAD("major Ø"),
     CUTTER("cutter");
 
     private final String words;
@@ -31,8 +31,10 @@ final class Legend {
 
   private static final double SAMPLE = 26;
   private static final double GAP = 7;
-  private static final double BETWEEN = 22;
-  private static final double ROW = 19;
+  private static final double BETWEEN = 19;
+
+  /** From one line to the next (px at scale 1). */
+  static final double ROW = 19;
 
   private final List<Sample> samples;
   private final Distance feedMode;
@@ -86,11 +88,12 @@ final class Legend {
   }
 
   /**
-   * Draws the key, as many lines as it needs.
+   * Draws the key, as many lines as it needs and may have; what matters most comes first.
    *
    * @param x left end (px)
    * @param y base line of the last line (px)
    * @param width room (px)
+   * @param mostRows lines it may have, at least 1
    */
   void draw(
       Overlay overlay,
@@ -99,14 +102,19 @@ final class Legend {
       double scale,
       double x,
       double y,
-      double width) {
-    double row = y + (rows(overlay, scale, width) - 1) * ROW * scale;
+      double width,
+      int mostRows) {
+    int rows = Math.min(mostRows, rows(overlay, scale, width));
+    double row = y + (rows - 1) * ROW * scale;
     double pen = x;
     for (Sample sample : samples) {
       double needed = needed(overlay, scale, sample);
       if (pen > x && pen + needed > x + width) {
         pen = x;
         row -= ROW * scale;
+      }
+      if (row < y - 1) {
+        return;
       }
       sample(overlay, styles, theme, scale, sample, pen, row + 4.5 * scale);
       overlay.ink(theme.palette().ink(), 1);

@@ -24,6 +24,9 @@ public final class SceneRenderer implements AutoCloseable {
   /** Above this elevation (rad) the cutter is see-through. */
   private static final double FROM_ABOVE = 1.2;
 
+  /** How far edges on round walls are pulled to the eye (px), so that the walls don't cut them. */
+  private static final double EDGE_PULL = 2;
+
   private static final double SEEN_THROUGH = 0.3;
   private static final double FINEST_CHORD = 1e-4;
 
@@ -46,6 +49,7 @@ public final class SceneRenderer implements AutoCloseable {
   private final float[] toView = new float[16];
   private final float[] cutterClip = new float[16];
   private final float[] cutterView = new float[16];
+  private final float[] cutterEdgeClip = new float[16];
   private final float[] colour = new float[4];
   private Optional<Scene> shown = Optional.empty();
   private Optional<PathLines> path = Optional.empty();
@@ -130,12 +134,17 @@ public final class SceneRenderer implements AutoCloseable {
     glDisable(GL_SCISSOR_TEST);
     glDisable(GL_DEPTH_TEST);
     annotations.draw(camera, scene, theme, unit, insets);
-    double x = 28 * contentScale;
-    double room = camera.width() - x - insets.right() - 225 * contentScale;
-    legend
-        .orElseThrow()
-        .draw(overlay, styles, theme, contentScale, x, Annotations.LAST_ROW * contentScale, room);
+    key(camera, insets);
     overlay.flush(camera.width(), camera.height());
+  }
+
+  private void key(Camera camera, Insets insets) {
+    double x = 28 * contentScale;
+    double y = Annotations.LAST_ROW * contentScale;
+    double room = camera.width() - x - insets.right() - 225 * contentScale;
+    double height = insets.bottom() - y - 32 * contentScale;
+    int rows = 1 + (int) Math.max(0, Math.floor(height / (Legend.ROW * contentScale)));
+    legend.orElseThrow().draw(overlay, styles, theme, contentScale, x, y, room, rows);
   }
 
   /** Draws the title of a picture over a scene drawn before. */
@@ -177,6 +186,8 @@ public final class SceneRenderer implements AutoCloseable {
     camera.writeView(cutterView);
     turn(cutterClip, camera.azimuth());
     turn(cutterView, camera.azimuth());
+    System.arraycopy(cutterClip, 0, cutterEdgeClip, 0, cutterClip.length);
+    cutterEdgeClip[14] -= (float) (EDGE_PULL * contentScale * camera.millimetresPerPixel() / depth);
   }
 
   private static void turn(float[] matrix, double angle) {
@@ -237,8 +248,8 @@ public final class SceneRenderer implements AutoCloseable {
     int shank = Colours.mix(theme.palette().steel(), theme.palette().ground(), 0.35);
     paint(cutterFaces, Part.SHANK, shank, alpha, 1);
     glDisable(GL_POLYGON_OFFSET_FILL);
-    useLines(camera, cutterClip);
-    drawBoth(cutterEdges, cutterClip);
+    useLines(camera, cutterEdgeClip);
+    drawBoth(cutterEdges, cutterEdgeClip);
   }
 
   private void lines(Camera camera, int position) {

@@ -118,6 +118,28 @@ class MotionPictureTest {
   }
 
   @Test
+  void a_path_of_many_slots_is_drawn_from_end_to_end() throws Exception {
+    TapeBuilder tape = new TapeBuilder(Point.ZERO, RAPIDS);
+    ModalState state = ModalState.initial(LengthUnit.MILLIMETRE);
+    int count = 5000;
+    for (int i = 1; i <= count; i++) {
+      tape.straight(MoveKind.LINE, i * 0.01, i % 2 * 0.001, 0, i, i, state);
+    }
+    Scene scene = new Scene(tape.build(), SetupSheet.empty(), "");
+    try (Drawing drawing = new Drawing()) {
+      byte[] rgb = MotionPicture.draw(scene, View.PLAN, WIDTH, HEIGHT, Theme.LIGHT);
+      Camera camera = MotionPicture.camera(scene, View.PLAN, WIDTH, HEIGHT);
+      for (int move = 5; move < count; move += 97) {
+        double x = scene.tape().toX(move);
+        int seen = Drawing.pixel(rgb, WIDTH, HEIGHT, camera.column(x, 0, 0), camera.row(x, 0, 0));
+        assertThat(Drawing.difference(seen, Theme.LIGHT.palette().absolute()))
+            .as("move %d, %s", move, drawing.renderer())
+            .isLessThan(6);
+      }
+    }
+  }
+
+  @Test
   void a_program_without_moves_still_gives_a_picture() throws Exception {
     Tape none = new TapeBuilder(Point.ZERO, RAPIDS).build();
     Scene scene = new Scene(none, SetupSheet.empty(), "nothing");
