@@ -89,7 +89,9 @@ final class MotionCommand implements Callable<Integer> {
         job.sheet().title().isEmpty()
             ? String.valueOf(program.file().getFileName())
             : job.sheet().title();
-    Scene scene = new Scene(job.interpretation().tape(), job.sheet(), title);
+    Scene scene =
+        new Scene(job.interpretation().tape(), job.sheet(), title)
+            .withMajorDiameters(job.majorDiameters());
     try {
       OutputFile.write(
           file,

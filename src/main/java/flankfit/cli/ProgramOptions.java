@@ -12,10 +12,13 @@ import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadGauging;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
+import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.SheetReading;
+import flankfit.standard.Designations;
+import flankfit.standard.InvalidDesignationException;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -23,7 +26,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -179,6 +184,31 @@ final class ProgramOptions {
     GaugeAnswer gauge() {
       return ThreadGauging.gauge(
           new GaugeRequest(interpretation.file(), interpretation.tape(), sheet, this::replay));
+    }
+
+    /**
+     * Major diameter of the threads wanted, by name of the hole (mm), for drawing.
+     *
+     * @throws RequestException if the sheet names a thread that no standard knows
+     */
+    Map<String, Double> majorDiameters() throws RequestException {
+      Map<String, Double> diameters = new TreeMap<>();
+      for (Hole hole : sheet.holes()) {
+        if (hole.thread().isPresent()) {
+          try {
+            diameters.put(hole.name(), Designations.parse(hole.thread().get()).nominal());
+          } catch (InvalidDesignationException e) {
+            throw RequestException.wrong(
+                Finding.of(
+                    Code.SH07,
+                    new Place(sheet.file(), hole.line(), 0, 0),
+                    e.getMessage(),
+                    e.why(),
+                    e.fix()));
+          }
+        }
+      }
+      return diameters;
     }
 
     private Optional<Tape> replay(Offsets offsets) {

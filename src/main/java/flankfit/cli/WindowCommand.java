@@ -35,7 +35,8 @@ final class WindowCommand implements Callable<Integer> {
               job.sheet(),
               GaugeCommand.findings(job.interpretation(), answer),
               headline(answer),
-              Cautions.LINES));
+              Cautions.LINES,
+              job.majorDiameters()));
     } catch (NoDisplayException e) {
       throw RequestException.failed(
           Finding.of(Code.RQ06, Place.file(""), e.getMessage(), e.why(), e.fix()));

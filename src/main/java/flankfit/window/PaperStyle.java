@@ -12,11 +12,6 @@ import imgui.flag.ImGuiCol;
 
 /** Letters and colours of the panels: ink on paper, no frames, no gloss. */
 final class PaperStyle {
-  private static final short[] CHARACTERS = {
-    0x20, 0x7E, 0xA0, 0xFF, 0x0394, 0x0394, 0x2010, 0x2026, 0x2190, 0x2193, 0x2212, 0x2212, 0x2264,
-    0x2265, 0x25A0, 0x25D0, 0
-  };
-
   private final float scale;
   private ImFont small;
   private ImFont body;
@@ -29,27 +24,30 @@ final class PaperStyle {
    *
    * @param scale window units a logical pixel (1)
    * @param pixels pixels a window unit (1)
+   * @param ranges characters that the letters hold
    */
-  PaperStyle(float scale, float pixels) {
+  PaperStyle(float scale, float pixels, GlyphRanges ranges) {
     this.scale = scale;
     ImFontAtlas atlas = ImGui.getIO().getFonts();
     atlas.clear();
     float raster = scale * pixels;
-    small = font(atlas, BundledFont.TEXT, 13 * raster);
-    body = font(atlas, BundledFont.TEXT, 15 * raster);
-    strong = font(atlas, BundledFont.STRONG, 15 * raster);
-    title = font(atlas, BundledFont.STRONG, 20 * raster);
-    listing = font(atlas, BundledFont.LISTING, 13.5f * raster);
+    small = font(atlas, BundledFont.TEXT, 13 * raster, ranges);
+    body = font(atlas, BundledFont.TEXT, 15 * raster, ranges);
+    strong = font(atlas, BundledFont.STRONG, 15 * raster, ranges);
+    title = font(atlas, BundledFont.STRONG, 20 * raster, ranges);
+    listing = font(atlas, BundledFont.LISTING, 13.5f * raster, ranges);
     ImGui.getIO().setFontGlobalScale(1 / pixels);
     ImGui.getIO().setFontDefault(body);
   }
 
-  private static ImFont font(ImFontAtlas atlas, BundledFont font, float size) {
+  private static ImFont font(ImFontAtlas atlas, BundledFont font, float size, GlyphRanges ranges) {
     ImFontConfig config = new ImFontConfig();
+    // Not owned: the atlas copies the bytes at once, for the array may move.
+    config.setFontDataOwnedByAtlas(false);
+    ranges.giveTo(config);
     config.setOversampleH(2);
     config.setOversampleV(1);
-    ImFont made =
-        atlas.addFontFromMemoryTTF(font.bytes(), Math.round(size * 2) / 2f, config, CHARACTERS);
+    ImFont made = atlas.addFontFromMemoryTTF(font.bytes(), Math.round(size * 2) / 2f, config);
     config.destroy();
     return made;
   }

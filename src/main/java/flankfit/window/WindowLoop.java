@@ -10,6 +10,7 @@ import flankfit.picture.SceneRenderer;
 import imgui.ImGui;
 import imgui.gl3.ImGuiImplGl3;
 import imgui.glfw.ImGuiImplGlfw;
+import java.util.Locale;
 import java.util.Optional;
 import org.lwjgl.glfw.GLFWErrorCallback;
 import org.lwjgl.opengl.GL;
@@ -39,6 +40,7 @@ final class WindowLoop implements AutoCloseable {
   private final float[] g = new float[1];
   private Optional<SceneRenderer> renderer = Optional.empty();
   private Optional<RenderTarget> target = Optional.empty();
+  private final GlyphRanges ranges;
   private PaperStyle style;
   private Layout layout = new Layout(1, 1, 1);
   private float contentScale;
@@ -60,7 +62,8 @@ final class WindowLoop implements AutoCloseable {
     ImGui.getIO().setIniFilename(null);
     glfwSide.init(window, true);
     measure();
-    style = new PaperStyle(contentScale / pixels, pixels);
+    ranges = new GlyphRanges();
+    style = new PaperStyle(contentScale / pixels, pixels, ranges);
     glSide.init("#version 330 core");
     String name = String.valueOf(glGetString(GL_RENDERER));
     samples = isSoftware(name) ? 0 : GPU_SAMPLES;
@@ -75,7 +78,7 @@ final class WindowLoop implements AutoCloseable {
   }
 
   private static boolean isSoftware(String name) {
-    String lower = name.toLowerCase(java.util.Locale.ROOT);
+    String lower = name.toLowerCase(Locale.ROOT);
     return lower.contains("llvmpipe") || lower.contains("softpipe") || lower.contains("swrast");
   }
 
@@ -209,7 +212,7 @@ final class WindowLoop implements AutoCloseable {
   }
 
   private void rescale() {
-    style = new PaperStyle(contentScale / pixels, pixels);
+    style = new PaperStyle(contentScale / pixels, pixels, ranges);
     glSide.destroyFontsTexture();
     glSide.createFontsTexture();
     renderer.ifPresent(SceneRenderer::close);
@@ -250,10 +253,10 @@ final class WindowLoop implements AutoCloseable {
     renderer.ifPresent(SceneRenderer::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on
-    // them;
-    // glfwTerminate frees those it gave.
+    // them; glfwTerminate frees those it gave.
     glfwSide.restoreCallbacks(window);
     ImGui.destroyContext();
+    ranges.close();
     hand.close();
     GL.setCapabilities(null);
     glfwMakeContextCurrent(NULL);

@@ -51,7 +51,7 @@ class SchemaFilesTest {
            "functionalFlank": 19.09, "decidedBy": "crest", "flankAngles": [30, 29.9],
            "leadError": 0, "taper": 0, "roundness": 0.001, "entryMark": 0.002},
          "go": {"enters": true, "clearance": 0.05}, "noGo": {"turns": 0.5, "stops": true},
-         "plain": {"goEnters": true, "noGoStops": true}, "verdict": "gauges good",
+         "plain": {"goEnters": true, "noGoStops": true}, "verdict": "gauges good", "reason": "GO enters",
          "offset": {"register": "D4", "now": -0.01, "sensitivity": -1.9, "toMiddle": -0.02,
            "toGoLimit": 0.03, "toNoGoLimit": -0.06},
          "odds": {"goEnters": 0.99, "noGoStops": 1, "good": 0.99,
