@@ -238,15 +238,10 @@ final class CompensationWords {
   void beforeMove(MoveKind kind, boolean inPlane, double riseZ) {
     boolean cancels = cancelSaid && inPlane;
     if (inPlane) {
-      if (retract.isPresent() && !cancels) {
-        report.add(
-            Code.RC26,
-            retract.get(),
-            "compensation is left on at the retract",
-            "the next approach is displaced",
-            "cancel before or right after");
+      if (cancels) {
+        retract = Optional.empty();
       }
-      retract = Optional.empty();
+      leftOnAtRetract();
       if (kind == MoveKind.RAPID && startedUp && !cancels) {
         report.add(
             Code.RC20,
@@ -259,6 +254,19 @@ final class CompensationWords {
     } else if (kind == MoveKind.RAPID && riseZ > 0 && startedUp) {
       retract = Optional.of(report.place());
     }
+  }
+
+  /** RC26 for a retract that no cancel move followed. */
+  private void leftOnAtRetract() {
+    retract.ifPresent(
+        place ->
+            report.add(
+                Code.RC26,
+                place,
+                "compensation is left on at the retract",
+                "the next approach is displaced",
+                "cancel before or right after"));
+    retract = Optional.empty();
   }
 
   /** Looks at an arc made while compensation is on. */
@@ -311,6 +319,7 @@ final class CompensationWords {
     if (!machine.compensation.active()) {
       return true;
     }
+    leftOnAtRetract();
     String why =
         code == Code.RC23
             ? "where the tool ends is not defined"
@@ -332,6 +341,7 @@ final class CompensationWords {
 
   void atEnd(Place place) {
     if (machine.compensation.active()) {
+      leftOnAtRetract();
       report.add(
           Code.RC22,
           place,

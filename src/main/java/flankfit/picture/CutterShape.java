@@ -146,23 +146,25 @@ final class CutterShape {
       }
     }
     for (double height : rings) {
-      ring(edges, height, radius);
+      ring(edges, height, radius, LineStyles.CUTTER_EDGE);
     }
     for (int i = 1; i < profile.size(); i++) {
       double[] a = profile.get(i - 1);
       double[] b = profile.get(i);
       boolean jump = i >= cutting - 1 || i == 1;
       if (jump && b[0] == a[0]) {
-        ring(edges, b[0], a[1]);
-        ring(edges, b[0], b[1]);
+        // From above only the cutting part is drawn: a holder would cover the hole.
+        int style = i > cutting ? LineStyles.CUTTER_MERIDIAN : LineStyles.CUTTER_EDGE;
+        ring(edges, b[0], a[1], style);
+        ring(edges, b[0], b[1], style);
       }
     }
     return edges;
   }
 
-  private static void ring(LineStore edges, double height, double radius) {
+  private static void ring(LineStore edges, double height, double radius, int style) {
     if (radius > 0) {
-      edges.circle(0, 0, height, radius, SurfaceStore.sides(radius), LineStyles.CUTTER_EDGE);
+      edges.circle(0, 0, height, radius, SurfaceStore.sides(radius), style);
     }
   }
 }

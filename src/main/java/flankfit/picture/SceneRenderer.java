@@ -225,7 +225,7 @@ public final class SceneRenderer implements AutoCloseable {
     return path.orElseThrow().end(scene.position().getAsInt());
   }
 
-  /** From above the cutter would hide the path, so there it is drawn last and see-through. */
+  /** From above the cutter would hide the path: there its teeth are drawn last, see-through. */
   private void cutter(Scene scene, Camera camera, double alpha) {
     if (scene.position().isEmpty() || cutter.isEmpty()) {
       return;
@@ -236,17 +236,17 @@ public final class SceneRenderer implements AutoCloseable {
       glColorMask(false, false, false, false);
       surfaces(cutterClip, cutterView);
       glDepthFunc(GL_ALWAYS);
-      cutterFaces.draw(Part.SHANK);
       cutterFaces.draw(Part.CUTTING_PART);
       glDepthFunc(GL_LEQUAL);
-      cutterFaces.draw(Part.SHANK);
       cutterFaces.draw(Part.CUTTING_PART);
       glColorMask(true, true, true, true);
     }
     surfaces(cutterClip, cutterView);
     paint(cutterFaces, Part.CUTTING_PART, theme.palette().steel(), alpha, 1);
-    int shank = Colours.mix(theme.palette().steel(), theme.palette().ground(), 0.35);
-    paint(cutterFaces, Part.SHANK, shank, alpha, 1);
+    if (alpha == 1) {
+      int shank = Colours.mix(theme.palette().steel(), theme.palette().ground(), 0.35);
+      paint(cutterFaces, Part.SHANK, shank, 1, 1);
+    }
     glDisable(GL_POLYGON_OFFSET_FILL);
     useLines(camera, cutterEdgeClip);
     drawBoth(cutterEdges, cutterEdgeClip);

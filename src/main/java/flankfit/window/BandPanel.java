@@ -1,6 +1,7 @@
 package flankfit.window;
 
 import flankfit.finding.Finding;
+import flankfit.finding.Severity;
 import flankfit.motion.ModalState.Distance;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
@@ -50,16 +51,8 @@ final class BandPanel {
     }
     ImDrawList list = ImGui.getWindowDrawList();
     columns(list, palette, s, left, room, middle, whole);
-    for (double time : findingTimes) {
-      float x = left + (float) (time / whole) * room;
-      list.addTriangleFilled(
-          x,
-          middle + 6 * s,
-          x - 4 * s,
-          middle + 13 * s,
-          x + 4 * s,
-          middle + 13 * s,
-          PaperStyle.ink(palette.alarm()));
+    for (int i = 0; i < findingTimes.length; i++) {
+      mark(list, palette, s, left + (float) (findingTimes[i] / whole) * room, middle, i);
     }
     float x = left + (float) (state.steps().until(state.position()) / whole) * room;
     list.addRectFilled(
@@ -70,6 +63,20 @@ final class BandPanel {
     list.addText(26 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), "time");
     ImGui.popFont();
     ImGui.end();
+  }
+
+  /** A square for an error, a triangle for a warning, a point for a note. */
+  private void mark(
+      ImDrawList list, Theme.Palette palette, float s, float x, float middle, int finding) {
+    Severity severity = marks.all().get(finding).severity();
+    int ink = PaperStyle.ink(FindingMarks.ink(severity, palette));
+    float y = middle + 10 * s;
+    switch (severity) {
+      case ERROR -> list.addRectFilled(x - 4 * s, y - 4 * s, x + 4 * s, y + 4 * s, ink);
+      case WARNING ->
+          list.addTriangleFilled(x, y - 4 * s, x - 4 * s, y + 3 * s, x + 4 * s, y + 3 * s, ink);
+      case NOTE -> list.addCircleFilled(x, y, 2 * s, ink);
+    }
   }
 
   /** One look at the tape a column, equal neighbours drawn as one bar. */

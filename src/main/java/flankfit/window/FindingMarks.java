@@ -2,11 +2,13 @@ package flankfit.window;
 
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
+import flankfit.picture.Theme;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Findings by the line they point at, and how they are told apart: a shape and a word each. */
 final class FindingMarks {
@@ -22,6 +24,20 @@ final class FindingMarks {
     }
   }
 
+  /** All findings, the gravest first, then by place. */
+  List<Finding> byWeight() {
+    return inOrder.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+  }
+
+  /** Ink of a severity: only an error is alarming. */
+  static int ink(Severity severity, Theme.Palette palette) {
+    return switch (severity) {
+      case ERROR -> palette.alarm();
+      case WARNING -> palette.ink();
+      case NOTE -> palette.softInk();
+    };
+  }
+
   /** All findings, by place. */
   List<Finding> all() {
     return inOrder;
@@ -32,13 +48,9 @@ final class FindingMarks {
     return byLine.getOrDefault(line, List.of());
   }
 
-  /** The gravest word for a line with its shape; empty for none. */
-  String mark(int line) {
-    return at(line).stream()
-        .map(Finding::severity)
-        .min(Comparator.naturalOrder())
-        .map(FindingMarks::sign)
-        .orElse("");
+  /** The gravest severity at a line; empty for none. */
+  Optional<Severity> gravest(int line) {
+    return at(line).stream().map(Finding::severity).min(Comparator.naturalOrder());
   }
 
   /** Shape and word of a severity. */

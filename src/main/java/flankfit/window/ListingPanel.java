@@ -1,6 +1,7 @@
 package flankfit.window;
 
 import flankfit.finding.Finding;
+import flankfit.finding.Severity;
 import flankfit.motion.ModalState.Distance;
 import flankfit.motion.Tape;
 import flankfit.picture.Theme;
@@ -11,6 +12,7 @@ import imgui.ImVec2;
 import imgui.callback.ImListClipperCallback;
 import imgui.flag.ImGuiCol;
 import java.util.List;
+import java.util.Optional;
 
 /** The program as lines of text, findings marked beside their lines and told in full below. */
 final class ListingPanel {
@@ -20,6 +22,8 @@ final class ListingPanel {
   private final FindingMarks marks;
   private final List<String> lines;
   private final String[] numbers;
+  private final List<Finding> byWeight;
+  private final String[] summaries;
   private final ImVec2 size = new ImVec2();
   private final ImListClipperCallback drawRow =
       new ImListClipperCallback() {
@@ -36,11 +40,20 @@ final class ListingPanel {
   ListingPanel(ViewState state) {
     this.state = state;
     marks = new FindingMarks(state.input().findings());
+    byWeight = marks.byWeight();
+    summaries = byWeight.stream().map(ListingPanel::summary).toArray(String[]::new);
     lines = state.input().programLines();
     numbers = new String[lines.size()];
     for (int i = 0; i < numbers.length; i++) {
       numbers[i] = Integer.toString(i + 1);
     }
+  }
+
+  private static String summary(Finding finding) {
+    int line = finding.place().line();
+    return FindingMarks.sign(finding.severity())
+        + (line == 0 ? "  " : "  line " + line + "  ")
+        + finding.what();
   }
 
   FindingMarks marks() {
@@ -127,13 +140,14 @@ final class ListingPanel {
     ImGui.calcTextSize(size, numbers[index]);
     list.addText(x + 58 * s - size.x, y + 2 * s, PaperStyle.ink(palette.softInk()), numbers[index]);
     list.addText(x + 72 * s, y + 2 * s, PaperStyle.ink(palette.ink()), lines.get(index));
-    String mark = marks.mark(index + 1);
-    if (!mark.isEmpty()) {
+    Optional<Severity> gravest = marks.gravest(index + 1);
+    if (gravest.isPresent()) {
+      String mark = FindingMarks.sign(gravest.get());
       ImGui.calcTextSize(size, mark);
       float left = x + width - size.x - 24 * s;
       int ground = current ? palette.shade() : palette.ground();
       list.addRectFilled(left - 8 * s, y, x + width, y + height, PaperStyle.ink(ground));
-      list.addText(left, y + 2 * s, PaperStyle.ink(palette.alarm()), mark);
+      list.addText(left, y + 2 * s, PaperStyle.ink(FindingMarks.ink(gravest.get(), palette)), mark);
     }
   }
 
@@ -150,20 +164,23 @@ final class ListingPanel {
       ImGui.text(marks.summary());
       ImGui.popStyleColor();
       ImGui.pushFont(style.small());
-      for (int i = 0; i < marks.all().size(); i++) {
-        Finding finding = marks.all().get(i);
-        String line = finding.place().line() == 0 ? "" : "line " + finding.place().line() + ":  ";
+      for (int i = 0; i < byWeight.size(); i++) {
+        Finding finding = byWeight.get(i);
         ImGui.pushID(i);
-        if (ImGui.selectable(line + finding.what()) && finding.place().line() > 0) {
+        int ink = FindingMarks.ink(finding.severity(), palette);
+        ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(ink));
+        if (ImGui.selectable(summaries[i]) && finding.place().line() > 0) {
           state.toLine(finding.place().line());
         }
+        ImGui.popStyleColor();
         ImGui.popID();
       }
       ImGui.popFont();
       return;
     }
     for (Finding finding : here) {
-      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.alarm()));
+      int ink = FindingMarks.ink(finding.severity(), palette);
+      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(ink));
       ImGui.pushFont(style.strong());
       ImGui.textWrapped(FindingMarks.sign(finding.severity()) + " " + finding.code().name());
       ImGui.popFont();
