@@ -1,5 +1,6 @@
 package flankfit.standard;
 
+import flankfit.unit.Require;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -66,5 +67,16 @@ public record PlugGauges(
         plainNoGo,
         rule,
         Optional.of(limits));
+  }
+
+  /**
+   * Whether a thread is accepted that the NO-GO plug enters by some turns before it stops, as the
+   * thread's own standard rules.
+   *
+   * @param turns turns that the plug enters (1), not below 0
+   */
+  public boolean acceptsNoGoTurns(double turns) {
+    Require.notNegative("turns", turns);
+    return turns <= turnsAllowed;
   }
 }

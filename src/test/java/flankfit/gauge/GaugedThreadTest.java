@@ -194,7 +194,10 @@ class GaugedThreadTest {
     job.zStart = -9;
     job.threadDepth = 8;
     job.lead = 25.4 / 18;
-    double exact = job.only().finished().orElseThrow().functionalFlank();
+    assertThat(job.lead / 25.4).isCloseTo(0.0556, within(5e-5));
+    Measures right = job.only().finished().orElseThrow();
+    assertThat(right.major() / 25.4).isCloseTo(0.3125, within(1e-9));
+    double exact = right.functionalFlank();
     job.lead = 25.4 * 0.055;
     Measures shortened = job.only().finished().orElseThrow();
     assertThat(shortened.leadError()).isCloseTo(-0.0141, within(1e-4));

@@ -56,4 +56,17 @@ class PlugGaugesTest {
     assertThat(at27.goMajorMax() - at27.goMajorMin())
         .isCloseTo(at20.goMajorMax() - at20.goMajorMin(), within(DIGITS));
   }
+
+  @Test
+  void a_no_go_that_catches_about_half_a_turn_is_accepted() throws InvalidDesignationException {
+    // common practice, no source: half a turn is fine. ISO 1502 allows two turns, ASME B1.2
+    // (1983) paragraph 5.2.1 three: both as quoted by gauge makers.
+    PlugGauges metric = Designations.parse("M20x1.5-6H").gauges().orElseThrow();
+    PlugGauges inch = Designations.parse("1/2-13 UNC-2B").gauges().orElseThrow();
+    assertThat(metric.acceptsNoGoTurns(0.5)).isTrue();
+    assertThat(inch.acceptsNoGoTurns(0.5)).isTrue();
+    assertThat(metric.acceptsNoGoTurns(2.5)).isFalse();
+    assertThat(inch.acceptsNoGoTurns(2.5)).isTrue();
+    assertThat(inch.acceptsNoGoTurns(3.1)).isFalse();
+  }
 }
