@@ -5,7 +5,9 @@ import flankfit.finding.Finding;
 import flankfit.finding.Findings;
 import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.ThreadGauging;
 import flankfit.gauge.Verdict;
 import flankfit.motion.ModalState;
 import flankfit.setup.Tool;
@@ -40,14 +42,15 @@ record CheckedProgram(
   record Gauged(String hole, String designation, Verdict verdict) {}
 
   /**
-   * Reads, executes and gauges a program.
+   * Reads, executes and gauges a program. Advice on registers is not asked for: it would double the
+   * time.
    *
    * @param file the program
    * @param setup setup sheet; when empty, the one beside the program if there is one
    */
   static CheckedProgram of(Path file, Optional<Path> setup) {
     try {
-      return of(new ProgramFile(file, setup).run());
+      return of(ProgramOptions.of(file, setup).run());
     } catch (RequestException wrong) {
       Findings all = new Findings();
       all.addAll(wrong.findings());
@@ -60,7 +63,10 @@ record CheckedProgram(
     if (!isAboutThreads(job)) {
       return of(done, List.of(), done.findings());
     }
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest(
+                done.file(), done.tape(), job.sheet(), withoutAdvice -> Optional.empty()));
     List<Gauged> verdicts = answer.threads().stream().map(CheckedProgram::gauged).toList();
     return of(done, verdicts, GaugeCommand.findings(done, answer));
   }

@@ -4,6 +4,8 @@ import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
+import flankfit.finding.Findings;
+import flankfit.finding.Nearest;
 import flankfit.finding.Place;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.GaugeRequest;
@@ -12,18 +14,29 @@ import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
 import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
+import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
+import flankfit.setup.SheetReading;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Which program to read, and with which setup sheet. */
 final class ProgramOptions {
+  private static final String SHEET_ENDING = ".setup.toml";
+
   @Parameters(paramLabel = "PROGRAM", description = "the milling program")
   private Path program = Path.of("");
 
@@ -36,6 +49,19 @@ final class ProgramOptions {
       })
   private Optional<Path> setup = Optional.empty();
 
+  /**
+   * The same for one program of many.
+   *
+   * @param program the program's file
+   * @param setup the setup sheet; when empty, the one beside the program if there is one
+   */
+  static ProgramOptions of(Path program, Optional<Path> setup) {
+    ProgramOptions options = new ProgramOptions();
+    options.program = program;
+    options.setup = setup;
+    return options;
+  }
+
   /** The program file. */
   Path file() {
     return program;
@@ -43,7 +69,7 @@ final class ProgramOptions {
 
   /** The files that are read. */
   Path[] inputs() {
-    return new ProgramFile(program, setup).inputs();
+    return sheetFile().map(s -> new Path[] {program, s}).orElse(new Path[] {program});
   }
 
   /**
@@ -52,7 +78,111 @@ final class ProgramOptions {
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Job run() throws RequestException {
-    return new ProgramFile(program, setup).run();
+    SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
+    SetupSheet sheet = sheet();
+    return new Job(text, sheet, Interpreter.interpret(text, sheet));
+  }
+
+  private SetupSheet sheet() throws RequestException {
+    Optional<Path> file = sheetFile();
+    if (file.isEmpty()) {
+      return SetupSheet.empty()
+          .withAssumptions(List.of("no setup sheet: no stock, holes, tools or offsets are known"));
+    }
+    String name = file.get().toString();
+    String text = utf8(name, bytes(file.get(), "setup sheet"));
+    SheetReading reading = SetupReader.read(name, text);
+    Findings findings = new Findings();
+    findings.addAll(reading.findings());
+    return reading
+        .sheet()
+        .orElseThrow(
+            () ->
+                new RequestException(
+                    ExitStatus.REQUEST_WRONG, findings.sorted(), text.lines().toList()));
+  }
+
+  private Optional<Path> sheetFile() {
+    if (setup.isPresent()) {
+      return setup;
+    }
+    Path fileName = program.getFileName();
+    if (fileName == null) {
+      return Optional.empty();
+    }
+    String name = fileName.toString();
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    Path beside = program.resolveSibling(stem + SHEET_ENDING);
+    return Files.exists(beside) ? Optional.of(beside) : Optional.empty();
+  }
+
+  private static byte[] bytes(Path file, String what) throws RequestException {
+    if (!Files.exists(file)) {
+      throw missing(file, what);
+    }
+    if (Files.isDirectory(file)) {
+      throw unreadable(file, what, "it is a folder", "name a file in it");
+    }
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw unreadable(file, what, e.toString(), "check the file's rights");
+    } catch (OutOfMemoryError e) {
+      throw unreadable(file, what, "it is too large for the memory given", "raise it: java -Xmx8g");
+    }
+  }
+
+  private static RequestException missing(Path file, String what) {
+    Path folder = file.toAbsolutePath().getParent();
+    String fix = "check the name and the folder";
+    if (folder != null && Files.isDirectory(folder)) {
+      try (Stream<Path> files = Files.list(folder)) {
+        List<String> names =
+            files
+                .filter(Files::isRegularFile)
+                .map(p -> String.valueOf(p.getFileName()))
+                .sorted()
+                .toList();
+        fix =
+            Nearest.of(String.valueOf(file.getFileName()), names)
+                .map(n -> "the nearest name in that folder is " + n)
+                .orElse(fix);
+      } catch (IOException e) {
+        fix = "check the folder's rights: " + e.getMessage();
+      }
+    }
+    return RequestException.wrong(
+        Finding.of(
+            Code.RQ01,
+            Place.file(file.toString()),
+            what + " " + file + " does not exist",
+            "there is nothing to read",
+            fix));
+  }
+
+  private static RequestException unreadable(Path file, String what, String why, String fix) {
+    return RequestException.wrong(
+        Finding.of(
+            Code.RQ02,
+            Place.file(file.toString()),
+            what + " " + file + " cannot be read",
+            why,
+            fix));
+  }
+
+  private static String utf8(String name, byte[] bytes) throws RequestException {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw RequestException.wrong(
+          Finding.of(
+              Code.SH01,
+              Place.file(name),
+              "the setup sheet is not UTF-8 text",
+              "TOML is UTF-8 by definition",
+              "save it as UTF-8"));
+    }
   }
 
   /**
