@@ -2,6 +2,7 @@ package flankfit.cli;
 
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
+import flankfit.finding.Severity;
 import java.util.List;
 
 /** Words findings for people. */
@@ -37,7 +38,8 @@ final class FindingText {
   /** One line a finding: place, severity, code, what, fix. */
   void brief(List<Finding> findings, StringBuilder out) {
     for (Finding finding : findings) {
-      String text = finding.what() + (finding.fix().isEmpty() ? "" : "; " + finding.fix());
+      boolean toMend = finding.severity() != Severity.NOTE && !finding.fix().isEmpty();
+      String text = finding.what() + (toMend ? "; " + finding.fix() : "");
       String head = finding.severity().word() + " " + finding.code().name();
       String at = finding.place().line() == 0 ? "" : "line " + finding.place().line() + ": ";
       out.append("  ").append(style.severity(finding.severity(), head)).append("  ");

@@ -228,10 +228,8 @@ final class GaugeText {
     new FindingText(style).brief(warnings, out);
     long notes = findings.stream().filter(f -> f.severity() == Severity.NOTE).count();
     if (notes > 0) {
-      out.append("  ")
-          .append(notes)
-          .append(notes == 1 ? " note" : " notes")
-          .append(" more: --format json lists them\n");
+      out.append("  ").append(Figures.count(notes, "note"));
+      out.append(" more: --format json lists them\n");
     }
   }
 
