@@ -12,6 +12,7 @@ final class BlockWords {
   private static final int NONE = -1;
   private static final int MANY_M = 3;
   private static final double WHOLE = 1e-4;
+  private static final int AXES_AND_FEED = bit('X') | bit('Y') | bit('Z') | bit('F');
 
   private final Report report;
   private final int[] byLetter = new int[LETTERS];
@@ -85,9 +86,13 @@ final class BlockWords {
     int before = word(letter);
     if (before == NONE) {
       byLetter[letter - 'A'] = word;
-      letters |= 1 << (letter - 'A');
-      return;
+      letters |= bit(letter);
+    } else {
+      twice(letter, before, word);
     }
+  }
+
+  private void twice(char letter, int before, int word) {
     report.add(
         Code.WD02,
         word,
@@ -272,7 +277,16 @@ final class BlockWords {
   }
 
   boolean has(char letter) {
-    return (letters & (1 << (letter - 'A'))) != 0;
+    return (letters & bit(letter)) != 0;
+  }
+
+  private static int bit(char letter) {
+    return 1 << (letter - 'A');
+  }
+
+  /** Whether nothing but coordinates and F stands in the block: no function, no other word. */
+  boolean onlyAxesAndFeed() {
+    return simple && gGroups == 0 && (letters & ~AXES_AND_FEED) == 0;
   }
 
   /** Number of the word of a letter, which must be there. */

@@ -12,6 +12,10 @@ import java.util.BitSet;
  */
 public final class BlockReader {
   private static final int USUAL_LINE = 256;
+
+  /** Bytes of a block at least, as a guess. */
+  private static final int USUAL_BLOCK = 16;
+
   private static final int LONGEST_LINE = 65536;
   private static final int LARGEST_NUMBER_DIGITS = 8;
 
@@ -19,6 +23,7 @@ public final class BlockReader {
   private final byte[] bytes;
   private final int end;
   private final boolean refused;
+  private final int likelyBlocks;
   private final ReadingRules rules;
   private final boolean[] deleteLevels = new boolean[10];
   private final ReadingFindings report;
@@ -51,6 +56,7 @@ public final class BlockReader {
     line = check.firstLine();
     lineStart = pos;
     refused = check.refused();
+    likelyBlocks = Math.min(check.lineFeeds(), bytes.length / USUAL_BLOCK) + 1;
     number = new NumberReader(bytes, end);
     text = new Lookahead(source, end);
   }
@@ -58,6 +64,11 @@ public final class BlockReader {
   /** Whether the file is no program text at all, as RD01 says. */
   public boolean refused() {
     return refused;
+  }
+
+  /** A guess of the number of blocks; never more than the size of the file justifies. */
+  public int likelyBlocks() {
+    return likelyBlocks;
   }
 
   /** Line where reading stands, from 1. */
@@ -279,6 +290,17 @@ public final class BlockReader {
   }
 
   private void word(Block block, int c) {
+    boolean plain = c >= 'A' && c <= 'Z' && c != 'N' && c != 'O';
+    if (plain && number.readPlain(pos + 1)) {
+      int length = number.end() - pos;
+      block.add(c, number.value(), pos, length, number.digits(), number.decimals());
+      pos = number.end();
+    } else {
+      anyWord(block, c);
+    }
+  }
+
+  private void anyWord(Block block, int c) {
     int start = pos;
     int letter = Characters.capital(c);
     if (letter != c) {
