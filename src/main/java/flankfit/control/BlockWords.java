@@ -12,6 +12,11 @@ final class BlockWords {
   private static final int NONE = -1;
   private static final int MANY_M = 3;
   private static final double WHOLE = 1e-4;
+
+  /** Letters of which a word needs no look but whether it stands alone. */
+  private static final int PLAIN =
+      bit('X') | bit('Y') | bit('Z') | bit('I') | bit('J') | bit('K') | bit('R') | bit('F');
+
   private static final int AXES_AND_FEED = bit('X') | bit('Y') | bit('Z') | bit('F');
 
   private final Report report;
@@ -49,7 +54,13 @@ final class BlockWords {
     mCount = 0;
     simple = true;
     for (int word = 0; word < next.size() && !report.stopped(); word++) {
-      sort(word);
+      char letter = next.letter(word);
+      boolean first = letter <= 'Z' && (bit(letter) & PLAIN & ~letters) != 0;
+      if (first) {
+        keep(letter, word);
+      } else {
+        sort(word);
+      }
     }
     if (mCount > MANY_M) {
       report.add(
@@ -85,11 +96,15 @@ final class BlockWords {
   private void once(char letter, int word) {
     int before = word(letter);
     if (before == NONE) {
-      byLetter[letter - 'A'] = word;
-      letters |= bit(letter);
+      keep(letter, word);
     } else {
       twice(letter, before, word);
     }
+  }
+
+  private void keep(char letter, int word) {
+    byLetter[letter - 'A'] = word;
+    letters |= bit(letter);
   }
 
   private void twice(char letter, int before, int word) {

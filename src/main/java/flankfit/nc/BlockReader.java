@@ -28,6 +28,7 @@ public final class BlockReader {
   private final boolean[] deleteLevels = new boolean[10];
   private final ReadingFindings report;
   private final NumberReader number;
+  private final PlainWords plain;
   private final Lookahead text;
   private final BitSet sequences = new BitSet();
   private int pos;
@@ -58,6 +59,7 @@ public final class BlockReader {
     refused = check.refused();
     likelyBlocks = Math.min(check.lineFeeds(), bytes.length / USUAL_BLOCK) + 1;
     number = new NumberReader(bytes, end);
+    plain = new PlainWords(bytes, end);
     text = new Lookahead(source, end);
   }
 
@@ -95,12 +97,14 @@ public final class BlockReader {
   /** Reads up to the end of the block and past it. */
   private void read(Block block) {
     stopLine = false;
+    pos = plain.read(pos, block);
     while (pos < end) {
       int c = bytes[pos];
       if (Characters.isLetter(c)) {
         word(block, c);
+        pos = stopLine ? pos : plain.read(pos, block);
       } else if (Characters.isBlank(c)) {
-        pos++;
+        pos = plain.read(pos + 1, block);
       } else if (Characters.endsLine(c)) {
         block.end(pos);
         endLine(block);
@@ -290,17 +294,6 @@ public final class BlockReader {
   }
 
   private void word(Block block, int c) {
-    boolean plain = c >= 'A' && c <= 'Z' && c != 'N' && c != 'O';
-    if (plain && number.readPlain(pos + 1)) {
-      int length = number.end() - pos;
-      block.add(c, number.value(), pos, length, number.digits(), number.decimals());
-      pos = number.end();
-    } else {
-      anyWord(block, c);
-    }
-  }
-
-  private void anyWord(Block block, int c) {
     int start = pos;
     int letter = Characters.capital(c);
     if (letter != c) {

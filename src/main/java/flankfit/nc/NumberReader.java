@@ -19,7 +19,7 @@ final class NumberReader {
     }
   }
 
-  private static final int MOST_DIGITS = 15;
+  static final int MOST_DIGITS = 15;
 
   private final byte[] bytes;
   private final int limit;
@@ -64,59 +64,8 @@ final class NumberReader {
     return true;
   }
 
-  /**
-   * Reads a number if nothing but a minus, a few digits and a point belong to it and another word
-   * or the line end follows at once. What {@link #read} would find is the same; it must be called
-   * when this gives false.
-   *
-   * @param from offset after the letter
-   */
-  boolean readPlain(int from) {
-    if (from + 2 * Long.BYTES >= limit) {
-      return false;
-    }
-    boolean negative = bytes[from] == '-';
-    int first = negative ? from + 1 : from;
-    long eight = EightBytes.at(bytes, first);
-    long others = EightBytes.notDigits(eight);
-    int whole = EightBytes.before(others);
-    int p = first + whole;
-    int fraction = -1;
-    long mantissa = 0;
-    if (whole < Long.BYTES && bytes[p] == '.') {
-      int chars = EightBytes.before(others & (others - 1));
-      fraction = chars - whole - 1;
-      mantissa = EightBytes.number(EightBytes.without(eight, whole), chars - 1);
-      p = first + chars;
-    } else {
-      mantissa = EightBytes.number(eight, whole);
-    }
-    if (p == first + Long.BYTES) {
-      // The scale of eight characters is seldom passed, and never by much.
-      while (p < limit && Characters.isDigit(bytes[p]) && p < first + MOST_DIGITS) {
-        mantissa = mantissa * 10 + (bytes[p] - '0');
-        fraction += fraction >= 0 ? 1 : 0;
-        p++;
-      }
-    }
-    int count = fraction < 0 ? p - first : p - first - 1;
-    if (count == 0 || !endsPlainly(bytes[p])) {
-      return false;
-    }
-    end = p;
-    digits = count;
-    decimals = fraction;
-    double size = rounded(mantissa, fraction);
-    value = negative ? -size : size;
-    return true;
-  }
-
-  private static boolean endsPlainly(int c) {
-    return (c >= 'A' && c <= 'Z' && c != 'O') || Characters.endsLine(c);
-  }
-
   /** Digits over a power of ten: both exact, so the quotient is rounded once. */
-  private static double rounded(long mantissa, int decimals) {
+  static double rounded(long mantissa, int decimals) {
     return mantissa / POWERS[Math.max(0, decimals)];
   }
 
