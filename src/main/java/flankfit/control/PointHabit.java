@@ -26,8 +26,14 @@ final class PointHabit {
   /** Looks at every block of the text, executed or not. */
   void look(Block block) {
     boolean dwell = false;
+    boolean rotation = false;
+    boolean scale = false;
     for (int word = 0; word < block.size(); word++) {
-      dwell |= block.letter(word) == 'G' && block.value(word) == 4;
+      if (block.letter(word) == 'G') {
+        dwell |= block.value(word) == 4;
+        rotation |= block.value(word) == 68;
+        scale |= block.value(word) == 51;
+      }
     }
     for (int word = 0; word < block.size(); word++) {
       char letter = block.letter(word);
@@ -36,7 +42,11 @@ final class PointHabit {
               || (letter >= 'I' && letter <= 'K')
               || letter == 'R'
               || letter == 'Q';
-      if (dimension && block.value(word) != 0 && !(dwell && letter == 'X')) {
+      boolean other =
+          (dwell && letter == 'X')
+              || (rotation && letter == 'R')
+              || (scale && letter >= 'I' && letter <= 'K');
+      if (dimension && block.value(word) != 0 && !other) {
         note(block, word);
       }
     }
