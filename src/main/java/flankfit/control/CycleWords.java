@@ -50,7 +50,8 @@ final class CycleWords {
     if (kind.reads('Q') && words.has('Q')) {
       state.peck(length(words.word('Q')));
     }
-    if (kind.reads('P') && words.has('P') && words.g(GCode.WORK_OFFSET) != 541) {
+    boolean othersP = words.g(GCode.WORK_OFFSET) == 541 || words.g(GCode.ONE_BLOCK) == 40;
+    if (kind.reads('P') && words.has('P') && !othersP) {
       state.seconds(dwell.seconds('P'));
     }
     if (kind == CycleKind.G87 && switches.backBoreFromDepth() && words.has('K')) {

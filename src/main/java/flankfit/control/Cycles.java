@@ -72,7 +72,7 @@ final class Cycles {
     }
     boolean others = words.axisTaker() >= 0 || words.g(GCode.ONE_BLOCK) == 530;
     if (state.isOn()) {
-      if (!others && words.g(GCode.ONE_BLOCK) != 40) {
+      if (!others) {
         block(false);
       }
       return !others;
@@ -130,7 +130,7 @@ final class Cycles {
   }
 
   private void block(boolean named) {
-    if (!words.hasAxis() && !words.has('R') && !named && !words.has('Q') && !words.has('P')) {
+    if (!named && !words.hasAxis() && !words.has('R') && !hasData()) {
       return;
     }
     CycleKind kind = state.kind().orElseThrow();
@@ -152,6 +152,10 @@ final class Cycles {
         holes(kind, repeats);
       }
     }
+  }
+
+  private boolean hasData() {
+    return words.has('Q') || words.has('P') || words.hasCentre();
   }
 
   private void backBoreReturn(CycleKind kind, boolean named) {

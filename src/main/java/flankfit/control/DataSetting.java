@@ -62,8 +62,7 @@ final class DataSetting {
 
   private void refuse(int word, String fault, String fix) {
     boolean unknown = fault.equals("unknown");
-    String what =
-        unknown ? "G10: " + fault + " " + words.block().text(word) : "G10 is not whole: " + fault;
+    String what = "G10: " + fault + (unknown ? " " + words.block().text(word) : "");
     report.add(
         Code.OF06, word, what, "L says what is set, P which one", unknown ? "write " + fix : fix);
   }
@@ -119,7 +118,8 @@ final class DataSetting {
     boolean had = machine.frame.has(name);
     machine.frame.offset(name, set);
     adds(name);
-    changes(name, had ? coordinates(old) : "without value", coordinates(set));
+    String text = had ? coordinates(old) : "without value";
+    changes(name, !had || !set.equals(old), text, coordinates(set));
   }
 
   private String coordinates(Point p) {
@@ -137,8 +137,8 @@ final class DataSetting {
     }
   }
 
-  private void changes(String name, String old, String value) {
-    if (!old.equals(value)) {
+  private void changes(String name, boolean changed, String old, String value) {
+    if (changed) {
       report.add(
           Code.OF07,
           words.gWord(GCode.ONE_BLOCK),
@@ -183,6 +183,6 @@ final class DataSetting {
     String name = (length ? "H" : "D") + number + (wear ? " wear" : " geometry");
     adds(name);
     String text = entry.isPresent() ? machine.length(before) : "without value";
-    changes(name, text, machine.length(now));
+    changes(name, entry.isEmpty() || now != before, text, machine.length(now));
   }
 }

@@ -96,7 +96,7 @@ final class WordUse {
   /** Whether the words of the block belong to a cycle. */
   private boolean isCycle(int taker) {
     boolean named = words.g(GCode.MOTION) >= CycleKind.FIRST_CODE;
-    boolean other = words.g(GCode.ONE_BLOCK) == 40 || words.g(GCode.ONE_BLOCK) == 530;
+    boolean other = words.g(GCode.ONE_BLOCK) == 530;
     return taker < 0 && (named || (cycle.isOn() && !words.endsCycle() && !other));
   }
 
