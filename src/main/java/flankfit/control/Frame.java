@@ -23,10 +23,14 @@ final class Frame {
   private boolean suspended;
   private double lengthDifference;
 
+  /** Program zero on each axis, worked out when something it depends on changes. */
+  private final double[] zero = new double[3];
+
   Frame(SetupSheet setup) {
     offsets = new HashMap<>(setup.workOffsets());
     common = offsets.getOrDefault(COMMON, Point.ZERO);
     work = offsets.getOrDefault("G54", Point.ZERO);
+    findZero();
   }
 
   /** Whether the sheet gives this work offset a value. */
@@ -52,6 +56,7 @@ final class Frame {
     } else if (name.equals(workName)) {
       work = value;
     }
+    findZero();
   }
 
   /** Program coordinates to the part frame (mm), in place. */
@@ -85,10 +90,21 @@ final class Frame {
   void select(String name) {
     workName = name;
     work = offsets.getOrDefault(name, Point.ZERO);
+    findZero();
   }
 
   /** Program zero on an axis, part frame (mm). */
   double zero(int axis) {
+    return zero[axis];
+  }
+
+  private void findZero() {
+    for (int axis = 0; axis < 3; axis++) {
+      zero[axis] = zeroNow(axis);
+    }
+  }
+
+  private double zeroNow(int axis) {
     return unshifted(axis)
         + local[axis]
         + (suspended ? 0 : shift[axis])
@@ -102,25 +118,30 @@ final class Frame {
 
   void local(int axis, double value) {
     local[axis] = value;
+    findZero();
   }
 
   void endLocal() {
     Arrays.fill(local, 0);
+    findZero();
   }
 
   /** Shifts so that a part-frame position gets this coordinate before anything else is added. */
   void shiftTo(int axis, double position, double coordinate) {
     suspended = false;
-    shift[axis] += position - zero(axis) - coordinate;
+    shift[axis] += position - zeroNow(axis) - coordinate;
+    findZero();
   }
 
   void endShift() {
     Arrays.fill(shift, 0);
     suspended = false;
+    findZero();
   }
 
   void suspendShift(boolean on) {
     suspended = on;
+    findZero();
   }
 
   boolean isLocal() {
@@ -138,5 +159,6 @@ final class Frame {
 
   void lengthDifference(double value) {
     lengthDifference = value;
+    findZero();
   }
 }
