@@ -162,9 +162,10 @@ final class Cycles {
     boolean said = named || words.g(GCode.RETURN_LEVEL) >= 0;
     boolean alwaysInitial = !machine.switches.cycles().backBoreFromDepth();
     if (kind == CycleKind.G87 && said && state.returnsToClearance() && alwaysInitial) {
+      int level = words.gWord(GCode.RETURN_LEVEL);
       report.add(
           Code.CY14,
-          words.gWord(GCode.RETURN_LEVEL),
+          level >= 0 ? level : words.gWord(GCode.MOTION),
           "G99 with back boring",
           "it always returns to the initial level",
           "write G98");
@@ -193,6 +194,10 @@ final class Cycles {
     int n = modes.plane().n();
     double[] before = machine.tip.clone();
     aim.toward(n, at);
+    if (!modes.absolute() && words.has('R')) {
+      aim.fromAssumed(n, words.word('R'), state.clearance() - moves.initial());
+    }
+    machine.assumed[n] = false;
     if (report.stopped()) {
       return;
     }

@@ -150,10 +150,12 @@ final class WordUse {
   }
 
   private boolean isRead(char letter, int taker, boolean arc, boolean isCycle) {
+    if (arc) {
+      return letter != 'Q';
+    }
     int code = words.g(GCode.ONE_BLOCK);
     boolean othersP = code == 40 || code == 300 || words.g(GCode.WORK_OFFSET) == 541;
-    return (arc && letter != 'Q')
-        || (letter == 'P' && othersP)
+    return (letter == 'P' && othersP)
         || takerReads(taker, letter)
         || (isCycle && cycleReads(letter, words.g(GCode.MOTION)));
   }

@@ -255,6 +255,17 @@ class CyclesTest {
   }
 
   @Test
+  void clearance_from_an_assumed_height_is_told() {
+    byte[] text =
+        "G21 G91 G17 G54 S900 M3 F100.\nG81 Z-3. R-50.\nG80 G90\nM30\n"
+            .getBytes(StandardCharsets.UTF_8);
+    Interpretation result =
+        Interpreter.interpret(SourceText.of("cycle.nc", text), ExampleSheet.of(""));
+    assertThat(result.findings()).extracting(Finding::code).contains(Code.OF13);
+    assertThat(codes("G91 G81 Z-3. R-10.\nG80 G90", "")).doesNotContain(Code.OF13);
+  }
+
+  @Test
   void length_forgotten_is_told_in_a_cycle_too() {
     assertThat(codes("T2 M6\nS900 M3\nG81 Z-3. R2.\nG80", "H2 = { geometry = 90.0 }"))
         .contains(Code.TL04);

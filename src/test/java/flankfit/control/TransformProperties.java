@@ -182,8 +182,12 @@ class TransformProperties {
   }
 
   private static Tape tape(String text) {
+    return tape(text, SHEET);
+  }
+
+  private static Tape tape(String text, SetupSheet sheet) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    Interpretation result = Interpreter.interpret(SourceText.of("law.nc", bytes), SHEET);
+    Interpretation result = Interpreter.interpret(SourceText.of("law.nc", bytes), sheet);
     assertThat(result.complete()).as("%s\n%s\n%s", result.stoppedAt(), result, text).isTrue();
     return result.tape();
   }
@@ -265,6 +269,19 @@ class TransformProperties {
     Geometry mirror = mirror(random, plane, 3);
     Geometry both = new Geometry(mirror.axes(), 1, rotation(random, plane).turn());
     law(path(random, plane), plane, scaled(random, both), LINE);
+  }
+
+  /** A work offset by G10 in machine coordinates is the same one entered in the sheet. */
+  @ParameterizedTest
+  @MethodSource("planesAndSeeds")
+  void offset_set_by_the_program_commutes_with_every_transform(Plane plane, long seed) {
+    Random random = new Random(seed);
+    Geometry mirror = mirror(random, plane, 3);
+    Geometry all = scaled(random, new Geometry(mirror.axes(), 1, rotation(random, plane).turn()));
+    String text = head(plane, all) + path(random, plane);
+    String set = text.replace("G54 S", "G54\nG10 L2 P1 X304.5 Y202.25 Z-251.5\nS");
+    SetupSheet bare = ExampleSheet.of("machine-zero = [-300.0, -200.0, 250.0]");
+    same(tape(text), tape(set, bare), identity(plane), LINE);
   }
 
   /** A closed contour with inside and outside corners and arcs. */
