@@ -166,7 +166,7 @@ final class BlockWords {
       unknown(word, (int) Math.max(-1, Math.min(code, Integer.MAX_VALUE)), group);
       return;
     }
-    simple &= group == GCode.MOTION;
+    simple &= group == GCode.MOTION && code < CycleKind.FIRST_CODE;
     if (group == GCode.STATED) {
       return;
     }
@@ -362,18 +362,46 @@ final class BlockWords {
     int code = g(GCode.ONE_BLOCK);
     boolean takes =
         switch (code) {
-          case 280, 300, 520, 920 -> true;
+          case 100, 280, 300, 520, 920 -> true;
           case 40 -> has('X');
           default -> false;
         };
     if (takes) {
       return code;
     }
-    return g(GCode.MIRROR) == 501 && hasAxis() ? 501 : NONE;
+    int group = frameTaker();
+    return group == NONE ? NONE : g(group);
+  }
+
+  /** Group of the first function of scale, mirror and rotation that takes axis words. */
+  private int frameTaker() {
+    if (g(GCode.SCALE) == 510) {
+      return GCode.SCALE;
+    }
+    if (g(GCode.ROTATION) == 680) {
+      return GCode.ROTATION;
+    }
+    boolean mirrors = g(GCode.MIRROR) == 511 || (g(GCode.MIRROR) == 501 && hasAxis());
+    return mirrors ? GCode.MIRROR : NONE;
   }
 
   /** Index of the word of {@link #axisTaker}. */
   int axisTakerWord() {
-    return gWord(axisTaker() == 501 ? GCode.MIRROR : GCode.ONE_BLOCK);
+    int taker = axisTaker();
+    return gWord(taker == g(GCode.ONE_BLOCK) ? GCode.ONE_BLOCK : frameTaker());
+  }
+
+  /** How many functions of the block take axis words. */
+  int axisTakers() {
+    int count = axisTaker() >= 0 && axisTaker() == g(GCode.ONE_BLOCK) ? 1 : 0;
+    count += g(GCode.SCALE) == 510 ? 1 : 0;
+    count += g(GCode.ROTATION) == 680 ? 1 : 0;
+    return count + (g(GCode.MIRROR) == 511 || (g(GCode.MIRROR) == 501 && hasAxis()) ? 1 : 0);
+  }
+
+  /** Whether the block ends a cycle: G80, or G0 to G3. */
+  boolean endsCycle() {
+    return g(GCode.CYCLE_END) >= 0
+        || (g(GCode.MOTION) >= 0 && g(GCode.MOTION) < CycleKind.FIRST_CODE);
   }
 }

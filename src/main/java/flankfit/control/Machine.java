@@ -5,6 +5,7 @@ import flankfit.motion.Point;
 import flankfit.motion.TapeBuilder;
 import flankfit.nc.Block;
 import flankfit.setup.ControlSwitches;
+import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 
 /** What every part of the control works on: modes, frame, where the tool stands, the tape. */
@@ -25,6 +26,10 @@ final class Machine {
   final RadiusCompensation compensation;
   final Assumptions assumptions;
   final Surfaces surfaces;
+  final CycleState cycle = new CycleState();
+
+  /** The registers as they stand now: those of the sheet, changed by G10. */
+  Offsets offsets;
 
   /** The programmed point, part frame (mm). */
   final double[] tip = new double[3];
@@ -38,6 +43,7 @@ final class Machine {
   Machine(SetupSheet setup, Findings findings, Block block, String file, int likelyMoves) {
     this.setup = setup;
     this.switches = setup.control();
+    offsets = setup.offsets();
     report = new Report(findings, block);
     words = new BlockWords(report, block);
     modes = new Modes(switches.reading().powerUpUnit(), switches.arcs().absoluteCentre());

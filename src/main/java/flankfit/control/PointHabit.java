@@ -38,15 +38,17 @@ final class PointHabit {
               || (letter >= 'I' && letter <= 'K')
               || letter == 'R'
               || letter == 'Q';
-      if (dimension && block.value(word) != 0 && !(letter == 'X' && dwells(block))) {
+      if (dimension && block.value(word) != 0 && !isOther(block, letter)) {
         note(block, word);
       }
     }
   }
 
-  private static boolean dwells(Block block) {
-    for (int word = 0; word < block.size(); word++) {
-      if (block.letter(word) == 'G' && block.value(word) == 4) {
+  /** Whether a word is a time, an angle or a factor: X of G4, R of G68, I J K of G51. */
+  private static boolean isOther(Block block, char letter) {
+    int function = letter == 'X' ? 4 : letter == 'R' ? 68 : letter <= 'K' ? 51 : 0;
+    for (int word = 0; function != 0 && word < block.size(); word++) {
+      if (block.letter(word) == 'G' && block.value(word) == function) {
         return true;
       }
     }

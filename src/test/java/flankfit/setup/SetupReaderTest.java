@@ -233,6 +233,33 @@ class SetupReaderTest {
   }
 
   @Test
+  void switches_of_cycles_and_scaling_are_read() {
+    ControlSwitches control =
+        sheet(
+                """
+                [control]
+                scale-reading = "thousandths"
+                cycle-repeat = "K"
+                after-g80 = "error"
+                peck-clearance = "2 mm"
+                chip-break-retract = "0.01 in"
+                bore-shift = "+Y"
+                back-bore = "Z-bottom"
+                """)
+            .control();
+    assertThat(control.cycles())
+        .isEqualTo(
+            new ControlSwitches.Cycles(
+                ControlSwitches.RepeatWord.K,
+                true,
+                2,
+                LengthUnit.INCH.toMillimetres(0.01),
+                ControlSwitches.BoreShift.PLUS_Y,
+                true));
+    assertThat(control.scaleReading()).isEqualTo(ControlSwitches.ScaleReading.THOUSANDTHS);
+  }
+
+  @Test
   void switches_of_things_not_modelled_may_have_their_defaults() {
     SetupSheet sheet =
         sheet(
