@@ -29,6 +29,11 @@ final class Figures {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
+  /** A count with its noun, such as {@code 1 move} or {@code 3 moves}. */
+  static String count(long number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
+  }
+
   /** Text padded on the left to a width. */
   static String right(String text, int width) {
     return text.length() >= width ? text : " ".repeat(width - text.length()) + text;

@@ -2,6 +2,7 @@ package flankfit.cli;
 
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
+import flankfit.finding.Severity;
 import java.util.List;
 
 /** Words findings for people. */
@@ -51,7 +52,8 @@ final class FindingText {
   }
 
   private void brief(Finding finding, String file, StringBuilder out) {
-    String text = finding.what() + (finding.fix().isEmpty() ? "" : "; " + finding.fix());
+    boolean toMend = finding.severity() != Severity.NOTE && !finding.fix().isEmpty();
+    String text = finding.what() + (toMend ? "; " + finding.fix() : "");
     String head = finding.severity().word() + " " + finding.code().name();
     int line = finding.place().line();
     String at = line == 0 ? "" : file + "line " + line + ": ";

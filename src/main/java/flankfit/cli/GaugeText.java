@@ -189,8 +189,12 @@ final class GaugeText {
       out.append(unit.symbol());
       pass.after()
           .ifPresent(
-              after -> out.append(", leaves pitch diameter ").append(fine(after.pitch(), unit)));
-      out.append("  (line ").append(lines).append(")\n");
+              after ->
+                  out.append(", leaves pitch diameter ")
+                      .append(fine(after.pitch(), unit))
+                      .append(' ')
+                      .append(unit.symbol()));
+      out.append(group.size() == 1 ? "  (line " : "  (lines ").append(lines).append(")\n");
     }
   }
 
@@ -202,7 +206,7 @@ final class GaugeText {
     out.append(" is ").append(Figures.lengthWithUnit(offset.now(), unit));
     out.append("; ").append(Figures.lengthWithUnit(step, unit));
     out.append(" more makes the pitch diameter ").append(fine(Math.abs(effect), unit));
-    out.append(effect < 0 ? " smaller\n" : " larger\n");
+    out.append(' ').append(unit.symbol()).append(effect < 0 ? " smaller\n" : " larger\n");
     if (!offset.hasWindow()) {
       out.append("      no value suits both gauges: mend the motion or the mill\n");
       return;
@@ -224,10 +228,8 @@ final class GaugeText {
     new FindingText(style).brief(warnings, out);
     long notes = findings.stream().filter(f -> f.severity() == Severity.NOTE).count();
     if (notes > 0) {
-      out.append("  ")
-          .append(notes)
-          .append(notes == 1 ? " note" : " notes")
-          .append(" more: --format json lists them\n");
+      out.append("  ").append(Figures.count(notes, "note"));
+      out.append(" more: --format json lists them\n");
     }
   }
 

@@ -16,10 +16,25 @@ public final class Main {
     Locale.setDefault(Locale.ROOT);
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
-    int status = commandLine(out, err).execute(args);
+    int status = run(args, out, err);
     out.flush();
     err.flush();
     System.exit(out.checkError() && status == ExitStatus.OK ? ExitStatus.FAILED : status);
+  }
+
+  private static int run(String[] args, PrintStream out, PrintStream err) {
+    try {
+      return commandLine(out, err).execute(args);
+    } catch (OutOfMemoryError e) {
+      err.println("flankfit: the memory given is not enough");
+      err.println(
+          "  why   " + e.getMessage() + ", of " + (Runtime.getRuntime().maxMemory() >> 20) + " MB");
+      err.println("  fix   give more: java -Xmx8g -jar flankfit.jar …");
+      return ExitStatus.FAILED;
+    } catch (StackOverflowError | LinkageError e) {
+      err.println("flankfit: internal failure: " + e);
+      return ExitStatus.FAILED;
+    }
   }
 
   /**

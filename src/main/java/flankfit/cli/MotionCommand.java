@@ -85,12 +85,8 @@ final class MotionCommand implements Callable<Integer> {
   }
 
   private void draw(ProgramOptions.Job job, Path file, int[] pixels) throws RequestException {
-    String title =
-        job.sheet().title().isEmpty()
-            ? String.valueOf(program.file().getFileName())
-            : job.sheet().title();
     Scene scene =
-        new Scene(job.interpretation().tape(), job.sheet(), title)
+        new Scene(job.interpretation().tape(), job.sheet(), title(job))
             .withMajorDiameters(job.majorDiameters());
     try {
       OutputFile.write(
@@ -100,6 +96,18 @@ final class MotionCommand implements Callable<Integer> {
       throw RequestException.failed(
           Finding.of(Code.RQ05, Place.file(""), e.getMessage(), e.why(), e.fix()));
     }
+  }
+
+  /** Title of the sheet or name of the program; a program that stops is marked as incomplete. */
+  private String title(ProgramOptions.Job job) {
+    String name =
+        job.sheet().title().isEmpty()
+            ? String.valueOf(program.file().getFileName())
+            : job.sheet().title();
+    return job.interpretation()
+        .stoppedAt()
+        .map(stop -> name + " (incomplete: stopped at line " + stop.line() + ")")
+        .orElse(name);
   }
 
   private int[] pixels() throws RequestException {

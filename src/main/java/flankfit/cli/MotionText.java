@@ -68,11 +68,10 @@ final class MotionText {
   private void heading(Interpretation done, StringBuilder out) {
     out.append(done.file())
         .append(": ")
-        .append(tape.size())
-        .append(" moves from ")
-        .append(done.blocks())
-        .append(" blocks, in ")
-        .append(unit.symbol())
+        .append(Figures.count(tape.size(), "move"))
+        .append(" from ")
+        .append(Figures.count(done.blocks(), "block"))
+        .append(unit == LengthUnit.INCH ? ", in inches" : ", in millimetres")
         .append(" as programmed; the tool tip in the part frame\n\n");
     out.append(
         " line  kind           X         Y         Z    radius    sweep      rise    feed  "

@@ -26,7 +26,13 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     footer = {"", "Example: flankfit window sample-programs/filter-housing-m20.nc"})
 final class WindowCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
   @Mixin private ProgramOptions program = new ProgramOptions();
+
+  WindowCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
 
   @Override
   public Integer call() throws Exception {
@@ -35,15 +41,16 @@ final class WindowCommand implements Callable<Integer> {
     List<Finding> findings = GaugeCommand.findings(job.interpretation(), answer);
     try {
       MotionWindow.open(
-          new WindowInput(
-              job.interpretation().file(),
-              job.text().lines(),
-              job.interpretation().tape(),
-              job.sheet(),
-              findings,
-              headline(answer, findings),
-              Cautions.LINES,
-              job.majorDiameters()));
+              new WindowInput(
+                  job.interpretation().file(),
+                  job.text().lines(),
+                  job.interpretation().tape(),
+                  job.sheet(),
+                  findings,
+                  headline(answer, findings),
+                  Cautions.LINES,
+                  job.majorDiameters()))
+          .ifPresent(sentence -> terminal.aside("flankfit: " + sentence + "\n"));
     } catch (NoDisplayException e) {
       throw RequestException.failed(
           Finding.of(Code.RQ06, Place.file(""), e.getMessage(), e.why(), e.fix()));

@@ -74,7 +74,7 @@ final class ArcSolver {
     startV = machine.tip[plane.v()];
     endU = to[plane.u()];
     endV = to[plane.v()];
-    if (!wordsFit(plane)) {
+    if (!wordsFit(plane) || !staysRound(plane)) {
       return false;
     }
     boolean solved = words.has('R') ? byRadius() : byCentre(plane);
@@ -82,7 +82,8 @@ final class ArcSolver {
   }
 
   private boolean anticlockwise() {
-    return machine.modes.motion() == 3;
+    boolean flipped = machine.frame.transforms().flips(machine.modes.plane());
+    return (machine.modes.motion() == 3) != flipped;
   }
 
   private String function() {
@@ -119,6 +120,19 @@ final class ArcSolver {
           "add " + centreLetters(plane) + " or R; write G1 if a line is meant");
     } else {
       turnsWords(block);
+    }
+    return !report.stopped();
+  }
+
+  /** OF21 when the circle would become an ellipse. */
+  private boolean staysRound(Plane plane) {
+    if (!machine.frame.transforms().keepsCircles(plane)) {
+      report.add(
+          Code.OF21,
+          -1,
+          "arc under unequal scale factors",
+          "it would be an ellipse",
+          "scale equally");
     }
     return !report.stopped();
   }
@@ -163,10 +177,7 @@ final class ArcSolver {
     if (report.stopped()) {
       return false;
     }
-    double zeroU = machine.frame.zero(plane.u());
-    double zeroV = machine.frame.zero(plane.v());
-    centreU = absolute ? u + zeroU : startU + u;
-    centreV = absolute ? v + zeroV : startV + v;
+    placeCentre(plane, u, v, absolute);
     measure();
     if (radius < NO_RADIUS) {
       report.add(
@@ -178,13 +189,30 @@ final class ArcSolver {
       return false;
     }
     if (!closes()) {
-      double otherU = absolute ? startU + u : u + zeroU;
-      double otherV = absolute ? startV + v : v + zeroV;
-      otherMode(otherU, otherV, absolute);
+      placeCentre(plane, u, v, !absolute);
+      otherMode(centreU, centreV, absolute);
       return false;
     }
     sweepToEnd();
     return true;
+  }
+
+  private void placeCentre(Plane plane, double u, double v, boolean absolute) {
+    if (machine.frame.transforms().isOn()) {
+      double[] p = new double[3];
+      p[plane.u()] = u;
+      p[plane.v()] = v;
+      if (absolute) {
+        machine.frame.toPart(p);
+      } else {
+        machine.frame.transforms().turn(p);
+      }
+      centreU = absolute ? p[plane.u()] : startU + p[plane.u()];
+      centreV = absolute ? p[plane.v()] : startV + p[plane.v()];
+    } else {
+      centreU = absolute ? u + machine.frame.zero(plane.u()) : startU + u;
+      centreV = absolute ? v + machine.frame.zero(plane.v()) : startV + v;
+    }
   }
 
   private void measure() {
@@ -201,10 +229,11 @@ final class ArcSolver {
     double gap = Math.abs(endRadius - radius);
     if (gap > switches.closureLimit()) {
       Plane plane = machine.modes.plane();
-      String centre =
-          machine.coordinate(centreU - machine.frame.zero(plane.u()))
-              + ", "
-              + machine.coordinate(centreV - machine.frame.zero(plane.v()));
+      double[] p = new double[3];
+      p[plane.u()] = centreU;
+      p[plane.v()] = centreV;
+      machine.frame.toProgram(p);
+      String centre = machine.coordinate(p[plane.u()]) + ", " + machine.coordinate(p[plane.v()]);
       report.add(
           Code.AR01,
           -1,
@@ -272,7 +301,10 @@ final class ArcSolver {
 
   private boolean byRadius() {
     int word = words.word('R');
-    double r = machine.dimensions.millimetres(words.block(), word);
+    Plane plane = machine.modes.plane();
+    double r =
+        machine.dimensions.millimetres(words.block(), word)
+            * machine.frame.transforms().factor(plane);
     if (report.stopped()) {
       return false;
     }

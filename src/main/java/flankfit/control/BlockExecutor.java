@@ -34,6 +34,10 @@ final class BlockExecutor {
   private final Reliance reliance;
   private final IncrementalRun run;
   private final EndChecks ends;
+  private final TransformWords transforms;
+  private final DataSetting data;
+  private final Cycles cycles;
+  private final Aim aim;
   private final double[] target = new double[3];
   private Optional<LengthUnit> firstUnit = Optional.empty();
   private boolean moved;
@@ -46,7 +50,7 @@ final class BlockExecutor {
     modes = machine.modes;
     words = machine.words;
     report = machine.report;
-    use = new WordUse(words, modes, report);
+    use = new WordUse(machine);
     feed = new FeedAndSpindle(machine);
     sides = new CompensationWords(machine);
     mover = new Mover(machine, feed, sides);
@@ -57,7 +61,11 @@ final class BlockExecutor {
     returns = new ReturnMoves(machine, sides, mover, tool);
     reliance = new Reliance(machine);
     run = new IncrementalRun(machine);
-    ends = new EndChecks(machine, offsets, sides, run);
+    transforms = new TransformWords(machine, sides);
+    data = new DataSetting(machine, sides, tool);
+    cycles = new Cycles(machine, feed, mover, dwell, sides, tool, reliance, run);
+    aim = new Aim(machine);
+    ends = new EndChecks(machine, offsets, sides, run, transforms, cycles);
   }
 
   /** Whether M2 or M30 was executed. */
@@ -142,6 +150,12 @@ final class BlockExecutor {
       modal();
     }
     if (!report.stopped()) {
+      transforms.execute();
+    }
+    if (!report.stopped()) {
+      data.execute();
+    }
+    if (!report.stopped()) {
       offsets.shift();
     }
     if (!report.stopped()) {
@@ -174,6 +188,7 @@ final class BlockExecutor {
           "write " + standard);
     }
     if (unit != modes.unit()) {
+      transforms.forbidChange(word, "unit");
       feed.unitChanged();
       if (moved) {
         report.add(
@@ -262,6 +277,10 @@ final class BlockExecutor {
     if (centre >= 0) {
       modes.absoluteCentre(centre == 901);
     }
+    int level = words.g(GCode.RETURN_LEVEL);
+    if (level >= 0) {
+      machine.cycle.returnsToClearance(level == 990);
+    }
   }
 
   private void plane() {
@@ -271,14 +290,27 @@ final class BlockExecutor {
     }
     Plane plane = code == 170 ? Plane.XY : code == 180 ? Plane.ZX : Plane.YZ;
     boolean same = plane == modes.plane();
+    if (!same) {
+      transforms.forbidChange(words.gWord(GCode.PLANE), "plane");
+    }
+    if (report.stopped()) {
+      return;
+    }
     if (same || sides.offFor(Code.RC24, words.gWord(GCode.PLANE), GCode.text(code))) {
       modes.plane(plane);
     }
   }
 
   private void motion() {
-    if (words.g(GCode.MOTION) >= 0) {
-      modes.motion(words.g(GCode.MOTION) / 10);
+    int code = words.g(GCode.MOTION);
+    boolean cycle = code >= CycleKind.FIRST_CODE || !machine.cycle.isQuiet();
+    if (cycle && cycles.takes(code)) {
+      fed |= cycles.madeHole();
+      moved |= cycles.madeHole();
+      return;
+    }
+    if (code >= 0) {
+      modes.motion(code / 10);
     }
     int special = words.g(GCode.ONE_BLOCK);
     if (special == 280 || special == 300) {
@@ -311,7 +343,11 @@ final class BlockExecutor {
 
   /** Works out where the axis words lead; false after an error. */
   private boolean aim(boolean returning) {
-    for (int axis = 0; axis < 3; axis++) {
+    boolean plain = !machine.frame.transforms().isOn();
+    if (!plain) {
+      aim.toward(-1, target);
+    }
+    for (int axis = 0; axis < 3 && plain; axis++) {
       int word = words.axis(axis);
       target[axis] = machine.tip[axis];
       if (word >= 0) {
@@ -321,7 +357,7 @@ final class BlockExecutor {
           machine.assumed[axis] = false;
         } else {
           target[axis] += value;
-          distanceFromAssumed(axis, word, value);
+          aim.fromAssumed(axis, word, value);
         }
       }
     }
@@ -329,18 +365,6 @@ final class BlockExecutor {
       firstZ();
     }
     return !report.stopped();
-  }
-
-  private void distanceFromAssumed(int axis, int word, double value) {
-    if (machine.assumed[axis] && value != 0) {
-      machine.assumed[axis] = false;
-      report.add(
-          Code.OF13,
-          word,
-          "distance from an assumed point",
-          "where the axis stands is not known",
-          "state a coordinate first");
-    }
   }
 
   private void firstZ() {

@@ -13,6 +13,12 @@ final class BlockWords {
   private static final int MANY_M = 3;
   private static final double WHOLE = 1e-4;
 
+  /** Letters of which a word needs no look but whether it stands alone. */
+  private static final int PLAIN =
+      bit('X') | bit('Y') | bit('Z') | bit('I') | bit('J') | bit('K') | bit('R') | bit('F');
+
+  private static final int AXES_AND_FEED = bit('X') | bit('Y') | bit('Z') | bit('F');
+
   private final Report report;
   private final int[] byLetter = new int[LETTERS];
   private final int[] gWord = new int[GCode.GROUPS];
@@ -48,7 +54,13 @@ final class BlockWords {
     mCount = 0;
     simple = true;
     for (int word = 0; word < next.size() && !report.stopped(); word++) {
-      sort(word);
+      char letter = next.letter(word);
+      boolean first = letter <= 'Z' && (bit(letter) & PLAIN & ~letters) != 0;
+      if (first) {
+        keep(letter, word);
+      } else {
+        sort(word);
+      }
     }
     if (mCount > MANY_M) {
       report.add(
@@ -84,10 +96,18 @@ final class BlockWords {
   private void once(char letter, int word) {
     int before = word(letter);
     if (before == NONE) {
-      byLetter[letter - 'A'] = word;
-      letters |= 1 << (letter - 'A');
-      return;
+      keep(letter, word);
+    } else {
+      twice(letter, before, word);
     }
+  }
+
+  private void keep(char letter, int word) {
+    byLetter[letter - 'A'] = word;
+    letters |= bit(letter);
+  }
+
+  private void twice(char letter, int before, int word) {
     report.add(
         Code.WD02,
         word,
@@ -146,7 +166,7 @@ final class BlockWords {
       unknown(word, (int) Math.max(-1, Math.min(code, Integer.MAX_VALUE)), group);
       return;
     }
-    simple &= group == GCode.MOTION;
+    simple &= group == GCode.MOTION && code < CycleKind.FIRST_CODE;
     if (group == GCode.STATED) {
       return;
     }
@@ -272,7 +292,16 @@ final class BlockWords {
   }
 
   boolean has(char letter) {
-    return (letters & (1 << (letter - 'A'))) != 0;
+    return (letters & bit(letter)) != 0;
+  }
+
+  private static int bit(char letter) {
+    return 1 << (letter - 'A');
+  }
+
+  /** Whether nothing but coordinates and F stands in the block: no function, no other word. */
+  boolean onlyAxesAndFeed() {
+    return simple && gGroups == 0 && (letters & ~AXES_AND_FEED) == 0;
   }
 
   /** Number of the word of a letter, which must be there. */
@@ -333,18 +362,46 @@ final class BlockWords {
     int code = g(GCode.ONE_BLOCK);
     boolean takes =
         switch (code) {
-          case 280, 300, 520, 920 -> true;
+          case 100, 280, 300, 520, 920 -> true;
           case 40 -> has('X');
           default -> false;
         };
     if (takes) {
       return code;
     }
-    return g(GCode.MIRROR) == 501 && hasAxis() ? 501 : NONE;
+    int group = frameTaker();
+    return group == NONE ? NONE : g(group);
+  }
+
+  /** Group of the first function of scale, mirror and rotation that takes axis words. */
+  private int frameTaker() {
+    if (g(GCode.SCALE) == 510) {
+      return GCode.SCALE;
+    }
+    if (g(GCode.ROTATION) == 680) {
+      return GCode.ROTATION;
+    }
+    boolean mirrors = g(GCode.MIRROR) == 511 || (g(GCode.MIRROR) == 501 && hasAxis());
+    return mirrors ? GCode.MIRROR : NONE;
   }
 
   /** Index of the word of {@link #axisTaker}. */
   int axisTakerWord() {
-    return gWord(axisTaker() == 501 ? GCode.MIRROR : GCode.ONE_BLOCK);
+    int taker = axisTaker();
+    return gWord(taker == g(GCode.ONE_BLOCK) ? GCode.ONE_BLOCK : frameTaker());
+  }
+
+  /** How many functions of the block take axis words. */
+  int axisTakers() {
+    int count = axisTaker() >= 0 && axisTaker() == g(GCode.ONE_BLOCK) ? 1 : 0;
+    count += g(GCode.SCALE) == 510 ? 1 : 0;
+    count += g(GCode.ROTATION) == 680 ? 1 : 0;
+    return count + (g(GCode.MIRROR) == 511 || (g(GCode.MIRROR) == 501 && hasAxis()) ? 1 : 0);
+  }
+
+  /** Whether the block ends a cycle: G80, or G0 to G3. */
+  boolean endsCycle() {
+    return g(GCode.CYCLE_END) >= 0
+        || (g(GCode.MOTION) >= 0 && g(GCode.MOTION) < CycleKind.FIRST_CODE);
   }
 }

@@ -133,19 +133,21 @@ final class CompensationWords {
     double rho = radius(register);
     modes.side(side);
     modes.radius(rho);
-    onPart = side;
+    boolean flipped = machine.frame.transforms().flips(modes.plane());
+    boolean left = (side == Compensation.LEFT) != flipped;
+    onPart = left ? Compensation.LEFT : Compensation.RIGHT;
     startedUp = false;
     cancelSaid = false;
     retract = Optional.empty();
     checkRegister(register, rho);
-    double sigma = side == Compensation.LEFT ? rho : -rho;
+    double sigma = left ? rho : -rho;
     machine.compensation.start(sigma, modes.plane(), report.place(word));
     checkStop();
   }
 
   /** Radius in use by a register (mm); 0 for one without a value. */
   private double radius(int register) {
-    return machine.setup.offsets().radius(register).map(this::radius).orElse(0.0);
+    return machine.offsets.radius(register).map(this::radius).orElse(0.0);
   }
 
   private double radius(Register register) {
@@ -155,7 +157,7 @@ final class CompensationWords {
   }
 
   private void checkRegister(int register, double rho) {
-    Optional<Register> entry = machine.setup.offsets().radius(register);
+    Optional<Register> entry = machine.offsets.radius(register);
     String name = "D" + register;
     if (entry.isEmpty() && register != 0) {
       report.add(Code.RC12, startPlace, name + " has no value", "taken as 0", "enter it");
@@ -314,7 +316,7 @@ final class CompensationWords {
     }
   }
 
-  /** RC23 or RC24 when compensation is on; returns whether the block may go on. */
+  /** RC23, RC24 or RC25 when compensation is on; returns whether the block may go on. */
   boolean offFor(Code code, int word, String function) {
     if (!machine.compensation.active()) {
       return true;
@@ -323,7 +325,9 @@ final class CompensationWords {
     String why =
         code == Code.RC23
             ? "where the tool ends is not defined"
-            : "the wall being followed would jump";
+            : code == Code.RC25
+                ? "holes would be displaced by " + machine.length(Math.abs(modes.radius()))
+                : "the wall being followed would jump";
     report.add(code, word, function + " with compensation on", why, "G40 first");
     return false;
   }

@@ -3,8 +3,10 @@ package flankfit.control;
 import flankfit.finding.Code;
 import flankfit.setup.ControlSwitches.DwellP;
 
-/** G4 with P or X. */
+/** G4 with P or X, and P of cycles. Reports CY17 and MD17. */
 final class Dwell {
+  private static final double LONG = 10;
+
   private final Machine machine;
   private final BlockWords words;
   private final Report report;
@@ -32,6 +34,14 @@ final class Dwell {
           "add P");
       return;
     }
+    double seconds = seconds(letter);
+    if (seconds > 0) {
+      mover.dwell(seconds);
+    }
+  }
+
+  /** Time that a word of the block says (s); 0 after an error. */
+  double seconds(char letter) {
     int word = words.word(letter);
     double value = words.block().value(word);
     if (value < 0) {
@@ -41,7 +51,7 @@ final class Dwell {
           words.block().text(word) + " is out of range 0 and up",
           "it is a time",
           "correct it");
-      return;
+      return 0;
     }
     DwellP reading = machine.switches.reading().dwellP();
     boolean thousandths =
@@ -49,8 +59,18 @@ final class Dwell {
             && (reading == DwellP.MILLISECONDS
                 || (reading == DwellP.BY_POINT && !words.block().hadPoint(word)));
     double seconds = thousandths ? value / 1000 : value;
-    if (seconds > 0) {
-      mover.dwell(seconds);
+    if (seconds > LONG) {
+      report.add(
+          Code.CY17,
+          word,
+          "dwell of "
+              + Wording.number(seconds)
+              + " s, usual are up to "
+              + Wording.number(LONG)
+              + " s",
+          letter + " read as " + (thousandths ? "milliseconds" : "seconds"),
+          letter == 'P' ? "check dwell-p" : "check X");
     }
+    return seconds;
   }
 }

@@ -4,7 +4,10 @@ import flankfit.finding.Code;
 import flankfit.finding.Place;
 import flankfit.motion.Plane;
 
-/** What must not be left on at a tool change or at the end: MD07, MD10, MD11, OF04, RC21, RC22. */
+/**
+ * What must not be left on at a tool change or at the end: CY15, MD07, MD10, MD11, OF04, OF22,
+ * RC21, RC22.
+ */
 final class EndChecks {
   private final Machine machine;
   private final Modes modes;
@@ -12,14 +15,24 @@ final class EndChecks {
   private final WorkOffsets offsets;
   private final CompensationWords sides;
   private final IncrementalRun run;
+  private final TransformWords transforms;
+  private final Cycles cycles;
 
-  EndChecks(Machine machine, WorkOffsets offsets, CompensationWords sides, IncrementalRun run) {
+  EndChecks(
+      Machine machine,
+      WorkOffsets offsets,
+      CompensationWords sides,
+      IncrementalRun run,
+      TransformWords transforms,
+      Cycles cycles) {
     this.machine = machine;
     this.modes = machine.modes;
     this.report = machine.report;
     this.offsets = offsets;
     this.sides = sides;
     this.run = run;
+    this.transforms = transforms;
+    this.cycles = cycles;
   }
 
   void atToolChange(int word) {
@@ -62,5 +75,7 @@ final class EndChecks {
           "write G17");
     }
     offsets.left(place, where);
+    transforms.left(place, where);
+    cycles.left(place, where);
   }
 }

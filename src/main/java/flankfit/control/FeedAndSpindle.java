@@ -156,7 +156,11 @@ final class FeedAndSpindle {
 
   /** Whether a feed motion may run; reports MD01, MD03, MD04. */
   boolean ready() {
-    int motion = modes.motion();
+    return ready("G" + modes.motion());
+  }
+
+  /** The same for a function named so. */
+  boolean ready(String function) {
     if (modes.feedMode() == INVERSE_TIME && !words.has('F')) {
       report.add(
           Code.MD03,
@@ -169,7 +173,7 @@ final class FeedAndSpindle {
           Code.MD01,
           -1,
           "no feed has been given" + (lostByUnit ? " since the unit changed" : ""),
-          "G" + motion + " needs F",
+          function + " needs F",
           "add F");
     } else if (modes.feedMode() == PER_REVOLUTION
         && (modes.spindle() == Spindle.OFF || modes.speed() == 0)) {

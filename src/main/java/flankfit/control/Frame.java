@@ -3,25 +3,34 @@ package flankfit.control;
 import flankfit.motion.Point;
 import flankfit.setup.SetupSheet;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Where program coordinates lie in the part frame: work offset, common offset, G52 and G92 shift,
- * and the length difference along Z.
+ * Where program coordinates lie in the part frame: mirror, scale and rotation, then work offset,
+ * common offset, G52 and G92 shift, and the length difference along Z.
  */
 final class Frame {
+  private static final String COMMON = "common";
+
   private final Map<String, Point> offsets;
-  private final Point common;
+  private final Transforms transforms = new Transforms();
+  private Point common;
+  private String workName = "G54";
   private Point work;
   private final double[] local = new double[3];
   private final double[] shift = new double[3];
   private boolean suspended;
   private double lengthDifference;
 
+  /** Program zero on each axis, worked out when something it depends on changes. */
+  private final double[] zero = new double[3];
+
   Frame(SetupSheet setup) {
-    offsets = setup.workOffsets();
-    common = offsets.getOrDefault("common", Point.ZERO);
+    offsets = new HashMap<>(setup.workOffsets());
+    common = offsets.getOrDefault(COMMON, Point.ZERO);
     work = offsets.getOrDefault("G54", Point.ZERO);
+    findZero();
   }
 
   /** Whether the sheet gives this work offset a value. */
@@ -29,12 +38,73 @@ final class Frame {
     return offsets.containsKey(name);
   }
 
+  /** Mirror, scale and rotation. */
+  Transforms transforms() {
+    return transforms;
+  }
+
+  /** Value of a work offset or the common one; zero without a value. */
+  Point offset(String name) {
+    return offsets.getOrDefault(name, Point.ZERO);
+  }
+
+  /** Gives a work offset or the common one another value. */
+  void offset(String name, Point value) {
+    offsets.put(name, value);
+    if (name.equals(COMMON)) {
+      common = value;
+    } else if (name.equals(workName)) {
+      work = value;
+    }
+    findZero();
+  }
+
+  /** Program coordinates to the part frame (mm), in place. */
+  void toPart(double[] p) {
+    transforms.forward(p);
+    for (int axis = 0; axis < 3; axis++) {
+      p[axis] += zero(axis);
+    }
+  }
+
+  /** Part frame to program coordinates (mm), in place. */
+  void toProgram(double[] p) {
+    for (int axis = 0; axis < 3; axis++) {
+      p[axis] -= zero(axis);
+    }
+    if (transforms.isOn()) {
+      transforms.back(p);
+    }
+  }
+
+  /** A program coordinate of an axis that no rotation mixes, in the part frame (mm). */
+  double level(int axis, double coordinate) {
+    return transforms.forward(axis, coordinate) + zero(axis);
+  }
+
+  /** Undoes {@link #level}. */
+  double coordinate(int axis, double position) {
+    return transforms.back(axis, position - zero(axis));
+  }
+
   void select(String name) {
+    workName = name;
     work = offsets.getOrDefault(name, Point.ZERO);
+    findZero();
   }
 
   /** Program zero on an axis, part frame (mm). */
   double zero(int axis) {
+    return zero[axis];
+  }
+
+  private void findZero() {
+    for (int axis = 0; axis < 3; axis++) {
+      zero[axis] = zeroNow(axis);
+    }
+  }
+
+  private double zeroNow(int axis) {
     return unshifted(axis)
         + local[axis]
         + (suspended ? 0 : shift[axis])
@@ -48,25 +118,30 @@ final class Frame {
 
   void local(int axis, double value) {
     local[axis] = value;
+    findZero();
   }
 
   void endLocal() {
     Arrays.fill(local, 0);
+    findZero();
   }
 
-  /** Shifts so that a part-frame position gets this coordinate. */
+  /** Shifts so that a part-frame position gets this coordinate before anything else is added. */
   void shiftTo(int axis, double position, double coordinate) {
     suspended = false;
-    shift[axis] += position - zero(axis) - coordinate;
+    shift[axis] += position - zeroNow(axis) - coordinate;
+    findZero();
   }
 
   void endShift() {
     Arrays.fill(shift, 0);
     suspended = false;
+    findZero();
   }
 
   void suspendShift(boolean on) {
     suspended = on;
+    findZero();
   }
 
   boolean isLocal() {
@@ -84,5 +159,6 @@ final class Frame {
 
   void lengthDifference(double value) {
     lengthDifference = value;
+    findZero();
   }
 }

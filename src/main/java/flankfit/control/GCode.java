@@ -51,6 +51,7 @@ final class GCode {
 
   static {
     put(MOTION, 0, 10, 20, 30);
+    put(MOTION, 730, 740, 760, 810, 820, 830, 840, 850, 860, 870, 880, 890);
     put(PLANE, 170, 180, 190);
     put(DISTANCE, 900, 910);
     put(CENTRE, 901, 911);
@@ -59,17 +60,16 @@ final class GCode {
     put(RADIUS, 400, 410, 420);
     put(LENGTH, 430, 440, 490);
     put(RETURN_LEVEL, 980, 990);
-    put(SCALE, 500);
+    put(SCALE, 500, 510);
     put(WORK_OFFSET, 540, 550, 560, 570, 580, 590, 541, 591, 592, 593);
     put(PATH, 610, 611, 640);
     put(MODAL_CALL, 670);
-    put(MIRROR, 501);
-    put(ROTATION, 690);
-    put(ONE_BLOCK, 40, 90, 280, 300, 520, 530, 920, 921, 922, 923);
+    put(MIRROR, 501, 511);
+    put(ROTATION, 680, 690);
+    put(ONE_BLOCK, 40, 90, 100, 280, 300, 520, 530, 920, 921, 922, 923);
     put(CYCLE_END, 800);
     put(STATED, 150, 970);
-    put(LATER, 100, 510, 511, 650, 660, 680);
-    put(LATER, 730, 740, 760, 810, 820, 830, 840, 850, 860, 870, 880, 890);
+    put(LATER, 650, 660);
   }
 
   private GCode() {}
@@ -98,7 +98,6 @@ final class GCode {
     return switch (code) {
       case 50, 51, 60, 61, 62, 63 -> "spline or high-speed path";
       case 70, 80 -> "lathe diameter and radius input";
-      case 100 -> "setting of offsets and registers";
       case 120, 130 -> "circular pocket";
       case 160 -> "polar input";
       case 220, 230 -> "limits of travel";
@@ -107,15 +106,8 @@ final class GCode {
       case 411, 421 -> "radius compensation by a given radius";
       case 434, 435 -> "tool inclination";
       case 450, 460, 470, 480 -> "corner offset";
-      case 510 -> "scaling";
-      case 511 -> "mirror";
       case 600 -> "positioning from one direction";
       case 650, 660 -> "macro call";
-      case 680 -> "rotation";
-      case 730, 830 -> "peck drilling cycle";
-      case 740, 840 -> "tapping cycle";
-      case 760, 850, 860, 870, 880, 890 -> "boring cycle";
-      case 810, 820 -> "drilling cycle";
       case 960 -> "constant surface speed";
       default -> "";
     };

@@ -5,6 +5,7 @@ import flankfit.motion.Point;
 import flankfit.motion.TapeBuilder;
 import flankfit.nc.Block;
 import flankfit.setup.ControlSwitches;
+import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 
 /** What every part of the control works on: modes, frame, where the tool stands, the tape. */
@@ -25,6 +26,10 @@ final class Machine {
   final RadiusCompensation compensation;
   final Assumptions assumptions;
   final Surfaces surfaces;
+  final CycleState cycle = new CycleState();
+
+  /** The registers as they stand now: those of the sheet, changed by G10. */
+  Offsets offsets;
 
   /** The programmed point, part frame (mm). */
   final double[] tip = new double[3];
@@ -35,9 +40,10 @@ final class Machine {
   /** Number of the block being executed, from 1. */
   int blockNumber;
 
-  Machine(SetupSheet setup, Findings findings, Block block, String file) {
+  Machine(SetupSheet setup, Findings findings, Block block, String file, int likelyMoves) {
     this.setup = setup;
     this.switches = setup.control();
+    offsets = setup.offsets();
     report = new Report(findings, block);
     words = new BlockWords(report, block);
     modes = new Modes(switches.reading().powerUpUnit(), switches.arcs().absoluteCentre());
@@ -46,7 +52,9 @@ final class Machine {
     Point start = switches.places().start().orElse(reference());
     tape =
         new TapeBuilder(
-            start, switches.rapids().rates().stream().mapToDouble(Double::doubleValue).toArray());
+            start,
+            switches.rapids().rates().stream().mapToDouble(Double::doubleValue).toArray(),
+            likelyMoves);
     compensation = new RadiusCompensation(switches.compensation(), tape, findings);
     assumptions = new Assumptions(findings, file);
     surfaces = new Surfaces(this);

@@ -77,6 +77,11 @@ final class Modes {
     motionStated = true;
   }
 
+  /** A cycle is stated; the motion function before it stays. */
+  void cycleStated() {
+    motionStated = true;
+  }
+
   boolean motionStated() {
     return motionStated;
   }

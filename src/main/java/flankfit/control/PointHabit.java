@@ -25,21 +25,34 @@ final class PointHabit {
 
   /** Looks at every block of the text, executed or not. */
   void look(Block block) {
-    boolean dwell = false;
-    for (int word = 0; word < block.size(); word++) {
-      dwell |= block.letter(word) == 'G' && block.value(word) == 4;
+    if (with && block.allHadPoint()) {
+      return;
     }
     for (int word = 0; word < block.size(); word++) {
+      if (with && block.hadPoint(word)) {
+        continue;
+      }
       char letter = block.letter(word);
       boolean dimension =
           (letter >= 'X' && letter <= 'Z')
               || (letter >= 'I' && letter <= 'K')
               || letter == 'R'
               || letter == 'Q';
-      if (dimension && block.value(word) != 0 && !(dwell && letter == 'X')) {
+      if (dimension && block.value(word) != 0 && !isOther(block, letter)) {
         note(block, word);
       }
     }
+  }
+
+  /** Whether a word is a time, an angle or a factor: X of G4, R of G68, I J K of G51. */
+  private static boolean isOther(Block block, char letter) {
+    int function = letter == 'X' ? 4 : letter == 'R' ? 68 : letter <= 'K' ? 51 : 0;
+    for (int word = 0; function != 0 && word < block.size(); word++) {
+      if (block.letter(word) == 'G' && block.value(word) == function) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void note(Block block, int word) {
@@ -75,7 +88,9 @@ final class PointHabit {
       findings.add(finding(i));
     }
     for (int i = listed; with && i < without; i++) {
-      findings.add(finding(listed - 1));
+      if (!findings.countUnlisted(Code.RD15)) {
+        findings.add(finding(listed - 1));
+      }
     }
   }
 

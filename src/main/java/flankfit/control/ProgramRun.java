@@ -43,7 +43,7 @@ final class ProgramRun {
         new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
     reader = new BlockReader(program, rules, findings);
-    machine = new Machine(setup, findings, block, program.file());
+    machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks());
     executor = new BlockExecutor(machine);
     habit = new PointHabit(reading.numbers());
     slashed = new SlashedBlocks(reading.blockDelete());

@@ -132,7 +132,7 @@ final class ReturnMoves {
     if (!sides.offFor(Code.RC23, word, "G53")) {
       return false;
     }
-    if (!machine.modes.absolute() || machine.modes.motion() > 1) {
+    if (!machine.modes.absolute() || machine.modes.motion() > 1 || machine.cycle.isOn()) {
       report.add(
           Code.OF10,
           word,

@@ -21,6 +21,8 @@ final class SetSwitches {
     switches.places(now.places(), usual.places());
     switches.tools(now.tools(), usual.tools());
     switches.compensation(now.compensation(), usual.compensation());
+    switches.compare("scale-reading", now.scaleReading(), usual.scaleReading());
+    switches.cycles(now.cycles(), usual.cycles());
     return switches.set;
   }
 
@@ -102,6 +104,24 @@ final class SetSwitches {
     compare("geometry-entry", now.geometryEntry(), usual.geometryEntry());
     compare("wear-entry", now.wearEntry(), usual.wearEntry());
     choose("d-default", now.registerByTool(), usual.registerByTool(), "tool-number", "modal");
+  }
+
+  private void cycles(ControlSwitches.Cycles now, ControlSwitches.Cycles usual) {
+    if (now.repeat() != usual.repeat()) {
+      set.put("cycle-repeat", now.repeat().name());
+    }
+    choose(
+        "after-g80",
+        now.axisWordsAfterG80AreError(),
+        usual.axisWordsAfterG80AreError(),
+        "error",
+        "previous-motion");
+    compare("peck-clearance", now.peckClearance(), usual.peckClearance());
+    compare("chip-break-retract", now.chipBreakRetract(), usual.chipBreakRetract());
+    if (now.boreShift() != usual.boreShift()) {
+      set.put("bore-shift", now.boreShift().word());
+    }
+    choose("back-bore", now.backBoreFromDepth(), usual.backBoreFromDepth(), "Z-bottom", "R-bottom");
   }
 
   private void compensation(ControlSwitches.Compensation now, ControlSwitches.Compensation usual) {

@@ -147,7 +147,7 @@ final class ToolAndLength {
   }
 
   private void checkRegister(int word) {
-    Optional<Register> entry = machine.setup.offsets().length(register);
+    Optional<Register> entry = machine.offsets.length(register);
     String name = "H" + register;
     if (register == 0) {
       report.add(
@@ -215,12 +215,17 @@ final class ToolAndLength {
     return register.geometry() + register.wear();
   }
 
+  /** Registers have been given other values. */
+  void registersChanged() {
+    difference();
+  }
+
   /** How far the tip stands above what Z says. */
   private void difference() {
     Optional<Register> used =
         modes.lengthMode() == 490
             ? Optional.empty()
-            : machine.setup.offsets().length(modes.lengthRegister());
+            : machine.offsets.length(modes.lengthRegister());
     double sign = modes.lengthMode() == 440 ? -1 : 1;
     Optional<Register> own = machine.setup.offsets().length(modes.tool());
     double wear = sign * used.map(Register::wear).orElse(0.0);

@@ -1,23 +1,43 @@
 package flankfit.control;
 
 import flankfit.finding.Code;
+import flankfit.setup.ControlSwitches;
 
-/** Who reads which word of a block: WD04, WD09, WD14, WD15. */
+/** Who reads which word of a block: WD03 for G80, WD04, WD09, WD14, WD15. */
 final class WordUse {
+  private static final String LETTERS = "IJKRPLQ";
+
   private final BlockWords words;
   private final Modes modes;
   private final Report report;
+  private final CycleState cycle;
+  private final ControlSwitches.Cycles cycleSwitches;
 
-  WordUse(BlockWords words, Modes modes, Report report) {
-    this.words = words;
-    this.modes = modes;
-    this.report = report;
+  WordUse(Machine machine) {
+    words = machine.words;
+    modes = machine.modes;
+    report = machine.report;
+    cycle = machine.cycle;
+    cycleSwitches = machine.switches.cycles();
   }
 
   void check() {
+    if (words.onlyAxesAndFeed()) {
+      return;
+    }
     int taker = words.axisTaker();
     if (taker >= 0 && words.g(GCode.MOTION) >= 0) {
       contest(taker);
+    } else if (taker >= 0 && words.axisTakers() > 1) {
+      report.add(
+          Code.WD04,
+          words.axisTakerWord(),
+          "two functions of the block want the axis words",
+          "they belong to one function",
+          "use two blocks");
+    }
+    if (!report.stopped() && words.g(GCode.MOTION) >= CycleKind.FIRST_CODE) {
+      besideCycle(words.g(GCode.MOTION));
     }
     if (!report.stopped()) {
       unused(taker);
@@ -45,6 +65,59 @@ final class WordUse {
         "use two blocks");
   }
 
+  /** What no block that names a cycle may hold. */
+  private void besideCycle(int code) {
+    if (words.g(GCode.CYCLE_END) >= 0) {
+      report.add(
+          Code.WD03,
+          words.gWord(GCode.CYCLE_END),
+          GCode.text(code) + " and G80 exclude each other",
+          "one begins a cycle, the other ends it",
+          "keep one, or use two blocks");
+    } else if (words.g(GCode.ONE_BLOCK) == 40 && words.has('P') && cycleReads('P', code)) {
+      report.add(
+          Code.WD04,
+          words.word('P'),
+          GCode.text(code) + " and G4 both want P",
+          "it belongs to one function",
+          "use two blocks");
+    }
+  }
+
+  private boolean cycleReads(char letter, int code) {
+    CycleKind kind = code >= 0 ? CycleKind.of(code) : cycle.kind().orElseThrow();
+    boolean topByK = kind == CycleKind.G87 && cycleSwitches.backBoreFromDepth();
+    return switch (letter) {
+      case 'R' -> true;
+      case 'K' -> topByK || cycleSwitches.repeat().reads('K');
+      case 'L' -> cycleSwitches.repeat().reads('L');
+      case 'I', 'J' -> kind.reads(letter) && modes.plane().n() != letter - 'I';
+      default -> kind.reads(letter);
+    };
+  }
+
+  /** Whether the words of the block belong to a cycle. */
+  private boolean isCycle(int taker) {
+    boolean named = words.g(GCode.MOTION) >= CycleKind.FIRST_CODE;
+    boolean other = words.g(GCode.ONE_BLOCK) == 530;
+    return taker < 0 && (named || (cycle.isOn() && !words.endsCycle() && !other));
+  }
+
+  /** Whether a function other than an arc or a cycle reads a word of this letter. */
+  private boolean takerReads(int taker, char letter) {
+    return switch (taker) {
+      case 100 -> letter == 'L' || letter == 'P' || (letter == 'R' && setsRegister());
+      case 510 -> letter == 'P' || (letter >= 'I' && letter <= 'K');
+      case 680 -> letter == 'R';
+      default -> false;
+    };
+  }
+
+  /** Whether G10 sets a register, from R, and no work offset. */
+  private boolean setsRegister() {
+    return !words.has('L') || (words.value('L') >= 9.5 && words.value('L') < 13.5);
+  }
+
   private String axisText() {
     StringBuilder text = new StringBuilder();
     for (int axis = 0; axis < 3; axis++) {
@@ -56,26 +129,43 @@ final class WordUse {
   }
 
   private void unused(int taker) {
-    int motion = words.g(GCode.MOTION) >= 0 ? words.g(GCode.MOTION) / 10 : modes.motion();
-    boolean arc = motion >= 2 && taker < 0;
-    if (!arc) {
-      for (char letter : new char[] {'I', 'J', 'K'}) {
-        noUse(letter, "G2 or G3");
+    int written = words.g(GCode.MOTION);
+    int motion = written >= 0 ? written / 10 : modes.motion();
+    boolean isCycle = isCycle(taker);
+    boolean arc = motion >= 2 && taker < 0 && !isCycle;
+    for (int i = 0; i < LETTERS.length(); i++) {
+      char letter = LETTERS.charAt(i);
+      if (words.has(letter) && !isRead(letter, taker, arc, isCycle)) {
+        noUse(letter, partner(letter));
       }
-      noUse('R', "G2 or G3");
     }
-    int code = words.g(GCode.ONE_BLOCK);
-    boolean readsP = code == 40 || code == 300 || words.g(GCode.WORK_OFFSET) == 541;
-    if (!readsP && !(arc && words.has('P'))) {
-      noUse('P', "G4");
-    }
-    if (!(arc && words.has('L'))) {
-      noUse('L', "the function it belongs to");
-    }
-    noUse('Q', "the function it belongs to");
-    if (code == 40) {
+    if (words.g(GCode.ONE_BLOCK) == 40) {
       dwell();
     }
+    if (taker == 100 && setsRegister()) {
+      noUse('X', "L2");
+      noUse('Y', "L2");
+      noUse('Z', "L2");
+    }
+  }
+
+  private boolean isRead(char letter, int taker, boolean arc, boolean isCycle) {
+    if (arc) {
+      return letter != 'Q';
+    }
+    int code = words.g(GCode.ONE_BLOCK);
+    boolean othersP = code == 40 || code == 300 || words.g(GCode.WORK_OFFSET) == 541;
+    return (letter == 'P' && othersP)
+        || takerReads(taker, letter)
+        || (isCycle && cycleReads(letter, words.g(GCode.MOTION)));
+  }
+
+  private static String partner(char letter) {
+    return switch (letter) {
+      case 'P' -> "G4";
+      case 'L', 'Q' -> "the function it belongs to";
+      default -> "G2 or G3";
+    };
   }
 
   private void dwell() {
@@ -104,8 +194,9 @@ final class WordUse {
 
   private void toolChange() {
     boolean change = words.has('T') || words.m(MCode.TOOL) >= 0;
-    boolean moves = words.hasAxis() && words.axisTaker() != 40 && words.axisTaker() != 501;
-    if (change && moves && words.axisTaker() != 520 && words.axisTaker() != 920) {
+    int taker = words.axisTaker();
+    boolean moves = words.hasAxis() && (taker < 0 || taker == 280 || taker == 300);
+    if (change && moves) {
       int word = words.has('T') ? words.word('T') : words.mWord(MCode.TOOL);
       report.add(
           Code.WD14,

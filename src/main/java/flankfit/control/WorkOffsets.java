@@ -82,16 +82,14 @@ final class WorkOffsets {
     if (!sides.offFor(Code.RC24, word, GCode.text(code))) {
       return;
     }
-    for (int axis = 0; axis < 3 && !report.stopped() && (local || present); axis++) {
+    for (int axis = 0; axis < 3 && !report.stopped() && local; axis++) {
       int at = words.axis(axis);
       if (at >= 0) {
-        double value = machine.dimensions.millimetres(words.block(), at);
-        if (local) {
-          machine.frame.local(axis, value);
-        } else {
-          machine.frame.shiftTo(axis, machine.tip[axis], value);
-        }
+        machine.frame.local(axis, machine.dimensions.millimetres(words.block(), at));
       }
+    }
+    if (present) {
+      presentPoint();
     }
     if (code == 921) {
       machine.frame.endShift();
@@ -104,6 +102,26 @@ final class WorkOffsets {
           "G92 shifts every work offset",
           "a stop in mid program leaves it in force",
           "use G52 or another work offset");
+    }
+  }
+
+  /** The present point gets the coordinates of the block. */
+  private void presentPoint() {
+    double[] point = machine.tip.clone();
+    machine.frame.toProgram(point);
+    boolean mixed = false;
+    for (int axis = 0; axis < 3 && !report.stopped(); axis++) {
+      int at = words.axis(axis);
+      if (at >= 0) {
+        point[axis] = machine.dimensions.millimetres(words.block(), at);
+        mixed |= machine.frame.transforms().mixes(axis);
+      }
+    }
+    machine.frame.transforms().forward(point);
+    for (int axis = 0; axis < 3; axis++) {
+      if (words.axis(axis) >= 0 || (mixed && machine.frame.transforms().mixes(axis))) {
+        machine.frame.shiftTo(axis, machine.tip[axis], point[axis]);
+      }
     }
   }
 

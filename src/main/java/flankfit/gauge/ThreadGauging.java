@@ -318,6 +318,10 @@ public final class ThreadGauging {
         spec.sources().stream().anyMatch(s -> s.contains("from memory"))
             || spec.gauges().map(g -> g.rule().contains("from memory")).orElse(false);
     if (memory) {
+      assumptions.add(
+          "gauge limits: check against the standard; those of "
+              + spec.designation()
+              + " rest on a table written from memory");
       findings.add(
           Code.GA05,
           scene.at(scene.found().model().finish().pass()),

@@ -25,6 +25,7 @@ public final class Block {
   private int[] lengths = new int[FIRST_CAPACITY];
   private int[] digits = new int[FIRST_CAPACITY];
   private int[] decimals = new int[FIRST_CAPACITY];
+  private boolean allHadPoint;
   private int sequence;
   private int programNumber;
   private int headAt;
@@ -46,6 +47,7 @@ public final class Block {
     start = offset;
     end = offset;
     size = 0;
+    allHadPoint = true;
     sequence = -1;
     programNumber = -1;
     deleteLevel = 0;
@@ -69,6 +71,7 @@ public final class Block {
     lengths[size] = length;
     digits[size] = digitCount;
     decimals[size] = decimalCount;
+    allHadPoint &= decimalCount >= 0;
     size++;
   }
 
@@ -131,6 +134,11 @@ public final class Block {
   /** Whether the number of a word has a decimal point. */
   public boolean hadPoint(int word) {
     return decimals[word] >= 0;
+  }
+
+  /** Whether the number of every word has a decimal point. */
+  public boolean allHadPoint() {
+    return allHadPoint;
   }
 
   /** How many digits follow the point; 0 without one. */

@@ -2,14 +2,18 @@ package flankfit.setup;
 
 import flankfit.motion.Point;
 import flankfit.setup.ControlSwitches.Arcs;
+import flankfit.setup.ControlSwitches.BoreShift;
 import flankfit.setup.ControlSwitches.CancelReference;
 import flankfit.setup.ControlSwitches.Compensation;
+import flankfit.setup.ControlSwitches.Cycles;
 import flankfit.setup.ControlSwitches.DwellP;
 import flankfit.setup.ControlSwitches.Entry;
 import flankfit.setup.ControlSwitches.NumberReading;
 import flankfit.setup.ControlSwitches.Places;
 import flankfit.setup.ControlSwitches.Rapids;
 import flankfit.setup.ControlSwitches.Reading;
+import flankfit.setup.ControlSwitches.RepeatWord;
+import flankfit.setup.ControlSwitches.ScaleReading;
 import flankfit.setup.ControlSwitches.Semicolon;
 import flankfit.setup.ControlSwitches.StartUp;
 import flankfit.setup.ControlSwitches.Tools;
@@ -23,6 +27,7 @@ import java.util.stream.IntStream;
 /** Reads {@code [control]}: every switch, its words, its default. */
 final class ControlReader {
   private static final String LENGTH = "a length above 0";
+  private static final String LENGTH_FROM_ZERO = "a length, not below 0";
   private static final String POINT = "a point, [x, y, z]";
 
   private final SheetTable table;
@@ -57,7 +62,7 @@ final class ControlReader {
             .and("reference-point-4", POINT)
             .and("machine-zero", POINT)
             .and("start", POINT)
-            .and("clearance", "a length, not below 0")
+            .and("clearance", LENGTH_FROM_ZERO)
             .and("tool-change", "\"t-then-m6\" or \"t-alone\"")
             .and("tool-change-moves", "\"none\" or \"z-home\"")
             .and("geometry-entry", "\"radius\" or \"diameter\"")
@@ -67,7 +72,14 @@ final class ControlReader {
             .and("compensation-start-on-arc", "true or false")
             .and("compensation-cancel-reference", "\"programmed\" or \"actual\"")
             .and("outside-corner", "\"round\" or \"mitre\"")
-            .and("inside-corner", "\"trim\" or \"error\"");
+            .and("inside-corner", "\"trim\" or \"error\"")
+            .and("scale-reading", "\"factor\" or \"thousandths\"")
+            .and("cycle-repeat", "\"either\", \"K\" or \"L\"")
+            .and("after-g80", "\"previous-motion\" or \"error\"")
+            .and("peck-clearance", LENGTH_FROM_ZERO)
+            .and("chip-break-retract", LENGTH_FROM_ZERO)
+            .and("bore-shift", "\"-X\", \"+X\", \"-Y\" or \"+Y\"")
+            .and("back-bore", "\"R-bottom\" or \"Z-bottom\"");
     UnmodelledSwitches.addTo(keys);
     return keys;
   }
@@ -81,7 +93,11 @@ final class ControlReader {
         reader.rapids(),
         reader.places(),
         reader.tools(),
-        reader.compensation());
+        reader.compensation(),
+        reader.cycles(),
+        reader.either("scale-reading", "factor", "thousandths")
+            ? ScaleReading.THOUSANDTHS
+            : ScaleReading.FACTOR);
   }
 
   private Reading reading() {
@@ -190,6 +206,23 @@ final class ControlReader {
             usual.cancelReference()),
         either("outside-corner", "round", "mitre"),
         either("inside-corner", "trim", "error"));
+  }
+
+  private Cycles cycles() {
+    Cycles usual = ControlSwitches.defaults().cycles();
+    return new Cycles(
+        word(
+            "cycle-repeat",
+            List.of(
+                Choice.of("either", RepeatWord.EITHER),
+                Choice.of("K", RepeatWord.K),
+                Choice.of("L", RepeatWord.L)),
+            usual.repeat()),
+        either("after-g80", "previous-motion", "error"),
+        set("peck-clearance", SheetItem::lengthFromZero, usual.peckClearance()),
+        set("chip-break-retract", SheetItem::lengthFromZero, usual.chipBreakRetract()),
+        word("bore-shift", Choice.each(BoreShift.values(), BoreShift::word), usual.boreShift()),
+        either("back-bore", "R-bottom", "Z-bottom"));
   }
 
   /** Whether the switch has the second word; the first is the default. */

@@ -2,6 +2,7 @@ package flankfit.setup;
 
 import flankfit.motion.Point;
 import flankfit.unit.LengthUnit;
+import flankfit.unit.Require;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,6 +15,8 @@ import java.util.Optional;
  * @param places fixed points of the machine
  * @param tools what T, M6, registers mean
  * @param compensation how radius compensation behaves
+ * @param cycles how drilling and boring cycles behave
+ * @param scaleReading what the factors of G51 mean
  */
 public record ControlSwitches(
     Reading reading,
@@ -21,7 +24,9 @@ public record ControlSwitches(
     Rapids rapids,
     Places places,
     Tools tools,
-    Compensation compensation) {
+    Compensation compensation,
+    Cycles cycles,
+    ScaleReading scaleReading) {
 
   /** All switches at their defaults. */
   public static ControlSwitches defaults() {
@@ -47,37 +52,55 @@ public record ControlSwitches(
             Optional.empty(),
             1.0),
         new Tools(false, false, Entry.RADIUS, Entry.RADIUS, false),
-        new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false));
+        new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false),
+        new Cycles(RepeatWord.EITHER, false, 1.0, 0.5, BoreShift.MINUS_X, false),
+        ScaleReading.FACTOR);
   }
 
   /** The same with other reading switches. */
   public ControlSwitches with(Reading other) {
-    return new ControlSwitches(other, arcs, rapids, places, tools, compensation);
+    return new ControlSwitches(
+        other, arcs, rapids, places, tools, compensation, cycles, scaleReading);
   }
 
   /** The same with other arc switches. */
   public ControlSwitches with(Arcs other) {
-    return new ControlSwitches(reading, other, rapids, places, tools, compensation);
+    return new ControlSwitches(
+        reading, other, rapids, places, tools, compensation, cycles, scaleReading);
   }
 
   /** The same with other rapid switches. */
   public ControlSwitches with(Rapids other) {
-    return new ControlSwitches(reading, arcs, other, places, tools, compensation);
+    return new ControlSwitches(
+        reading, arcs, other, places, tools, compensation, cycles, scaleReading);
   }
 
   /** The same with other places. */
   public ControlSwitches with(Places other) {
-    return new ControlSwitches(reading, arcs, rapids, other, tools, compensation);
+    return new ControlSwitches(
+        reading, arcs, rapids, other, tools, compensation, cycles, scaleReading);
   }
 
   /** The same with other tool switches. */
   public ControlSwitches with(Tools other) {
-    return new ControlSwitches(reading, arcs, rapids, places, other, compensation);
+    return new ControlSwitches(
+        reading, arcs, rapids, places, other, compensation, cycles, scaleReading);
   }
 
   /** The same with other compensation switches. */
   public ControlSwitches with(Compensation other) {
-    return new ControlSwitches(reading, arcs, rapids, places, tools, other);
+    return new ControlSwitches(reading, arcs, rapids, places, tools, other, cycles, scaleReading);
+  }
+
+  /** The same with other cycle switches. */
+  public ControlSwitches with(Cycles other) {
+    return new ControlSwitches(
+        reading, arcs, rapids, places, tools, compensation, other, scaleReading);
+  }
+
+  /** The same with another reading of scale factors. */
+  public ControlSwitches with(ScaleReading other) {
+    return new ControlSwitches(reading, arcs, rapids, places, tools, compensation, cycles, other);
   }
 
   /**
@@ -194,6 +217,30 @@ public record ControlSwitches(
       boolean mitre,
       boolean insideCornerIsError) {}
 
+  /**
+   * How drilling and boring cycles behave.
+   *
+   * @param repeat which word counts repeats
+   * @param axisWordsAfterG80AreError whether axis words after G80 need G0 to G3 ({@code after-g80})
+   * @param peckClearance where a peck's rapid stops above the last depth (mm), from 0
+   * @param chipBreakRetract how far G73 backs off between pecks (mm), from 0
+   * @param boreShift where the tool goes by Q of G76 and G87
+   * @param backBoreFromDepth whether G87 begins at the depth word and K is the top of the bore
+   *     ({@code back-bore = "Z-bottom"}); otherwise it begins at R
+   */
+  public record Cycles(
+      RepeatWord repeat,
+      boolean axisWordsAfterG80AreError,
+      double peckClearance,
+      double chipBreakRetract,
+      BoreShift boreShift,
+      boolean backBoreFromDepth) {
+    public Cycles {
+      Require.notNegative("peckClearance", peckClearance);
+      Require.notNegative("chipBreakRetract", chipBreakRetract);
+    }
+  }
+
   /** What a number without a point means. */
   public enum NumberReading {
     CALCULATOR,
@@ -218,6 +265,57 @@ public record ControlSwitches(
     OFF,
     P,
     L
+  }
+
+  /** Which word counts the repeats of a cycle. */
+  public enum RepeatWord {
+    EITHER,
+    K,
+    L;
+
+    /** Whether a letter counts repeats. */
+    public boolean reads(char letter) {
+      return this == EITHER ? letter == 'K' || letter == 'L' : name().charAt(0) == letter;
+    }
+  }
+
+  /** Where the tool goes from the bore when the spindle is oriented. */
+  public enum BoreShift {
+    MINUS_X("-X", 0, -1),
+    PLUS_X("+X", 0, 1),
+    MINUS_Y("-Y", 1, -1),
+    PLUS_Y("+Y", 1, 1);
+
+    private final String word;
+    private final int axis;
+    private final int sign;
+
+    BoreShift(String word, int axis, int sign) {
+      this.word = word;
+      this.axis = axis;
+      this.sign = sign;
+    }
+
+    /** The word in the sheet. */
+    public String word() {
+      return word;
+    }
+
+    /** Index of the axis: 0 X, 1 Y. */
+    public int axis() {
+      return axis;
+    }
+
+    /** +1 or -1 along the axis. */
+    public int sign() {
+      return sign;
+    }
+  }
+
+  /** What the factors of G51 mean. */
+  public enum ScaleReading {
+    FACTOR,
+    THOUSANDTHS
   }
 
   /** Whether a register holds radii or diameters. */

@@ -39,6 +39,13 @@ public record Offsets(Map<Integer, Register> lengths, Map<Integer, Register> rad
     return new Offsets(lengths, changed);
   }
 
+  /** The same with another H register. */
+  public Offsets withLength(int number, Register register) {
+    Map<Integer, Register> changed = new TreeMap<>(lengths);
+    changed.put(number, register);
+    return new Offsets(changed, radii);
+  }
+
   /**
    * One register.
    *

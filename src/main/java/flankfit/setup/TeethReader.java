@@ -217,7 +217,10 @@ final class TeethReader {
     }
     double usual = basis.map(p -> p / 8).orElse(0.0);
     String how = basis.isPresent() ? "an eighth of the pitch, " : "sharp, ";
-    log.assume(called + ": crest-flat not stated: " + how + log.shown(usual));
+    if (groundFor.isEmpty()) {
+      // A ground form brings its own crest: then nothing rests on this width.
+      log.assume(called + ": crest-flat not stated: " + how + log.shown(usual));
+    }
     return Optional.of(usual);
   }
 

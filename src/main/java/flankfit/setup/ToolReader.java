@@ -65,8 +65,8 @@ final class ToolReader {
     Optional<Tool.Section> holder = section(table, "holder", "length");
     Optional<Double> fluteLength = fluteLength(table, diameter, itsTeeth, neck, called);
     boolean threads = kind.filter(ToolReader::cutsThreads).isPresent();
-    Optional<Double> tolerance = small(table, "diameter-tolerance", threads, called);
-    Optional<Double> runout = small(table, "runout", threads, called);
+    Optional<Double> tolerance = notMeasured(table, "diameter-tolerance", threads);
+    Optional<Double> runout = notMeasured(table, "runout", threads);
     Optional<String> material = table.item("material").flatMap(SheetItem::text);
     checkLengths(table, fluteLength, neck, itsTeeth);
     if (number.isEmpty() || kind.isEmpty() || diameter.isEmpty()) {
@@ -216,15 +216,10 @@ final class ToolReader {
     return table.or("flute-length", SheetItem::lengthAboveZero, usual, sentence);
   }
 
-  private static Optional<Double> small(
-      SheetTable table, String key, boolean matters, String called) {
-    return matters
-        ? table.or(
-            key,
-            SheetItem::lengthFromZero,
-            0.0,
-            called + ": " + key + " not stated: " + table.log().shown(0))
-        : table.item(key).flatMap(SheetItem::lengthFromZero);
+  /** A deviation of the tool: 0 when left out, which no answer rests on yet. */
+  private static Optional<Double> notMeasured(SheetTable table, String key, boolean matters) {
+    Optional<SheetItem> item = table.item(key);
+    return matters && item.isEmpty() ? Optional.of(0.0) : item.flatMap(SheetItem::lengthFromZero);
   }
 
   private static void checkLengths(

@@ -11,7 +11,6 @@ import org.tomlj.TomlArray;
  * is an error, so that no sheet is read as if it had been obeyed.
  */
 final class UnmodelledSwitches {
-  private static final String CYCLES = "canned cycles are not modelled";
   private static final String SUBPROGRAMS = "subprograms are not modelled";
   private static final String VARIABLES = "variables and loops are not modelled";
 
@@ -20,13 +19,6 @@ final class UnmodelledSwitches {
 
   private static final List<Switch> ALL =
       List.of(
-          new Switch("scale-reading", "factor", "scaling is not modelled"),
-          new Switch("cycle-repeat", "either", CYCLES),
-          new Switch("after-g80", "previous-motion", CYCLES),
-          new Switch("peck-clearance", 1.0, CYCLES),
-          new Switch("chip-break-retract", 0.5, CYCLES),
-          new Switch("bore-shift", "-X", CYCLES),
-          new Switch("back-bore", "R-bottom", CYCLES),
           new Switch("end-reset", "power-up", "a second run of the program is not modelled"),
           new Switch("m98-form", "auto", SUBPROGRAMS),
           new Switch("subprograms", List.of(), SUBPROGRAMS),
@@ -56,9 +48,6 @@ final class UnmodelledSwitches {
   private static boolean isOnly(Object only, SheetItem item) {
     if (only instanceof List<?>) {
       return item.value() instanceof TomlArray array && array.isEmpty();
-    }
-    if (only instanceof Double length) {
-      return item.length().filter(length::equals).isPresent();
     }
     return only.equals(item.value());
   }

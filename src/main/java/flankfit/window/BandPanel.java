@@ -26,9 +26,17 @@ final class BandPanel {
     findingTimes = new double[marks.all().size()];
     for (int i = 0; i < findingTimes.length; i++) {
       Finding finding = marks.all().get(i);
-      OptionalInt move = state.steps().ofLine(Math.max(1, finding.place().line()));
-      findingTimes[i] = move.isPresent() ? state.steps().until(move.getAsInt()) : 0;
+      findingTimes[i] = timeOf(finding.place().line());
     }
+  }
+
+  /** When a line's move ends (s): the end of all for a line after the last; -1 for no line. */
+  private double timeOf(int line) {
+    if (line == 0) {
+      return -1;
+    }
+    OptionalInt move = state.steps().ofLine(line);
+    return move.isPresent() ? state.steps().until(move.getAsInt()) : state.steps().seconds();
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
@@ -52,7 +60,9 @@ final class BandPanel {
     ImDrawList list = ImGui.getWindowDrawList();
     columns(list, palette, s, left, room, middle, whole);
     for (int i = 0; i < findingTimes.length; i++) {
-      mark(list, palette, s, left + (float) (findingTimes[i] / whole) * room, middle, i);
+      if (findingTimes[i] >= 0) {
+        mark(list, palette, s, left + (float) (findingTimes[i] / whole) * room, middle, i);
+      }
     }
     float x = left + (float) (state.steps().until(state.position()) / whole) * room;
     list.addRectFilled(

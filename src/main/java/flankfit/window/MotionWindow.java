@@ -1,8 +1,8 @@
 package flankfit.window;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** The window with motion, program and state. */
 public final class MotionWindow {
@@ -13,16 +13,17 @@ public final class MotionWindow {
    * process: some platforms allow no other.
    *
    * @param input what is shown
+   * @return why size, view and paper could not be kept for the next time; empty when they were
    * @throws NoDisplayException if there is no display or no OpenGL 3.3 on it
    */
-  public static void open(WindowInput input) throws NoDisplayException {
+  public static Optional<String> open(WindowInput input) throws NoDisplayException {
     Path file =
         Preferences.file(
             System.getenv(), System.getProperty("os.name"), System.getProperty("user.home"));
-    open(input, file, (state, loop) -> {});
+    return open(input, file, (state, loop) -> {});
   }
 
-  static void open(WindowInput input, Path preferencesFile, WindowObserver observer)
+  static Optional<String> open(WindowInput input, Path preferencesFile, WindowObserver observer)
       throws NoDisplayException {
     Preferences preferences = Preferences.read(preferencesFile);
     ViewState state = new ViewState(input, preferences);
@@ -33,16 +34,15 @@ public final class MotionWindow {
     } catch (LinkageError e) {
       throw new NoDisplayException("a native library is missing: " + e.getMessage());
     }
-    if (!last.equals(preferences)) {
-      remember(last, preferencesFile);
-    }
+    return last.equals(preferences) ? Optional.empty() : remember(last, preferencesFile);
   }
 
-  private static void remember(Preferences last, Path file) {
+  private static Optional<String> remember(Preferences last, Path file) {
     try {
       last.write(file);
+      return Optional.empty();
     } catch (IOException e) {
-      throw new UncheckedIOException("the window's settings cannot be kept in " + file, e);
+      return Optional.of("the window's settings cannot be kept in " + file + ": " + e);
     }
   }
 }

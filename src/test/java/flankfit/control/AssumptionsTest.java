@@ -62,6 +62,20 @@ class AssumptionsTest {
   }
 
   @Test
+  void cycle_switches_are_listed_by_the_words_of_the_sheet() {
+    String sheet =
+        "scale-reading = \"thousandths\", cycle-repeat = \"L\", after-g80 = \"error\","
+            + " bore-shift = \"+Y\", back-bore = \"Z-bottom\"";
+    assertThat(whats(run(HEAD + "M30\n", sheet), Code.AS07))
+        .containsExactlyInAnyOrder(
+            "scale-reading = thousandths",
+            "cycle-repeat = L",
+            "after-g80 = error",
+            "bore-shift = +Y",
+            "back-bore = Z-bottom");
+  }
+
+  @Test
   void unit_is_the_first_one_stated_or_that_of_power_up() {
     assertThat(run("G20 G90\nG21\nM30\n", "").unit()).isEqualTo(LengthUnit.INCH);
     assertThat(run("G90\nM30\n", "").unit()).isEqualTo(LengthUnit.MILLIMETRE);

@@ -33,9 +33,9 @@ final class ExampleSheet {
           "\\b(G5[\\d.]+(?: P\\d+)?|common) = \\[(-?[\\d.]+), (-?[\\d.]+), (-?[\\d.]+)\\]");
   private static final Pattern POINT =
       Pattern.compile("([a-z-]+[a-z2-4]) = \\[(-?[\\d.]+), (-?[\\d.]+), (-?[\\d.]+)\\]");
-  private static final Pattern SWITCH = Pattern.compile("([a-z][a-z-]+) = \"?([A-Za-z-]+)\"?");
+  private static final Pattern SWITCH = Pattern.compile("([a-z][a-z0-9-]+) = \"?([A-Za-z+-]+)\"?");
   private static final Pattern TOOL =
-      Pattern.compile("tool (\\d+): ([a-z ]+)(?:, diameter ([\\d.]+))?");
+      Pattern.compile("tool (\\d+): ([a-z ]+)(?:, diameter ([\\d.]+))?(?:, pitch ([\\d.]+))?");
   private static final Pattern HOLE =
       Pattern.compile(
           "(hole|boss) \"([^\"]+)\" (\\S+) at \\((-?[\\d.]+), (-?[\\d.]+)\\)(?:, diameter ([\\d.]+))?");
@@ -99,12 +99,20 @@ final class ExampleSheet {
     while (match.find()) {
       String kind = match.group(2).strip();
       double diameter = match.group(3) == null ? 8 : Double.parseDouble(match.group(3));
-      tools.add(tool(Integer.parseInt(match.group(1)), kind, diameter));
+      Optional<Double> pitch = Optional.ofNullable(match.group(4)).map(Double::valueOf);
+      tools.add(tool(Integer.parseInt(match.group(1)), kind, diameter, pitch));
     }
     return tools;
   }
 
   static Tool tool(int number, String kind, double diameter) {
+    return tool(number, kind, diameter, Optional.empty());
+  }
+
+  private static Tool tool(int number, String kind, double diameter, Optional<Double> pitch) {
+    Optional<Tool.Teeth> teeth =
+        pitch.map(
+            p -> new Tool.Teeth(8, pitch, Math.PI / 6, p / 8, new Tool.CutterForm.Straight(), 0));
     Tool.Kind found = Tool.Kind.END_MILL;
     for (Tool.Kind candidate : Tool.Kind.values()) {
       found = candidate.word().equals(kind) ? candidate : found;
@@ -115,7 +123,7 @@ final class ExampleSheet {
         false,
         diameter,
         4,
-        Optional.empty(),
+        teeth,
         Math.PI,
         0,
         20,
@@ -284,9 +292,28 @@ final class ExampleSheet {
                   c.cancelReference(),
                   value.equals("mitre"),
                   c.insideCornerIsError()));
-      case "bore-shift" -> s;
+      case "scale-reading" -> s.with(ControlSwitches.ScaleReading.valueOf(constant));
+      case "cycle-repeat", "after-g80", "bore-shift", "back-bore" ->
+          s.with(cycles(s.cycles(), name, value));
       default -> s;
     };
+  }
+
+  private static ControlSwitches.Cycles cycles(
+      ControlSwitches.Cycles c, String name, String value) {
+    ControlSwitches.BoreShift shift = c.boreShift();
+    for (ControlSwitches.BoreShift way : ControlSwitches.BoreShift.values()) {
+      shift = name.equals("bore-shift") && way.word().equals(value) ? way : shift;
+    }
+    return new ControlSwitches.Cycles(
+        name.equals("cycle-repeat")
+            ? ControlSwitches.RepeatWord.valueOf(value.toUpperCase(Locale.ROOT))
+            : c.repeat(),
+        name.equals("after-g80") ? value.equals("error") : c.axisWordsAfterG80AreError(),
+        c.peckClearance(),
+        c.chipBreakRetract(),
+        shift,
+        name.equals("back-bore") ? value.equals("Z-bottom") : c.backBoreFromDepth());
   }
 
   private static ControlSwitches.Reading reading(

@@ -30,20 +30,10 @@ class WorkedExamplesTest {
   /** Examples that need what is not modelled yet, and the error that says so. */
   private static final Map<Integer, Code> NOT_YET =
       Map.ofEntries(
-          Map.entry(26, Code.WD01),
-          Map.entry(41, Code.WD01),
-          Map.entry(42, Code.WD01),
-          Map.entry(43, Code.WD01),
-          Map.entry(44, Code.WD01),
-          Map.entry(45, Code.WD01),
-          Map.entry(46, Code.WD01),
           Map.entry(47, Code.WD07),
           Map.entry(48, Code.WD01),
           Map.entry(49, Code.FL01),
-          Map.entry(50, Code.WD01),
-          Map.entry(51, Code.WD01),
-          Map.entry(52, Code.FL01),
-          Map.entry(59, Code.WD01));
+          Map.entry(52, Code.FL01));
 
   /** Examples whose path needs an offset of the tool. */
   private static final Set<Integer> COMPENSATED =

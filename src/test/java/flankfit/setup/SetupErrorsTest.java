@@ -128,13 +128,6 @@ class SetupErrorsTest {
             """
             [control]
             rapid-path = "dog-leg"
-            scale-reading = "thousandths"
-            cycle-repeat = "K"
-            after-g80 = "error"
-            peck-clearance = 2.0
-            chip-break-retract = 0.4
-            bore-shift = "+Y"
-            back-bore = "Z-bottom"
             end-reset = "keep"
             m98-form = "plain"
             subprograms = ["a.nc"]
@@ -142,10 +135,30 @@ class SetupErrorsTest {
             loop-limit = 5
             block-limit = 5
             """);
-    assertThat(reading.findings()).hasSize(14).allMatch(f -> f.code() == Code.SH08);
+    assertThat(reading.findings()).hasSize(7).allMatch(f -> f.code() == Code.SH08);
     assertThat(reading.findings())
         .extracting(f -> f.place().line())
-        .containsExactly(2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15);
+        .containsExactly(2, 3, 4, 5, 6, 7, 8);
+  }
+
+  @Test
+  void words_and_lengths_of_cycle_switches_are_checked() {
+    List<Finding> findings =
+        SheetText.read(
+                """
+                [control]
+                scale-reading = "thousandth"
+                cycle-repeat = "P"
+                after-g80 = true
+                peck-clearance = -1.0
+                bore-shift = "-Z"
+                back-bore = "Q-bottom"
+                """)
+            .findings();
+    assertThat(findings)
+        .extracting(Finding::code)
+        .containsExactly(Code.SH05, Code.SH05, Code.SH04, Code.SH05, Code.SH05, Code.SH05);
+    assertThat(findings.get(0).fix()).contains("thousandths");
   }
 
   @Test

@@ -153,8 +153,6 @@ class SetupReaderTest {
             "tool 2: form not stated: straight",
             "tool 2: flank-angle not stated: 60 degrees",
             "tool 2: flute-length not stated: three diameters, 0.75 in",
-            "tool 2: diameter-tolerance not stated: 0 in",
-            "tool 2: runout not stated: 0 in",
             "gauges: condition not stated: new");
   }
 
@@ -232,6 +230,33 @@ class SetupReaderTest {
   void a_switch_that_differs_from_its_default_is_said() {
     assertThat(sheet("[control]\nwear-entry = \"diameter\"\n").assumptions())
         .containsExactly("wear-entry = \"diameter\"");
+  }
+
+  @Test
+  void switches_of_cycles_and_scaling_are_read() {
+    ControlSwitches control =
+        sheet(
+                """
+                [control]
+                scale-reading = "thousandths"
+                cycle-repeat = "K"
+                after-g80 = "error"
+                peck-clearance = "2 mm"
+                chip-break-retract = "0.01 in"
+                bore-shift = "+Y"
+                back-bore = "Z-bottom"
+                """)
+            .control();
+    assertThat(control.cycles())
+        .isEqualTo(
+            new ControlSwitches.Cycles(
+                ControlSwitches.RepeatWord.K,
+                true,
+                2,
+                LengthUnit.INCH.toMillimetres(0.01),
+                ControlSwitches.BoreShift.PLUS_Y,
+                true));
+    assertThat(control.scaleReading()).isEqualTo(ControlSwitches.ScaleReading.THOUSANDTHS);
   }
 
   @Test

@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.unit.LengthUnit;
+import imgui.ImGui;
+import imgui.ImVec2;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -81,6 +86,33 @@ class MotionWindowTest {
     assertThat(kept.theme()).isEqualTo(Theme.DARK);
     assertThat(kept.view()).isEqualTo(View.SIDE);
     assertThat(seen.complaint).isZero();
+  }
+
+  @Test
+  @Timeout(value = 60, unit = TimeUnit.SECONDS)
+  void letters_are_the_bundled_ones_and_settings_that_cannot_be_kept_are_told() throws Exception {
+    // Character ranges handed over as a Java array moved before the atlas was built: then every
+    // letter was drawn as the same wrong one.
+    Path folderInTheWay = folder.resolve("file");
+    Files.writeString(folderInTheWay, "a file where a folder is needed");
+    List<Float> widths = new ArrayList<>();
+    Optional<String> complaint =
+        MotionWindow.open(
+            WindowSamples.thread(),
+            folderInTheWay.resolve("window.properties"),
+            (state, loop) -> {
+              for (String text : List.of("iiii", "WWWW", "\u2212\u2212\u2212\u2212", "\u25CF")) {
+                ImVec2 size = new ImVec2();
+                ImGui.calcTextSize(size, text);
+                widths.add(size.x);
+              }
+              state.otherTheme();
+              state.quit();
+            });
+    assertThat(widths.get(1)).isGreaterThan(2 * widths.get(0));
+    assertThat(widths.get(2)).isGreaterThan(widths.get(0)).isLessThan(widths.get(1));
+    assertThat(widths.get(3)).isPositive();
+    assertThat(complaint.orElse("")).contains("cannot be kept", "window.properties");
   }
 
   private void script() {

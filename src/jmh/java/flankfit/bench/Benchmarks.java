@@ -1,0 +1,72 @@
+package flankfit.bench;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Runs every benchmark and prints the table of goals: each figure beside its reference. */
+public final class Benchmarks {
+  private static final double FRAME_MILLISECONDS = 16;
+
+  private Benchmarks() {}
+
+  /** Runs all, or those whose name holds the first argument. */
+  public static void main(String[] args) throws RunnerException {
+    String which = args.length > 0 ? args[0] : "flankfit";
+    Collection<RunResult> results =
+        new Runner(new OptionsBuilder().include(which).shouldFailOnError(true).build()).run();
+    Map<String, Double> scores = new TreeMap<>();
+    for (RunResult result : results) {
+      String name = result.getParams().getBenchmark();
+      String blocks = result.getParams().getParam("blocks");
+      String key = name.substring(name.lastIndexOf('.', name.lastIndexOf('.') - 1) + 1);
+      scores.put(blocks == null ? key : key + " " + blocks, result.getPrimaryResult().getScore());
+    }
+    System.out.println();
+    System.out.println(
+        LocalDate.now()
+            + ", "
+            + Runtime.getRuntime().availableProcessors()
+            + " cores, Java "
+            + Runtime.version());
+    interpretation(scores);
+    threads(scores);
+    Double chord = scores.get("ChordsBench.turn");
+    if (chord != null) {
+      row("chords of a helix within 1 µm", 1e3 / chord, "million chords/s, goal 100");
+    }
+  }
+
+  private static void interpretation(Map<String, Double> scores) {
+    scores.forEach(
+        (key, score) -> {
+          if (key.startsWith("InterpretBench.interpret ")) {
+            String blocks = key.substring(key.indexOf(' ') + 1);
+            double scan = scores.get("InterpretBench.bareScan " + blocks);
+            row("interpret " + blocks + " blocks", score / scan, "x the bare scan, goal 2");
+          }
+        });
+  }
+
+  private static void threads(Map<String, Double> scores) {
+    for (String form : new String[] {"straightForm", "groundForm"}) {
+      Double score = scores.get("ProfileBench." + form);
+      if (score != null) {
+        row(
+            "profile and measures, " + form,
+            score / FRAME_MILLISECONDS,
+            "of a 60 Hz frame, goal below 1");
+      }
+    }
+  }
+
+  private static void row(String what, double value, String unit) {
+    System.out.println(String.format(Locale.ROOT, "  %-42s %10.4f %s", what, value, unit));
+  }
+}

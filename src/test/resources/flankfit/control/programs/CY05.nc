@@ -1,0 +1,7 @@
+; expect warning CY05 4
+G21 G90 G17 G54 G40 G49 G80 S1000 M3 F200.
+G0 X0 Y0 Z5.
+G81
+X5. Z-5. R2.
+G80
+M30

@@ -1,0 +1,10 @@
+; sheet: tool 2: tap, pitch 1.25
+; absent CY09
+G21 G90 G17 G54 G40 G49 G80 S1000 M3 F200.
+G0 X0 Y0 Z5.
+G0 Z50.
+T2 M6
+S400 M3
+G84 Z-5. R2. F500.
+G80
+M30

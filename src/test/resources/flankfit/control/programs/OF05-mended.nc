@@ -1,0 +1,6 @@
+; sheet: machine-zero = [-300.0, -200.0, 250.0]
+; absent OF05
+G21 G90 G17 G54 G40 G49 G80 S1000 M3 F200.
+G0 X0 Y0 Z5.
+G10 L2 P1 X0
+M30
