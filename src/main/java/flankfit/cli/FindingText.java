@@ -35,16 +35,30 @@ final class FindingText {
     }
   }
 
-  /** One line a finding: place, severity, code, what, fix. */
+  /** One line a finding: line, severity, code, what, fix. */
   void brief(List<Finding> findings, StringBuilder out) {
     for (Finding finding : findings) {
-      boolean toMend = finding.severity() != Severity.NOTE && !finding.fix().isEmpty();
-      String text = finding.what() + (toMend ? "; " + finding.fix() : "");
-      String head = finding.severity().word() + " " + finding.code().name();
-      String at = finding.place().line() == 0 ? "" : "line " + finding.place().line() + ": ";
-      out.append("  ").append(style.severity(finding.severity(), head)).append("  ");
-      wrap(at + text, " ".repeat(head.length() + 4), out);
+      brief(finding, "", out);
     }
+  }
+
+  /** One line a finding; those that point into another file than the program name it. */
+  void briefIn(String program, List<Finding> findings, StringBuilder out) {
+    for (Finding finding : findings) {
+      Place place = finding.place();
+      boolean elsewhere = place.line() > 0 && !place.file().equals(program);
+      brief(finding, elsewhere ? place.file() + " " : "", out);
+    }
+  }
+
+  private void brief(Finding finding, String file, StringBuilder out) {
+    boolean toMend = finding.severity() != Severity.NOTE && !finding.fix().isEmpty();
+    String text = finding.what() + (toMend ? "; " + finding.fix() : "");
+    String head = finding.severity().word() + " " + finding.code().name();
+    int line = finding.place().line();
+    String at = line == 0 ? "" : file + "line " + line + ": ";
+    out.append("  ").append(style.severity(finding.severity(), head)).append("  ");
+    wrap(at + text, " ".repeat(head.length() + 4), out);
   }
 
   private static String place(Place place) {

@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
+      CheckCommand.class,
       GaugeCommand.class,
       MotionCommand.class,
       ThreadCommand.class,

@@ -49,6 +49,19 @@ final class ProgramOptions {
       })
   private Optional<Path> setup = Optional.empty();
 
+  /**
+   * The same for one program of many.
+   *
+   * @param program the program's file
+   * @param setup the setup sheet; when empty, the one beside the program if there is one
+   */
+  static ProgramOptions of(Path program, Optional<Path> setup) {
+    ProgramOptions options = new ProgramOptions();
+    options.program = program;
+    options.setup = setup;
+    return options;
+  }
+
   /** The program file. */
   Path file() {
     return program;

@@ -28,12 +28,19 @@ record FlankfitProcess(int status, String out, String err) {
   /** Runs the jar with more environment variables and arguments. */
   static FlankfitProcess run(Map<String, String> environment, String... arguments)
       throws IOException, InterruptedException {
+    return runIn(Path.of(""), environment, arguments);
+  }
+
+  /** Runs the jar in a folder, with more environment variables and arguments. */
+  static FlankfitProcess runIn(Path folder, Map<String, String> environment, String... arguments)
+      throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.add("-jar");
     command.add(System.getProperty("flankfit.jar"));
     command.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(command);
+    builder.directory(folder.toAbsolutePath().toFile());
     builder.environment().putAll(environment);
     Process process = builder.start();
     process.getOutputStream().close();

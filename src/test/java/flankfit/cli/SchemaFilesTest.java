@@ -71,8 +71,18 @@ class SchemaFilesTest {
         "drill": {"suggested": 18.5, "engagementPercent": 77}, "sources": ["ISO 965-1"]}]}
       """;
 
+  private static final String CHECK =
+      """
+      {"schema": "flankfit/check/1",
+       "programs": [{"file": "hub.nc", "complete": false,
+         "verdicts": [{"hole": "port A", "designation": "M20x1.5-6H", "verdict": "GO refused"}],
+         "findings": [%s]}],
+       "totals": {"programs": 1, "errors": 1, "warnings": 0}}
+      """
+          .formatted(FINDING);
+
   private static final Map<String, String> ANSWERS =
-      Map.of("motion", MOTION, "gauge", GAUGE, "thread", THREAD);
+      Map.of("motion", MOTION, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
 
   private static JsonNode json(String text) throws JsonProcessingException {
     return new ObjectMapper().readTree(text);
@@ -83,13 +93,13 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread"})
+  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread"})
+  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -100,7 +110,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread"})
+  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -117,7 +127,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread"})
+  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");

@@ -1,0 +1,37 @@
+package flankfit.cli;
+
+import flankfit.finding.Severity;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+
+/** The answer {@code flankfit/check/1}. */
+final class CheckJson {
+  private CheckJson() {}
+
+  /** Writes the answer. */
+  static void write(List<CheckedProgram> checked, OutputStream out) throws IOException {
+    try (Json json = new Json(out)) {
+      json.object().put("schema", "flankfit/check/1").array("programs");
+      for (CheckedProgram program : checked) {
+        json.object().put("file", program.file()).put("complete", program.complete());
+        json.array("verdicts");
+        for (CheckedProgram.Gauged thread : program.verdicts()) {
+          json.object()
+              .put("hole", thread.hole())
+              .put("designation", thread.designation())
+              .put("verdict", thread.verdict().words())
+              .end();
+        }
+        json.endArray().findings(program.findings()).end();
+      }
+      json.endArray()
+          .object("totals")
+          .put("programs", checked.size())
+          .put("errors", CheckText.sum(checked, Severity.ERROR))
+          .put("warnings", CheckText.sum(checked, Severity.WARNING))
+          .end()
+          .end();
+    }
+  }
+}

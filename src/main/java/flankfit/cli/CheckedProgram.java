@@ -1,0 +1,101 @@
+package flankfit.cli;
+
+import flankfit.control.Interpretation;
+import flankfit.finding.Finding;
+import flankfit.finding.Findings;
+import flankfit.finding.Severity;
+import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.GaugeRequest;
+import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.ThreadGauging;
+import flankfit.gauge.Verdict;
+import flankfit.motion.ModalState;
+import flankfit.setup.Tool;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What checking one program gave.
+ *
+ * @param file the program's file as asked for
+ * @param complete whether it was executed to its end
+ * @param verdicts what the gauges will say, in order of cutting
+ * @param findings findings of the control and of gauging; those of the request when it cannot be
+ *     read
+ * @param status exit status that this program alone gives
+ */
+record CheckedProgram(
+    String file, boolean complete, List<Gauged> verdicts, List<Finding> findings, int status) {
+  CheckedProgram {
+    verdicts = List.copyOf(verdicts);
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * One thread and its verdict.
+   *
+   * @param hole name of the hole or boss
+   * @param designation thread wanted
+   * @param verdict what the gauges say together
+   */
+  record Gauged(String hole, String designation, Verdict verdict) {}
+
+  /**
+   * Reads, executes and gauges a program. Advice on registers is not asked for: it would double the
+   * time.
+   *
+   * @param file the program
+   * @param setup setup sheet; when empty, the one beside the program if there is one
+   */
+  static CheckedProgram of(Path file, Optional<Path> setup) {
+    try {
+      return of(ProgramOptions.of(file, setup).run());
+    } catch (RequestException wrong) {
+      Findings all = new Findings();
+      all.addAll(wrong.findings());
+      return new CheckedProgram(file.toString(), false, List.of(), all.sorted(), wrong.status());
+    }
+  }
+
+  private static CheckedProgram of(ProgramOptions.Job job) {
+    Interpretation done = job.interpretation();
+    if (!isAboutThreads(job)) {
+      return of(done, List.of(), done.findings());
+    }
+    GaugeAnswer answer =
+        ThreadGauging.gauge(
+            new GaugeRequest(
+                done.file(), done.tape(), job.sheet(), withoutAdvice -> Optional.empty()));
+    List<Gauged> verdicts = answer.threads().stream().map(CheckedProgram::gauged).toList();
+    return of(done, verdicts, GaugeCommand.findings(done, answer));
+  }
+
+  private static CheckedProgram of(
+      Interpretation done, List<Gauged> verdicts, List<Finding> findings) {
+    boolean good =
+        !MotionCommand.hasErrors(findings)
+            && verdicts.stream().allMatch(v -> v.verdict() == Verdict.GAUGES_GOOD);
+    int status = good ? ExitStatus.OK : ExitStatus.ANSWER_NO;
+    return new CheckedProgram(done.file(), done.complete(), verdicts, findings, status);
+  }
+
+  private static Gauged gauged(ThreadAnswer thread) {
+    return new Gauged(thread.hole(), thread.designation(), thread.verdict());
+  }
+
+  /** A program that mills no thread, and of which none is wanted, is no fault of gauging. */
+  private static boolean isAboutThreads(ProgramOptions.Job job) {
+    return job.sheet().holes().stream().anyMatch(hole -> hole.thread().isPresent())
+        || job.interpretation().tape().states().stream()
+            .map(ModalState::tool)
+            .distinct()
+            .flatMap(number -> job.sheet().tool(number).stream())
+            .anyMatch(tool -> tool.kind() == Tool.Kind.THREAD_MILL);
+  }
+
+  /** Number of findings of a severity. */
+  int count(Severity severity) {
+    return (int) findings.stream().filter(f -> f.severity() == severity).count();
+  }
+}
