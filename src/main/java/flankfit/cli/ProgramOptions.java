@@ -25,6 +25,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,7 +68,18 @@ final class ProgramOptions {
   Job run() throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
-    return new Job(text, sheet, Interpreter.interpret(text, sheet));
+    List<SourceText> subprograms = subprograms(sheet);
+    return new Job(text, sheet, subprograms, Interpreter.interpret(text, sheet, subprograms));
+  }
+
+  /** The files that the sheet names; they lie beside it. */
+  private List<SourceText> subprograms(SetupSheet sheet) throws RequestException {
+    List<SourceText> texts = new ArrayList<>();
+    for (String name : sheet.control().flow().subprograms()) {
+      Path file = Path.of(sheet.file()).resolveSibling(name);
+      texts.add(SourceText.of(file.toString(), bytes(file, "subprogram file")));
+    }
+    return texts;
   }
 
   private SetupSheet sheet() throws RequestException {
@@ -177,9 +189,14 @@ final class ProgramOptions {
    *
    * @param text the program
    * @param sheet the setup sheet
+   * @param subprograms the files with further programs
    * @param interpretation what the control made of it
    */
-  record Job(SourceText text, SetupSheet sheet, Interpretation interpretation) {
+  record Job(
+      SourceText text,
+      SetupSheet sheet,
+      List<SourceText> subprograms,
+      Interpretation interpretation) {
     /** What the gauges will say. */
     GaugeAnswer gauge() {
       return ThreadGauging.gauge(
@@ -212,7 +229,7 @@ final class ProgramOptions {
     }
 
     private Optional<Tape> replay(Offsets offsets) {
-      Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets));
+      Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets), subprograms);
       // A program that stops where it stopped before has cut the same threads until then.
       boolean asFar = again.stoppedAt().equals(interpretation.stoppedAt());
       return asFar ? Optional.of(again.tape()) : Optional.empty();

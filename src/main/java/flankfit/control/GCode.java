@@ -62,13 +62,13 @@ final class GCode {
     put(SCALE, 500);
     put(WORK_OFFSET, 540, 550, 560, 570, 580, 590, 541, 591, 592, 593);
     put(PATH, 610, 611, 640);
-    put(MODAL_CALL, 670);
+    put(MODAL_CALL, 660, 670);
     put(MIRROR, 501);
     put(ROTATION, 690);
-    put(ONE_BLOCK, 40, 90, 280, 300, 520, 530, 920, 921, 922, 923);
+    put(ONE_BLOCK, 40, 90, 280, 300, 520, 530, 650, 920, 921, 922, 923);
     put(CYCLE_END, 800);
     put(STATED, 150, 970);
-    put(LATER, 100, 510, 511, 650, 660, 680);
+    put(LATER, 100, 510, 511, 680);
     put(LATER, 730, 740, 760, 810, 820, 830, 840, 850, 860, 870, 880, 890);
   }
 
@@ -110,7 +110,6 @@ final class GCode {
       case 510 -> "scaling";
       case 511 -> "mirror";
       case 600 -> "positioning from one direction";
-      case 650, 660 -> "macro call";
       case 680 -> "rotation";
       case 730, 830 -> "peck drilling cycle";
       case 740, 840 -> "tapping cycle";

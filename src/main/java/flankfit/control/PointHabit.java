@@ -25,6 +25,9 @@ final class PointHabit {
 
   /** Looks at every block of the text, executed or not. */
   void look(Block block) {
+    if (block.isMacroCall()) {
+      return; // its words are arguments
+    }
     boolean dwell = false;
     for (int word = 0; word < block.size(); word++) {
       dwell |= block.letter(word) == 'G' && block.value(word) == 4;

@@ -21,6 +21,7 @@ final class SetSwitches {
     switches.places(now.places(), usual.places());
     switches.tools(now.tools(), usual.tools());
     switches.compensation(now.compensation(), usual.compensation());
+    switches.flow(now.flow(), usual.flow());
     return switches.set;
   }
 
@@ -111,5 +112,15 @@ final class SetSwitches {
     choose("outside-corner", now.mitre(), usual.mitre(), "mitre", "round");
     choose(
         "inside-corner", now.insideCornerIsError(), usual.insideCornerIsError(), "error", "trim");
+  }
+
+  private void flow(ControlSwitches.Flow now, ControlSwitches.Flow usual) {
+    if (now.callForm() != usual.callForm()) {
+      set.put("m98-form", now.callForm() == ControlSwitches.CallForm.SPLIT ? "4+4" : "plain");
+    }
+    compare("subprograms", now.subprograms(), usual.subprograms());
+    choose("fix-rounding", now.fixDown(), usual.fixDown(), "down", "toward-zero");
+    compare("loop-limit", now.loopLimit(), usual.loopLimit());
+    compare("block-limit", now.blockLimit(), usual.blockLimit());
   }
 }

@@ -65,11 +65,17 @@ final class WordUse {
       noUse('R', "G2 or G3");
     }
     int code = words.g(GCode.ONE_BLOCK);
-    boolean readsP = code == 40 || code == 300 || words.g(GCode.WORK_OFFSET) == 541;
+    int calls = words.m(MCode.STOP);
+    boolean readsP =
+        code == 40
+            || code == 300
+            || words.g(GCode.WORK_OFFSET) == 541
+            || calls == 98
+            || calls == 99;
     if (!readsP && !(arc && words.has('P'))) {
       noUse('P', "G4");
     }
-    if (!(arc && words.has('L'))) {
+    if (!(arc && words.has('L')) && calls != 98) {
       noUse('L', "the function it belongs to");
     }
     noUse('Q', "the function it belongs to");

@@ -3,8 +3,10 @@ package flankfit.finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Collects the findings of every phase. One code is kept singly up to {@value #LISTED_SINGLY} times
@@ -16,15 +18,36 @@ public final class Findings {
 
   private final List<Finding> kept = new ArrayList<>();
   private final Map<Code, Integer> counts = new EnumMap<>(Code.class);
+  private final Set<Told> told = new HashSet<>();
+  private boolean onceEach;
   private boolean errors;
+
+  private record Told(Code code, Severity severity, Place place) {}
 
   /** Adds one finding. */
   public void add(Finding finding) {
+    if (onceEach && isRepeated(finding)) {
+      return;
+    }
     int count = counts.merge(finding.code(), 1, Integer::sum);
     errors |= finding.severity() == Severity.ERROR;
     if (count <= LISTED_SINGLY) {
       kept.add(finding);
     }
+  }
+
+  /**
+   * From now on a second finding of the same code, severity and place is dropped: blocks may be
+   * executed again, and every cause is told once.
+   */
+  public void onceEach() {
+    onceEach = true;
+    kept.forEach(this::isRepeated);
+  }
+
+  private boolean isRepeated(Finding finding) {
+    boolean placed = finding.place().line() > 0;
+    return placed && !told.add(new Told(finding.code(), finding.severity(), finding.place()));
   }
 
   /** Adds a finding with the usual severity of its code. */

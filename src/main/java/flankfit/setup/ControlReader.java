@@ -2,10 +2,12 @@ package flankfit.setup;
 
 import flankfit.motion.Point;
 import flankfit.setup.ControlSwitches.Arcs;
+import flankfit.setup.ControlSwitches.CallForm;
 import flankfit.setup.ControlSwitches.CancelReference;
 import flankfit.setup.ControlSwitches.Compensation;
 import flankfit.setup.ControlSwitches.DwellP;
 import flankfit.setup.ControlSwitches.Entry;
+import flankfit.setup.ControlSwitches.Flow;
 import flankfit.setup.ControlSwitches.NumberReading;
 import flankfit.setup.ControlSwitches.Places;
 import flankfit.setup.ControlSwitches.Rapids;
@@ -23,6 +25,8 @@ import java.util.stream.IntStream;
 /** Reads {@code [control]}: every switch, its words, its default. */
 final class ControlReader {
   private static final String LENGTH = "a length above 0";
+  private static final int MOST_PASSES = 1_000_000_000;
+  private static final int MOST_BLOCKS = 1_000_000_000;
   private static final String POINT = "a point, [x, y, z]";
 
   private final SheetTable table;
@@ -67,7 +71,12 @@ final class ControlReader {
             .and("compensation-start-on-arc", "true or false")
             .and("compensation-cancel-reference", "\"programmed\" or \"actual\"")
             .and("outside-corner", "\"round\" or \"mitre\"")
-            .and("inside-corner", "\"trim\" or \"error\"");
+            .and("inside-corner", "\"trim\" or \"error\"")
+            .and("m98-form", "\"auto\", \"4+4\" or \"plain\"")
+            .and("subprograms", "a list of file names")
+            .and("fix-rounding", "\"toward-zero\" or \"down\"")
+            .and("loop-limit", "a whole number from 1 to " + MOST_PASSES)
+            .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS);
     UnmodelledSwitches.addTo(keys);
     return keys;
   }
@@ -81,7 +90,8 @@ final class ControlReader {
         reader.rapids(),
         reader.places(),
         reader.tools(),
-        reader.compensation());
+        reader.compensation(),
+        reader.flow());
   }
 
   private Reading reading() {
@@ -190,6 +200,42 @@ final class ControlReader {
             usual.cancelReference()),
         either("outside-corner", "round", "mitre"),
         either("inside-corner", "trim", "error"));
+  }
+
+  private Flow flow() {
+    Flow usual = ControlSwitches.defaults().flow();
+    return new Flow(
+        word(
+            "m98-form",
+            List.of(
+                Choice.of("auto", CallForm.AUTO),
+                Choice.of("4+4", CallForm.SPLIT),
+                Choice.of("plain", CallForm.PLAIN)),
+            usual.callForm()),
+        set("subprograms", ControlReader::fileNames, usual.subprograms()),
+        either("fix-rounding", "toward-zero", "down"),
+        set("loop-limit", item -> item.whole(1, MOST_PASSES), usual.loopLimit()),
+        set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()));
+  }
+
+  private static Optional<List<String>> fileNames(SheetItem item) {
+    return item.list()
+        .flatMap(names -> SheetItem.all(names.stream().map(ControlReader::fileName).toList()));
+  }
+
+  /** A name without folders: subprograms are looked up beside the sheet only. */
+  private static Optional<String> fileName(SheetItem item) {
+    return item.text()
+        .flatMap(
+            name ->
+                name.isBlank()
+                        || name.equals("..")
+                        || name.equals(".")
+                        || name.contains("/")
+                        || name.contains("\\")
+                        || name.indexOf('\0') >= 0
+                    ? item.impossible("it must be the name of a file beside the sheet")
+                    : Optional.of(name));
   }
 
   /** Whether the switch has the second word; the first is the default. */

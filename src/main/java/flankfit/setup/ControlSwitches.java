@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param places fixed points of the machine
  * @param tools what T, M6, registers mean
  * @param compensation how radius compensation behaves
+ * @param flow how subprograms, expressions and loops behave
  */
 public record ControlSwitches(
     Reading reading,
@@ -21,7 +22,8 @@ public record ControlSwitches(
     Rapids rapids,
     Places places,
     Tools tools,
-    Compensation compensation) {
+    Compensation compensation,
+    Flow flow) {
 
   /** All switches at their defaults. */
   public static ControlSwitches defaults() {
@@ -47,37 +49,43 @@ public record ControlSwitches(
             Optional.empty(),
             1.0),
         new Tools(false, false, Entry.RADIUS, Entry.RADIUS, false),
-        new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false));
+        new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false),
+        new Flow(CallForm.AUTO, List.of(), false, 100_000, 50_000_000));
   }
 
   /** The same with other reading switches. */
   public ControlSwitches with(Reading other) {
-    return new ControlSwitches(other, arcs, rapids, places, tools, compensation);
+    return new ControlSwitches(other, arcs, rapids, places, tools, compensation, flow);
   }
 
   /** The same with other arc switches. */
   public ControlSwitches with(Arcs other) {
-    return new ControlSwitches(reading, other, rapids, places, tools, compensation);
+    return new ControlSwitches(reading, other, rapids, places, tools, compensation, flow);
   }
 
   /** The same with other rapid switches. */
   public ControlSwitches with(Rapids other) {
-    return new ControlSwitches(reading, arcs, other, places, tools, compensation);
+    return new ControlSwitches(reading, arcs, other, places, tools, compensation, flow);
   }
 
   /** The same with other places. */
   public ControlSwitches with(Places other) {
-    return new ControlSwitches(reading, arcs, rapids, other, tools, compensation);
+    return new ControlSwitches(reading, arcs, rapids, other, tools, compensation, flow);
   }
 
   /** The same with other tool switches. */
   public ControlSwitches with(Tools other) {
-    return new ControlSwitches(reading, arcs, rapids, places, other, compensation);
+    return new ControlSwitches(reading, arcs, rapids, places, other, compensation, flow);
   }
 
   /** The same with other compensation switches. */
   public ControlSwitches with(Compensation other) {
-    return new ControlSwitches(reading, arcs, rapids, places, tools, other);
+    return new ControlSwitches(reading, arcs, rapids, places, tools, other, flow);
+  }
+
+  /** The same with other flow switches. */
+  public ControlSwitches with(Flow other) {
+    return new ControlSwitches(reading, arcs, rapids, places, tools, compensation, other);
   }
 
   /**
@@ -193,6 +201,32 @@ public record ControlSwitches(
       CancelReference cancelReference,
       boolean mitre,
       boolean insideCornerIsError) {}
+
+  /**
+   * How subprograms, expressions and loops behave.
+   *
+   * @param callForm how P of M98 is read ({@code m98-form})
+   * @param subprograms names of files with further programs, beside the sheet
+   * @param fixDown whether FIX goes down and FUP up also below zero ({@code fix-rounding})
+   * @param loopLimit most passes of one loop, and most backward jumps of one GOTO
+   * @param blockLimit most blocks executed
+   */
+  public record Flow(
+      CallForm callForm, List<String> subprograms, boolean fixDown, int loopLimit, int blockLimit) {
+    public Flow {
+      subprograms = List.copyOf(subprograms);
+    }
+  }
+
+  /** How P of M98 is read. */
+  public enum CallForm {
+    /** Five digits and more are count and program, as far as that is clear. */
+    AUTO,
+    /** Five digits and more are always count and program. */
+    SPLIT,
+    /** P is always the program. */
+    PLAIN
+  }
 
   /** What a number without a point means. */
   public enum NumberReading {

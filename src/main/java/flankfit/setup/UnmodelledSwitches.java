@@ -12,8 +12,6 @@ import org.tomlj.TomlArray;
  */
 final class UnmodelledSwitches {
   private static final String CYCLES = "canned cycles are not modelled";
-  private static final String SUBPROGRAMS = "subprograms are not modelled";
-  private static final String VARIABLES = "variables and loops are not modelled";
 
   /** One switch: name, its only value, why. */
   private record Switch(String key, Object only, String why) {}
@@ -27,12 +25,7 @@ final class UnmodelledSwitches {
           new Switch("chip-break-retract", 0.5, CYCLES),
           new Switch("bore-shift", "-X", CYCLES),
           new Switch("back-bore", "R-bottom", CYCLES),
-          new Switch("end-reset", "power-up", "a second run of the program is not modelled"),
-          new Switch("m98-form", "auto", SUBPROGRAMS),
-          new Switch("subprograms", List.of(), SUBPROGRAMS),
-          new Switch("fix-rounding", "toward-zero", VARIABLES),
-          new Switch("loop-limit", 100_000L, VARIABLES),
-          new Switch("block-limit", 50_000_000L, VARIABLES));
+          new Switch("end-reset", "power-up", "a second run of the program is not modelled"));
 
   private static final List<String> RAPID_PATHS = List.of("straight", "dog-leg");
 

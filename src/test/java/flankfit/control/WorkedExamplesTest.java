@@ -37,12 +37,9 @@ class WorkedExamplesTest {
           Map.entry(44, Code.WD01),
           Map.entry(45, Code.WD01),
           Map.entry(46, Code.WD01),
-          Map.entry(47, Code.WD07),
           Map.entry(48, Code.WD01),
-          Map.entry(49, Code.FL01),
           Map.entry(50, Code.WD01),
           Map.entry(51, Code.WD01),
-          Map.entry(52, Code.FL01),
           Map.entry(59, Code.WD01));
 
   /** Examples whose path needs an offset of the tool. */
