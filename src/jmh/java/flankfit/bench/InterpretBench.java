@@ -25,7 +25,10 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @Fork(value = 2, jvmArgs = "-Xmx6g")
 public class InterpretBench {
-  @Param({"1000000"})
+  /** Memory that a straight move may take (bytes). */
+  private static final long MOST_BYTES = 40;
+
+  @Param({"1000000", "5000000"})
   int blocks;
 
   private byte[] bytes;
@@ -37,6 +40,9 @@ public class InterpretBench {
     Interpretation done = interpret();
     if (!done.complete() || done.tape().size() < blocks) {
       throw new IllegalStateException("the program was not interpreted: " + done.stoppedAt());
+    }
+    if (done.tape().columnBytes() > MOST_BYTES * done.tape().size()) {
+      throw new IllegalStateException("the tape takes " + done.tape().columnBytes() + " bytes");
     }
   }
 

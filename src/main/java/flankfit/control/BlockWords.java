@@ -13,6 +13,12 @@ final class BlockWords {
   private static final int MANY_M = 3;
   private static final double WHOLE = 1e-4;
 
+  /** Letters of which a word needs no look but whether it stands alone. */
+  private static final int PLAIN =
+      bit('X') | bit('Y') | bit('Z') | bit('I') | bit('J') | bit('K') | bit('R') | bit('F');
+
+  private static final int AXES_AND_FEED = bit('X') | bit('Y') | bit('Z') | bit('F');
+
   private final Report report;
   private final int[] byLetter = new int[LETTERS];
   private final int[] gWord = new int[GCode.GROUPS];
@@ -48,7 +54,13 @@ final class BlockWords {
     mCount = 0;
     simple = true;
     for (int word = 0; word < next.size() && !report.stopped(); word++) {
-      sort(word);
+      char letter = next.letter(word);
+      boolean first = letter <= 'Z' && (bit(letter) & PLAIN & ~letters) != 0;
+      if (first) {
+        keep(letter, word);
+      } else {
+        sort(word);
+      }
     }
     if (mCount > MANY_M) {
       report.add(
@@ -84,10 +96,18 @@ final class BlockWords {
   private void once(char letter, int word) {
     int before = word(letter);
     if (before == NONE) {
-      byLetter[letter - 'A'] = word;
-      letters |= 1 << (letter - 'A');
-      return;
+      keep(letter, word);
+    } else {
+      twice(letter, before, word);
     }
+  }
+
+  private void keep(char letter, int word) {
+    byLetter[letter - 'A'] = word;
+    letters |= bit(letter);
+  }
+
+  private void twice(char letter, int before, int word) {
     report.add(
         Code.WD02,
         word,
@@ -270,7 +290,16 @@ final class BlockWords {
   }
 
   boolean has(char letter) {
-    return (letters & (1 << (letter - 'A'))) != 0;
+    return (letters & bit(letter)) != 0;
+  }
+
+  private static int bit(char letter) {
+    return 1 << (letter - 'A');
+  }
+
+  /** Whether nothing but coordinates and F stands in the block: no function, no other word. */
+  boolean onlyAxesAndFeed() {
+    return simple && gGroups == 0 && (letters & ~AXES_AND_FEED) == 0;
   }
 
   /** Number of the word of a letter, which must be there. */

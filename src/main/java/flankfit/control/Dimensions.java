@@ -15,16 +15,23 @@ final class Dimensions {
   private final ControlSwitches.Reading reading;
   private final Modes modes;
   private final Report report;
+  private final double perMillimetre;
+  private final double perInch;
 
   Dimensions(ControlSwitches.Reading reading, Modes modes, Report report) {
     this.reading = reading;
     this.modes = modes;
     this.report = report;
+    perMillimetre = perUnit(reading, LengthUnit.MILLIMETRE);
+    perInch = perUnit(reading, LengthUnit.INCH);
   }
 
   /** Least increments of the active unit in one unit of length: 1000 for mm, 10 000 for inch. */
   private double perUnit() {
-    LengthUnit unit = modes.unit();
+    return modes.unit() == LengthUnit.INCH ? perInch : perMillimetre;
+  }
+
+  private static double perUnit(ControlSwitches.Reading reading, LengthUnit unit) {
     double exact = 1 / unit.fromMillimetres(reading.leastIncrement(unit));
     return Math.abs(exact - Math.rint(exact)) < DIVISIBLE ? Math.rint(exact) : exact;
   }
@@ -60,7 +67,7 @@ final class Dimensions {
   }
 
   private void counted(Block block, int word, double value) {
-    if (value != 0 && block.digits(word) <= FEW_DIGITS) {
+    if (value != 0 && block.digits(word) <= FEW_DIGITS && !report.counted(Code.RD16)) {
       String unit = modes.unit().symbol();
       report.add(
           Code.RD16,
@@ -73,7 +80,9 @@ final class Dimensions {
 
   private void finer(Block block, int word, double value) {
     double counts = value * perUnit();
-    if (Math.abs(counts - Math.rint(counts)) > DIVISIBLE * Math.max(1, Math.abs(counts) * 1e-6)) {
+    double off = Math.abs(counts - Math.rint(counts));
+    boolean finer = off > DIVISIBLE * Math.max(1, Math.abs(counts) * 1e-6);
+    if (finer && !report.counted(Code.RD13)) {
       report.add(
           Code.RD13,
           word,

@@ -18,10 +18,14 @@ final class Frame {
   private boolean suspended;
   private double lengthDifference;
 
+  /** Program zero on each axis, worked out when something it depends on changes. */
+  private final double[] zero = new double[3];
+
   Frame(SetupSheet setup) {
     offsets = setup.workOffsets();
     common = offsets.getOrDefault("common", Point.ZERO);
     work = offsets.getOrDefault("G54", Point.ZERO);
+    findZero();
   }
 
   /** Whether the sheet gives this work offset a value. */
@@ -31,10 +35,21 @@ final class Frame {
 
   void select(String name) {
     work = offsets.getOrDefault(name, Point.ZERO);
+    findZero();
   }
 
   /** Program zero on an axis, part frame (mm). */
   double zero(int axis) {
+    return zero[axis];
+  }
+
+  private void findZero() {
+    for (int axis = 0; axis < 3; axis++) {
+      zero[axis] = zeroNow(axis);
+    }
+  }
+
+  private double zeroNow(int axis) {
     return unshifted(axis)
         + local[axis]
         + (suspended ? 0 : shift[axis])
@@ -48,25 +63,30 @@ final class Frame {
 
   void local(int axis, double value) {
     local[axis] = value;
+    findZero();
   }
 
   void endLocal() {
     Arrays.fill(local, 0);
+    findZero();
   }
 
   /** Shifts so that a part-frame position gets this coordinate. */
   void shiftTo(int axis, double position, double coordinate) {
     suspended = false;
-    shift[axis] += position - zero(axis) - coordinate;
+    shift[axis] += position - zeroNow(axis) - coordinate;
+    findZero();
   }
 
   void endShift() {
     Arrays.fill(shift, 0);
     suspended = false;
+    findZero();
   }
 
   void suspendShift(boolean on) {
     suspended = on;
+    findZero();
   }
 
   boolean isLocal() {
@@ -84,5 +104,6 @@ final class Frame {
 
   void lengthDifference(double value) {
     lengthDifference = value;
+    findZero();
   }
 }

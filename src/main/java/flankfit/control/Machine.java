@@ -35,7 +35,7 @@ final class Machine {
   /** Number of the block being executed, from 1. */
   int blockNumber;
 
-  Machine(SetupSheet setup, Findings findings, Block block, String file) {
+  Machine(SetupSheet setup, Findings findings, Block block, String file, int likelyMoves) {
     this.setup = setup;
     this.switches = setup.control();
     report = new Report(findings, block);
@@ -46,7 +46,9 @@ final class Machine {
     Point start = switches.places().start().orElse(reference());
     tape =
         new TapeBuilder(
-            start, switches.rapids().rates().stream().mapToDouble(Double::doubleValue).toArray());
+            start,
+            switches.rapids().rates().stream().mapToDouble(Double::doubleValue).toArray(),
+            likelyMoves);
     compensation = new RadiusCompensation(switches.compensation(), tape, findings);
     assumptions = new Assumptions(findings, file);
     surfaces = new Surfaces(this);

@@ -25,24 +25,32 @@ final class PointHabit {
 
   /** Looks at every block of the text, executed or not. */
   void look(Block block) {
-    if (block.isMacroCall()) {
-      return; // its words are arguments
-    }
-    boolean dwell = false;
-    for (int word = 0; word < block.size(); word++) {
-      dwell |= block.letter(word) == 'G' && block.value(word) == 4;
+    if (block.isMacroCall() || (with && block.allHadPoint())) {
+      return; // words of a call are arguments
     }
     for (int word = 0; word < block.size(); word++) {
+      if (with && block.hadPoint(word)) {
+        continue;
+      }
       char letter = block.letter(word);
       boolean dimension =
           (letter >= 'X' && letter <= 'Z')
               || (letter >= 'I' && letter <= 'K')
               || letter == 'R'
               || letter == 'Q';
-      if (dimension && block.value(word) != 0 && !(dwell && letter == 'X')) {
+      if (dimension && block.value(word) != 0 && !(letter == 'X' && dwells(block))) {
         note(block, word);
       }
     }
+  }
+
+  private static boolean dwells(Block block) {
+    for (int word = 0; word < block.size(); word++) {
+      if (block.letter(word) == 'G' && block.value(word) == 4) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void note(Block block, int word) {
@@ -78,7 +86,9 @@ final class PointHabit {
       findings.add(finding(i));
     }
     for (int i = listed; with && i < without; i++) {
-      findings.add(finding(listed - 1));
+      if (!findings.countUnlisted(Code.RD15)) {
+        findings.add(finding(listed - 1));
+      }
     }
   }
 

@@ -45,7 +45,7 @@ final class ProgramRun {
     rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
     reader = new BlockReader(program, rules, findings);
-    machine = new Machine(setup, findings, block, program.file());
+    machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks());
     library = new Library(program, subprograms, rules, machine.report, this::readWhole);
     executor = new BlockExecutor(machine, block, library::has);
     habit = new PointHabit(reading.numbers());

@@ -56,6 +56,18 @@ final class Report {
     }
   }
 
+  /**
+   * Counts a finding whose code has been listed often enough; false when it is to be worded and
+   * added.
+   */
+  boolean counted(Code code) {
+    boolean counted = findings.countUnlisted(code);
+    if (counted && code.stops()) {
+      stop(code);
+    }
+    return counted;
+  }
+
   /** At a word of the present block. */
   void add(Code code, int word, String what, String why, String fix) {
     add(code, place(word), what, why, fix);

@@ -15,6 +15,9 @@ final class WordUse {
   }
 
   void check() {
+    if (words.onlyAxesAndFeed()) {
+      return;
+    }
     int taker = words.axisTaker();
     if (taker >= 0 && words.g(GCode.MOTION) >= 0) {
       contest(taker);

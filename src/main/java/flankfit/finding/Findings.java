@@ -17,7 +17,7 @@ public final class Findings {
   public static final int LISTED_SINGLY = 100;
 
   private final List<Finding> kept = new ArrayList<>();
-  private final Map<Code, Integer> counts = new EnumMap<>(Code.class);
+  private final Map<Code, Count> counts = new EnumMap<>(Code.class);
   private final Set<Told> told = new HashSet<>();
   private boolean onceEach;
   private boolean errors;
@@ -29,11 +29,31 @@ public final class Findings {
     if (onceEach && isRepeated(finding)) {
       return;
     }
-    int count = counts.merge(finding.code(), 1, Integer::sum);
-    errors |= finding.severity() == Severity.ERROR;
-    if (count <= LISTED_SINGLY) {
+    if (count(finding.code()) < LISTED_SINGLY) {
       kept.add(finding);
     }
+    count(finding.code(), finding.severity());
+  }
+
+  /**
+   * Counts one more finding of a code that would not be listed, with the code's usual severity.
+   * Spares wording what nobody reads where millions of blocks share a fault.
+   *
+   * @return false when it would be listed: nothing is counted then, and it is to be added
+   */
+  public boolean countUnlisted(Code code) {
+    Count count = counts.get(code);
+    if (onceEach || count == null || count.value < LISTED_SINGLY) {
+      return false;
+    }
+    count.value++;
+    errors |= code.severity() == Severity.ERROR;
+    return true;
+  }
+
+  private void count(Code code, Severity severity) {
+    counts.computeIfAbsent(code, first -> new Count()).value++;
+    errors |= severity == Severity.ERROR;
   }
 
   /**
@@ -67,7 +87,8 @@ public final class Findings {
 
   /** How often a code was found, the unlisted ones included. */
   public int count(Code code) {
-    return counts.getOrDefault(code, 0);
+    Count count = counts.get(code);
+    return count == null ? 0 : count.value;
   }
 
   /** The findings by file, line, column and code; a copy. */
@@ -75,12 +96,17 @@ public final class Findings {
     List<Finding> list = new ArrayList<>(kept);
     counts.forEach(
         (code, count) -> {
-          if (count > LISTED_SINGLY) {
-            noteCount(list, code, count);
+          if (count.value > LISTED_SINGLY) {
+            noteCount(list, code, count.value);
           }
         });
     list.sort(Comparator.comparing(Finding::place).thenComparing(Finding::code));
     return List.copyOf(list);
+  }
+
+  /** Counts without making an object for each finding. */
+  private static final class Count {
+    private int value;
   }
 
   private static void noteCount(List<Finding> list, Code code, int count) {

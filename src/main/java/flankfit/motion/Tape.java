@@ -69,6 +69,13 @@ public final class Tape {
     return size;
   }
 
+  /** Memory that columns and pool take (bytes): 40 a move, and 8 for each number in the pool. */
+  public long columnBytes() {
+    long doubles = (long) x.length + y.length + z.length + pool.length;
+    long ints = (long) line.length + block.length + stateIndex.length + flags.length;
+    return doubles * Double.BYTES + ints * Integer.BYTES;
+  }
+
   /** Where the first move begins. */
   public Point start() {
     return start;

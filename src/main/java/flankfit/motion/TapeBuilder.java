@@ -15,26 +15,46 @@ public final class TapeBuilder {
   private final Point start;
   private final double[] rapidRates;
   private int size;
-  private double[] x = new double[FIRST_CAPACITY];
-  private double[] y = new double[FIRST_CAPACITY];
-  private double[] z = new double[FIRST_CAPACITY];
-  private int[] line = new int[FIRST_CAPACITY];
-  private int[] block = new int[FIRST_CAPACITY];
-  private int[] stateIndex = new int[FIRST_CAPACITY];
-  private int[] flags = new int[FIRST_CAPACITY];
+  private double[] x;
+  private double[] y;
+  private double[] z;
+  private int[] line;
+  private int[] block;
+  private int[] stateIndex;
+  private int[] flags;
   private double[] pool = new double[FIRST_CAPACITY];
   private int poolSize;
   private final List<ModalState> states = new ArrayList<>();
   private final Map<ModalState, Integer> known = new HashMap<>();
-  private int lastState = -1;
+  private ModalState lastState;
+  private int lastIndex;
+
+  /**
+   * Begins an empty tape of unknown length.
+   *
+   * @param start where the first move begins
+   * @param rapidRates speed of a rapid on each axis (mm/min), 3 long, above 0
+   */
+  public TapeBuilder(Point start, double[] rapidRates) {
+    this(start, rapidRates, 0);
+  }
 
   /**
    * Begins an empty tape.
    *
    * @param start where the first move begins
    * @param rapidRates speed of a rapid on each axis (mm/min), 3 long, above 0
+   * @param likelyMoves room to set aside for so many moves; there may be more or fewer
    */
-  public TapeBuilder(Point start, double[] rapidRates) {
+  public TapeBuilder(Point start, double[] rapidRates, int likelyMoves) {
+    int capacity = Math.max(FIRST_CAPACITY, likelyMoves);
+    x = new double[capacity];
+    y = new double[capacity];
+    z = new double[capacity];
+    line = new int[capacity];
+    block = new int[capacity];
+    stateIndex = new int[capacity];
+    flags = new int[capacity];
     this.start = start;
     this.rapidRates = rapidRates.clone();
     if (rapidRates.length != 3) {
@@ -191,8 +211,8 @@ public final class TapeBuilder {
   @SuppressWarnings("ReferenceEquality") // a shortcut only: unequal references are looked up
   private int indexOf(ModalState state) {
     // Runs of moves share one state object; look it up only when it changes.
-    if (lastState >= 0 && states.get(lastState) == state) {
-      return lastState;
+    if (state == lastState) {
+      return lastIndex;
     }
     Integer index = known.get(state);
     if (index == null) {
@@ -200,7 +220,8 @@ public final class TapeBuilder {
       states.add(state);
       known.put(state, index);
     }
-    lastState = index;
+    lastState = state;
+    lastIndex = index;
     return index;
   }
 

@@ -25,6 +25,7 @@ public final class Block {
   private int[] lengths = new int[FIRST_CAPACITY];
   private int[] digits = new int[FIRST_CAPACITY];
   private int[] decimals = new int[FIRST_CAPACITY];
+  private boolean allHadPoint;
   private int sequence;
   private int programNumber;
   private int headAt;
@@ -48,6 +49,7 @@ public final class Block {
     start = offset;
     end = offset;
     size = 0;
+    allHadPoint = true;
     sequence = -1;
     programNumber = -1;
     deleteLevel = 0;
@@ -73,6 +75,7 @@ public final class Block {
     digits[size] = digitCount;
     decimals[size] = decimalCount;
     macroCall |= letter == 'G' && (value == 65 || value == 66);
+    allHadPoint &= decimalCount >= 0;
     size++;
   }
 
@@ -193,6 +196,7 @@ public final class Block {
     copy.digits = Arrays.copyOf(digits, size);
     copy.decimals = Arrays.copyOf(decimals, size);
     copy.size = size;
+    copy.allHadPoint = allHadPoint;
     copy.deleted = deleted;
     copy.fault = fault;
     copy.statement = statement;
@@ -225,6 +229,11 @@ public final class Block {
   /** Whether the number of a word has a decimal point. */
   public boolean hadPoint(int word) {
     return decimals[word] >= 0;
+  }
+
+  /** Whether the number of every word has a decimal point. */
+  public boolean allHadPoint() {
+    return allHadPoint;
   }
 
   /** How many digits follow the point; 0 without one. */

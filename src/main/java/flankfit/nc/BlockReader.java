@@ -12,6 +12,10 @@ import java.util.BitSet;
  */
 public final class BlockReader {
   private static final int USUAL_LINE = 256;
+
+  /** Bytes of a block at least, as a guess. */
+  private static final int USUAL_BLOCK = 16;
+
   private static final int LONGEST_LINE = 65536;
   private static final int LARGEST_NUMBER_DIGITS = 8;
 
@@ -19,10 +23,12 @@ public final class BlockReader {
   private final byte[] bytes;
   private final int end;
   private final boolean refused;
+  private final int likelyBlocks;
   private final ReadingRules rules;
   private final boolean[] deleteLevels = new boolean[10];
   private final ReadingFindings report;
   private final NumberReader number;
+  private final PlainWords plain;
   private final Lookahead text;
   private final BitSet sequences = new BitSet();
   private final boolean quiet;
@@ -64,7 +70,9 @@ public final class BlockReader {
     line = check.firstLine();
     lineStart = pos;
     refused = check.refused();
+    likelyBlocks = Math.min(check.lineFeeds(), bytes.length / USUAL_BLOCK) + 1;
     number = new NumberReader(bytes, end);
+    plain = new PlainWords(bytes, end);
     text = new Lookahead(source, end);
     expressions = new ExpressionParser(source, end);
     statements = new StatementParser(expressions);
@@ -73,6 +81,11 @@ public final class BlockReader {
   /** Whether the file is no program text at all, as RD01 says. */
   public boolean refused() {
     return refused;
+  }
+
+  /** A guess of the number of blocks; never more than the size of the file justifies. */
+  public int likelyBlocks() {
+    return likelyBlocks;
   }
 
   /** Line where reading stands, from 1. */
@@ -116,12 +129,14 @@ public final class BlockReader {
   /** Reads up to the end of the block and past it. */
   private void read(Block block) {
     stopLine = false;
+    pos = plain.read(pos, block);
     while (pos < end) {
       int c = bytes[pos];
       if (Characters.isLetter(c)) {
         word(block, c);
+        pos = stopLine ? pos : plain.read(pos, block);
       } else if (Characters.isBlank(c)) {
-        pos++;
+        pos = plain.read(pos + 1, block);
       } else if (Characters.endsLine(c)) {
         block.end(pos);
         endLine(block);

@@ -21,12 +21,11 @@ final class FileCheck {
   private int firstLine = 1;
   private int marks;
   private int openAt;
-  private int openLine;
   private int closeAt;
-  private int closeLine;
+  private int lineFeeds;
   private boolean textBeforeOpen;
   private int leaders;
-  private int firstLeaderLine;
+  private int firstLeaderAt;
 
   private FileCheck(SourceText source, Findings findings) {
     this.source = source;
@@ -69,6 +68,11 @@ final class FileCheck {
     return firstLine;
   }
 
+  /** Line feeds of the file: about as many as it has lines, none in a file of bare returns. */
+  int lineFeeds() {
+    return lineFeeds;
+  }
+
   /** Whether the file holds no program at all. */
   boolean refused() {
     return end == 0;
@@ -87,7 +91,7 @@ final class FileCheck {
     }
     begin = at(0) == 0xEF && at(1) == 0xBB && at(2) == 0xBF ? 3 : 0;
     leaders = begin == 0 ? 0 : 1;
-    firstLeaderLine = 1;
+    firstLeaderAt = begin;
     while (end > begin && isTrailer(bytes[end - 1])) {
       end--;
     }
@@ -110,51 +114,77 @@ final class FileCheck {
     }
     leaders += first - begin;
     int control = 0;
-    int line = 1;
-    boolean atStart = true;
-    boolean anyText = false;
-    for (int i = first; i < end; i++) {
-      byte b = bytes[i];
-      if (b < 0 || (b > ' ' && b != 0x7F)) {
-        if (atStart && b == '%') {
-          mark(i, line, anyText);
+    PlainBytes plain = new PlainBytes(bytes, end);
+    int at = plain.firstOther(first);
+    while (at < end) {
+      byte b = bytes[at];
+      if (b == '%') {
+        if (startsLine(first, at)) {
+          mark(at, marks == 0 && holdsText(first, at));
         }
-        atStart = false;
-        anyText = true;
-      } else if (b == '\n' || b == '\r') {
-        if (b == '\r' && i + 1 < end && bytes[i + 1] == '\n') {
-          i++;
-        }
-        line++;
-        atStart = true;
-      } else if (b >= 0 && b != ' ' && b != '\t') {
+      } else if (b != '\t') {
         control++;
-        leader(b, line);
+        leader(at);
       }
+      at = plain.firstOther(at + 1);
     }
+    lineFeeds = plain.lineFeeds();
     return control > MOST_CONTROL_CHARACTERS * (end - first)
         ? control + " of its " + (end - first) + " characters are control characters"
         : "";
   }
 
-  private void leader(byte b, int line) {
-    if (Characters.isLeader(b)) {
+  /** Whether a byte is neither blank nor control character nor line end. */
+  private static boolean isText(byte b) {
+    return b < 0 || (b > ' ' && b != 0x7F);
+  }
+
+  /** Whether no text stands before an offset in its line. */
+  private boolean startsLine(int first, int at) {
+    int before = at - 1;
+    while (before >= first && !isText(bytes[before]) && !Characters.endsLine(bytes[before])) {
+      before--;
+    }
+    return before < first || !isText(bytes[before]);
+  }
+
+  private boolean holdsText(int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (isText(bytes[i])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Line of a byte that ends none; counted only for what is told of. */
+  private int lineOf(int at) {
+    int line = 1;
+    for (int i = 0; i < at; i++) {
+      byte b = bytes[i];
+      if (b == '\n' || (b == '\r' && bytes[i + 1] != '\n')) {
+        line++;
+      }
+    }
+    return line;
+  }
+
+  private void leader(int at) {
+    if (Characters.isLeader(bytes[at])) {
       if (leaders == 0) {
-        firstLeaderLine = line;
+        firstLeaderAt = at;
       }
       leaders++;
     }
   }
 
-  private void mark(int at, int line, boolean textBefore) {
+  private void mark(int at, boolean textBefore) {
     marks++;
     if (marks == 1) {
       openAt = at;
-      openLine = line;
       textBeforeOpen = textBefore;
     } else if (marks == 2) {
       closeAt = at;
-      closeLine = line;
     }
   }
 
@@ -166,7 +196,7 @@ final class FileCheck {
     if (leaders + trailing > 0) {
       findings.add(
           Code.RD04,
-          new Place(source.file(), leaders > 0 ? firstLeaderLine : 0, 0, 0),
+          new Place(source.file(), leaders > 0 ? lineOf(firstLeaderAt) : 0, 0, 0),
           (leaders + trailing) + " leader or control characters were skipped",
           "left over from a tape or a serial line",
           "none needed");
@@ -181,25 +211,25 @@ final class FileCheck {
       boolean opens = !textBeforeOpen;
       findings.add(
           Code.RD03,
-          new Place(source.file(), openLine, 1, 1),
+          new Place(source.file(), lineOf(openAt), 1, 1),
           "the " + (opens ? "closing" : "opening") + " % is missing",
           "the file may have been cut short",
           "check the end of the file, add the %");
       if (opens) {
         open();
       } else {
-        close(openAt, openLine);
+        close(openAt);
       }
       return;
     }
-    outside(begin, openAt, 1);
-    close(closeAt, closeLine);
+    outside(begin, openAt);
+    close(closeAt);
     open();
   }
 
   private void open() {
     begin = openAt + 1;
-    firstLine = openLine;
+    firstLine = lineOf(openAt);
     int next = begin;
     while (next < end && Characters.isBlank(bytes[next])) {
       next++;
@@ -207,13 +237,13 @@ final class FileCheck {
     int c = next < end ? Characters.capital(bytes[next]) : '\n';
     if (c != 'O' && c != ':' && c != '(' && c != ';') {
       int lineEnd = lineEnd(next);
-      outside(next, lineEnd, openLine);
+      outside(next, lineEnd);
       begin = lineEnd;
     }
   }
 
-  private void close(int at, int line) {
-    outside(at + 1, end, line);
+  private void close(int at) {
+    outside(at + 1, end);
     end = at;
   }
 
@@ -226,12 +256,11 @@ final class FileCheck {
   }
 
   /** RD02 for a stretch of text that is not program. */
-  private void outside(int from, int to, int line) {
+  private void outside(int from, int to) {
     int count = 0;
-    int firstFound = 0;
+    int firstFound = from;
     boolean words = false;
     int at = from;
-    int current = line;
     while (at < to) {
       int stop = at;
       boolean text = false;
@@ -240,18 +269,17 @@ final class FileCheck {
         stop++;
       }
       if (text) {
+        firstFound = count == 0 ? at : firstFound;
         count++;
-        firstFound = firstFound == 0 ? current : firstFound;
         words |= holdsWord(at, stop);
       }
       if (stop + 1 < to && bytes[stop] == '\r' && bytes[stop + 1] == '\n') {
         stop++;
       }
       at = stop + 1;
-      current++;
     }
     if (count > 0) {
-      report(count, firstFound, words);
+      report(count, lineOf(firstFound), words);
     }
   }
 

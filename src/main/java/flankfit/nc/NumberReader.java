@@ -19,7 +19,7 @@ final class NumberReader {
     }
   }
 
-  private static final int MOST_DIGITS = 15;
+  static final int MOST_DIGITS = 15;
 
   private final byte[] bytes;
   private final int limit;
@@ -62,6 +62,11 @@ final class NumberReader {
       reason = "it has two signs";
     }
     return true;
+  }
+
+  /** Digits over a power of ten: both exact, so the quotient is rounded once. */
+  static double rounded(long mantissa, int decimals) {
+    return mantissa / POWERS[Math.max(0, decimals)];
   }
 
   private int skipBlanks(int from) {
@@ -108,7 +113,7 @@ final class NumberReader {
     decimals = fraction;
     double size =
         significant <= MOST_DIGITS && fraction < POWERS.length
-            ? mantissa / POWERS[Math.max(0, fraction)]
+            ? rounded(mantissa, fraction)
             : slowly(from, last);
     value = negative ? -size : size;
   }

@@ -45,6 +45,21 @@ class FindingsTest {
   }
 
   @Test
+  void only_what_would_not_be_listed_is_counted_without_words() {
+    Findings findings = new Findings();
+    for (int line = 1; line <= Findings.LISTED_SINGLY; line++) {
+      assertThat(findings.countUnlisted(Code.RD10)).isFalse();
+      findings.add(Code.RD10, at(line, 1), "blank", "", "");
+    }
+    assertThat(findings.countUnlisted(Code.RD10)).isTrue();
+    assertThat(findings.countUnlisted(Code.RD11)).isFalse();
+    assertThat(findings.count(Code.RD10)).isEqualTo(101);
+    assertThat(findings.count(Code.RD11)).isZero();
+    assertThat(findings.sorted().get(99).what()).isEqualTo("blank (and 1 more like it)");
+    assertThat(findings.hasErrors()).isFalse();
+  }
+
+  @Test
   void an_error_counts_even_where_it_is_not_listed() {
     Findings findings = new Findings();
     for (int i = 0; i < Findings.LISTED_SINGLY; i++) {

@@ -10,6 +10,8 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Moves as they were written, read back. */
 class TapeTest {
@@ -267,5 +269,19 @@ class TapeTest {
     assertThat(state.compensation()).isEqualTo(ModalState.Compensation.OFF);
     assertThat(state.spindle()).isEqualTo(ModalState.Spindle.OFF);
     assertThat(state.feed()).isZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 999, 1000, 5000})
+  void a_straight_move_takes_forty_bytes_whatever_room_was_set_aside(int likelyMoves) {
+    TapeBuilder builder = new TapeBuilder(Point.ZERO, Tapes.RATES, likelyMoves);
+    ModalState state = ModalState.initial(LengthUnit.MILLIMETRE);
+    for (int move = 1; move <= 1000; move++) {
+      builder.straight(MoveKind.LINE, move, 0, 0, move, move, state);
+    }
+    Tape tape = builder.build();
+    assertThat(tape.size()).isEqualTo(1000);
+    assertThat(tape.columnBytes()).isEqualTo(40_000);
+    assertThat(tape.toX(999)).isEqualTo(1000);
   }
 }
