@@ -197,6 +197,20 @@ final class ProgramOptions {
       SetupSheet sheet,
       List<SourceText> subprograms,
       Interpretation interpretation) {
+    /** Lines of one of its files by name; empty for a file that is not its own. */
+    List<String> lines(String file) {
+      return Stream.concat(Stream.of(text), subprograms.stream())
+          .filter(t -> t.file().equals(file))
+          .findFirst()
+          .map(SourceText::lines)
+          .orElse(List.of());
+    }
+
+    /** The files that the sheet names. */
+    Path[] subprogramFiles() {
+      return subprograms.stream().map(t -> Path.of(t.file())).toArray(Path[]::new);
+    }
+
     /** What the gauges will say. */
     GaugeAnswer gauge() {
       return ThreadGauging.gauge(

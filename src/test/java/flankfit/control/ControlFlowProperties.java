@@ -129,7 +129,6 @@ class ControlFlowProperties {
       written.append(move).append("G65 P7 A2.\nM8\n");
     }
     String end = "G67\nG0 X1.\nM30\nO7\nG91 G1 Z-#1 F100.\nG0 Z#1\nG90\nM99\n";
-    Programs.assertSame(
-        Programs.run(written + end).tape(), Programs.run(modal + end).tape());
+    Programs.assertSame(Programs.run(written + end).tape(), Programs.run(modal + end).tape());
   }
 }
