@@ -30,6 +30,7 @@ final class Calls {
   private final CallForm form;
   private final IntPredicate exists;
   private Optional<Call> modal = Optional.empty();
+  private boolean modalOn;
   private boolean withinModal;
   private Block functions;
 
@@ -52,7 +53,7 @@ final class Calls {
 
   /** Whether a motion calls a program; not within one that a motion has called. */
   boolean isModal() {
-    return modal.isPresent() && !withinModal;
+    return modalOn && !withinModal;
   }
 
   void withinModal(boolean on) {
@@ -66,6 +67,7 @@ final class Calls {
 
   void endModal() {
     modal = Optional.empty();
+    modalOn = false;
   }
 
   /** M98 of the present block; empty after an error, or when it is called no times. */
@@ -272,6 +274,7 @@ final class Calls {
       return call;
     }
     modal = call;
+    modalOn = call.isPresent();
     return Optional.empty();
   }
 }

@@ -55,9 +55,11 @@ public final class Block {
     deleteLevel = 0;
     deleted = false;
     fault = Optional.empty();
-    statement = Optional.empty();
-    flow = false;
     macroCall = false;
+    if (flow) {
+      statement = Optional.empty();
+      flow = false;
+    }
   }
 
   void end(int offset) {
@@ -74,7 +76,9 @@ public final class Block {
     lengths[size] = length;
     digits[size] = digitCount;
     decimals[size] = decimalCount;
-    macroCall |= letter == 'G' && (value == 65 || value == 66);
+    if (letter == 'G' && (value == 65 || value == 66)) {
+      macroCall = true;
+    }
     allHadPoint &= decimalCount >= 0;
     size++;
   }

@@ -275,6 +275,11 @@ public final class BlockReader {
     return block.size() == 0 && block.programNumber() < 0 && !block.isFlow();
   }
 
+  /** Whether a statement may begin: after a program or sequence number at most. */
+  private static boolean mayState(Block block) {
+    return block.size() == 0 && !block.isFlow();
+  }
+
   private void colon(Block block) {
     if (atHead(block)) {
       programNumber(block);
@@ -308,7 +313,7 @@ public final class BlockReader {
 
   /** A sign of a variable or an expression where no word has just begun. */
   private void flow(Block block) {
-    if (bytes[pos] == '#' && atHead(block)) {
+    if (bytes[pos] == '#' && mayState(block)) {
       statement(block);
       return;
     }
@@ -428,7 +433,7 @@ public final class BlockReader {
       return;
     }
     if (letterFollows && text.isStatement(pos)) {
-      if (atHead(block)) {
+      if (mayState(block)) {
         statement(block);
       } else {
         report.mixed(block, at(block, pos, 1), "control");

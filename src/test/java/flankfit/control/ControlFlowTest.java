@@ -177,6 +177,7 @@ class ControlFlowTest {
     assertThat(codes(run("G1 GOTO 5\n"))).contains("FL07@3");
     assertThat(codes(run("#1=2 GOTO 5\n"))).contains("FL07@3");
     assertThat(codes(run("N10 #1=2 (why)\nM30\n"))).isEmpty();
+    assertThat(xs(run("M98 P7\nM30\nO7 #1=2.\nG1 X#1\nM99\n"))).containsExactly(2.0);
   }
 
   @Test
