@@ -16,7 +16,7 @@ final class ExecutionFailure implements CommandLine.IExecutionExceptionHandler {
     if (failure instanceof RequestException wrong) {
       FindingText words = new FindingText(Style.plain());
       StringBuilder text = new StringBuilder();
-      words.full(wrong.findings(), wrong.sourceLines(), text);
+      words.full(wrong.findings(), file -> wrong.sourceLines(), text);
       terminal.aside(text.toString());
       return wrong.status();
     }

@@ -4,6 +4,7 @@ import flankfit.finding.Finding;
 import flankfit.finding.Place;
 import flankfit.finding.Severity;
 import java.util.List;
+import java.util.function.Function;
 
 /** Words findings for people. */
 final class FindingText {
@@ -19,9 +20,9 @@ final class FindingText {
   /**
    * Each finding with what, why, fix and the guilty line.
    *
-   * @param sourceLines lines of the file the findings point into; empty when unknown
+   * @param linesOf lines of a file by its name; empty when unknown
    */
-  void full(List<Finding> findings, List<String> sourceLines, StringBuilder out) {
+  void full(List<Finding> findings, Function<String, List<String>> linesOf, StringBuilder out) {
     for (Finding finding : findings) {
       out.append(place(finding.place())).append(": ");
       out.append(
@@ -31,7 +32,7 @@ final class FindingText {
       part("what", finding.what(), out);
       part("why", finding.why(), out);
       part("fix", finding.fix(), out);
-      excerpt(finding.place(), sourceLines, out);
+      excerpt(finding.place(), linesOf.apply(finding.place().file()), out);
     }
   }
 

@@ -69,6 +69,7 @@ final class MotionCommand implements Callable<Integer> {
     }
     ProgramOptions.Job job = program.run();
     if (image.isPresent()) {
+      OutputFile.check(image.get(), job.subprogramFiles());
       draw(job, image.get(), pixels);
     }
     Interpretation done = job.interpretation();

@@ -41,7 +41,7 @@ final class MotionText {
     new FindingText(style)
         .full(
             done.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList(),
-            job.text().lines(),
+            job::lines,
             section(line, "findings"));
     new FindingText(style)
         .brief(done.findings().stream().filter(f -> f.severity() == Severity.NOTE).toList(), line);

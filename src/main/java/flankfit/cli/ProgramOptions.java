@@ -25,6 +25,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,7 +81,18 @@ final class ProgramOptions {
   Job run() throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
-    return new Job(text, sheet, Interpreter.interpret(text, sheet));
+    List<SourceText> subprograms = subprograms(sheet);
+    return new Job(text, sheet, subprograms, Interpreter.interpret(text, sheet, subprograms));
+  }
+
+  /** The files that the sheet names; they lie beside it. */
+  private List<SourceText> subprograms(SetupSheet sheet) throws RequestException {
+    List<SourceText> texts = new ArrayList<>();
+    for (String name : sheet.control().flow().subprograms()) {
+      Path file = Path.of(sheet.file()).resolveSibling(name);
+      texts.add(SourceText.of(file.toString(), bytes(file, "subprogram file")));
+    }
+    return texts;
   }
 
   private SetupSheet sheet() throws RequestException {
@@ -190,9 +202,28 @@ final class ProgramOptions {
    *
    * @param text the program
    * @param sheet the setup sheet
+   * @param subprograms the files with further programs
    * @param interpretation what the control made of it
    */
-  record Job(SourceText text, SetupSheet sheet, Interpretation interpretation) {
+  record Job(
+      SourceText text,
+      SetupSheet sheet,
+      List<SourceText> subprograms,
+      Interpretation interpretation) {
+    /** Lines of one of its files by name; empty for a file that is not its own. */
+    List<String> lines(String file) {
+      return Stream.concat(Stream.of(text), subprograms.stream())
+          .filter(t -> t.file().equals(file))
+          .findFirst()
+          .map(SourceText::lines)
+          .orElse(List.of());
+    }
+
+    /** The files that the sheet names. */
+    Path[] subprogramFiles() {
+      return subprograms.stream().map(t -> Path.of(t.file())).toArray(Path[]::new);
+    }
+
     /** What the gauges will say. */
     GaugeAnswer gauge() {
       return ThreadGauging.gauge(
@@ -225,7 +256,7 @@ final class ProgramOptions {
     }
 
     private Optional<Tape> replay(Offsets offsets) {
-      Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets));
+      Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets), subprograms);
       // A program that stops where it stopped before has cut the same threads until then.
       boolean asFar = again.stoppedAt().equals(interpretation.stoppedAt());
       return asFar ? Optional.of(again.tape()) : Optional.empty();

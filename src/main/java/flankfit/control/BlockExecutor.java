@@ -6,6 +6,7 @@ import flankfit.motion.Plane;
 import flankfit.nc.Block;
 import flankfit.unit.LengthUnit;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /**
  * Executes one block after the other. Whatever the order of writing, the functions of a block act
@@ -38,14 +39,22 @@ final class BlockExecutor {
   private final DataSetting data;
   private final Cycles cycles;
   private final Aim aim;
+  private final Flow flow;
+  private final Calls calls;
+  private final int blockLimit;
   private final double[] target = new double[3];
   private Optional<LengthUnit> firstUnit = Optional.empty();
   private boolean moved;
   private boolean fed;
   private boolean firstZAfterChange;
   private boolean ended;
+  private boolean axisMoved;
 
-  BlockExecutor(Machine machine) {
+  /**
+   * @param block a block of the text that is executed first
+   * @param exists whether there is a program of a number
+   */
+  BlockExecutor(Machine machine, Block block, IntPredicate exists) {
     this.machine = machine;
     modes = machine.modes;
     words = machine.words;
@@ -66,6 +75,22 @@ final class BlockExecutor {
     cycles = new Cycles(machine, feed, mover, dwell, sides, tool, reliance, run);
     aim = new Aim(machine);
     ends = new EndChecks(machine, offsets, sides, run, transforms, cycles);
+    flow = new Flow(machine, block);
+    calls = new Calls(machine, block, exists);
+    blockLimit = machine.switches.flow().blockLimit();
+  }
+
+  Flow flow() {
+    return flow;
+  }
+
+  Calls calls() {
+    return calls;
+  }
+
+  /** Whether the block executed last asks for another block than the next one. */
+  boolean leaves() {
+    return flow.leave().asked();
   }
 
   /** Whether M2 or M30 was executed. */
@@ -85,12 +110,47 @@ final class BlockExecutor {
       report.stop(block.fault().get());
       return;
     }
-    if (block.isFlow()) {
-      flow(block);
+    if (++machine.blockNumber > blockLimit) {
+      tooManyBlocks();
+    } else if (block.isFlow() || flow.leave().asked()) {
+      computed(block);
+    } else {
+      words(block);
+    }
+  }
+
+  private void tooManyBlocks() {
+    report.add(
+        Code.FL25,
+        -1,
+        "more than " + blockLimit + " blocks executed",
+        "the program may never end",
+        "check the loops, or raise block-limit");
+  }
+
+  /** A statement, or words with values to compute. */
+  private void computed(Block block) {
+    flow.leave().clear();
+    if (block.statement().isPresent()) {
+      flow.execute(block.statement().get(), block);
+    } else if (block.isFlow()) {
+      Block plain = flow.compute(block);
+      if (!report.stopped()) {
+        report.begin(plain);
+        words(plain);
+      }
+    } else {
+      words(block);
+    }
+  }
+
+  private void words(Block block) {
+    if (block.isMacroCall()) {
+      macro(block);
       return;
     }
-    machine.blockNumber++;
     fed = false;
+    axisMoved = false;
     words.decode(block);
     if (report.stopped()) {
       return;
@@ -104,14 +164,20 @@ final class BlockExecutor {
     reliance.afterBlock();
   }
 
-  /** A variable, an expression, a jump or a loop. */
-  private void flow(Block block) {
-    report.add(
-        Code.FL01,
-        block.flowPlace(),
-        block.flowText() + " is not modelled",
-        "this version knows no variables, expressions, jumps and loops",
-        "write the numbers and blocks out");
+  /** G65 or G66: all other words but G are arguments. */
+  private void macro(Block block) {
+    Optional<Call> call = calls.macro(block);
+    if (report.stopped()) {
+      return;
+    }
+    Block functions = calls.otherFunctions();
+    if (functions.size() > 0) {
+      report.begin(functions);
+      words(functions);
+    }
+    if (!report.stopped()) {
+      call.ifPresent(flow.leave()::call);
+    }
   }
 
   /** Coordinates, arc words, F and a motion function: most blocks of most programs. */
@@ -121,6 +187,14 @@ final class BlockExecutor {
     }
     if (!report.stopped()) {
       motion();
+      modalCall();
+    }
+  }
+
+  /** Under G66 a motion calls the program. */
+  private void modalCall() {
+    if (calls.isModal() && axisMoved && !report.stopped()) {
+      flow.leave().modalCall();
     }
   }
 
@@ -164,6 +238,7 @@ final class BlockExecutor {
     if (!report.stopped()) {
       feed.after(fed);
       sides.afterBlock();
+      modalCall();
       stop();
     }
   }
@@ -273,6 +348,9 @@ final class BlockExecutor {
       }
       modes.absolute(distance == 900);
     }
+    if (words.g(GCode.MODAL_CALL) == 670) {
+      calls.endModal();
+    }
     int centre = words.g(GCode.CENTRE);
     if (centre >= 0) {
       modes.absoluteCentre(centre == 901);
@@ -307,6 +385,7 @@ final class BlockExecutor {
     if (cycle && cycles.takes(code)) {
       fed |= cycles.madeHole();
       moved |= cycles.madeHole();
+      axisMoved |= cycles.madeHole();
       return;
     }
     if (code >= 0) {
@@ -318,6 +397,7 @@ final class BlockExecutor {
       reliance.distance();
       if (aim(true)) {
         returns.toReference(target);
+        axisMoved = true;
       }
       return;
     }
@@ -399,6 +479,7 @@ final class BlockExecutor {
       feedMove();
     }
     moved = true;
+    axisMoved = true;
     if (!modes.absolute() && !report.stopped()) {
       run.moved(x, y, z);
     }
@@ -421,7 +502,22 @@ final class BlockExecutor {
       Place place = report.place(words.mWord(MCode.STOP));
       finish(place, "M" + code);
       ended = true;
+    } else if (code == 98) {
+      calls.subprogram().ifPresent(flow.leave()::call);
+    } else if (code == 99) {
+      flow.leave().returns(calls.returnTarget());
     }
+  }
+
+  /** M99 in the main program. */
+  void returnsFromMain(Place place) {
+    report.add(
+        Code.FL27,
+        place,
+        "M99 in the main program: would run for ever",
+        "interpreted once",
+        "write M30");
+    finish(place, "M99");
   }
 
   /** The text ends, or another program begins, without M2 or M30. */

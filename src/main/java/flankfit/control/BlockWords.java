@@ -136,15 +136,20 @@ final class BlockWords {
 
   /** WD10 unless the number of a word is whole; returns whether it is. */
   boolean whole(int word) {
-    double value = block.value(word);
+    return whole(block, word);
+  }
+
+  /** WD10 unless the number of a word of the block being executed is whole. */
+  boolean whole(Block in, int word) {
+    double value = in.value(word);
     if (Math.abs(value - Math.rint(value)) <= WHOLE) {
       return true;
     }
     report.add(
         Code.WD10,
         word,
-        block.text(word) + " is not a whole number",
-        block.letter(word) + " is a number of something",
+        in.text(word) + " is not a whole number",
+        in.letter(word) + " is a number of something",
         "correct it");
     return false;
   }
@@ -224,14 +229,7 @@ final class BlockWords {
     double value = Math.rint(block.value(word));
     int code = value < 0 || value > 9999 ? NONE : (int) value;
     int group = MCode.group(code);
-    if (code == 98 || code == 99) {
-      report.addAndStop(
-          Code.WD07,
-          word,
-          "M" + code + " is not modelled: subprogram " + (code == 98 ? "call" : "return"),
-          "this version does not model it; the blocks that follow would be guessed",
-          "write the blocks out");
-    } else if (group == MCode.UNKNOWN) {
+    if (group == MCode.UNKNOWN) {
       report.add(
           Code.WD07,
           word,

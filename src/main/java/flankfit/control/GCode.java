@@ -63,13 +63,12 @@ final class GCode {
     put(SCALE, 500, 510);
     put(WORK_OFFSET, 540, 550, 560, 570, 580, 590, 541, 591, 592, 593);
     put(PATH, 610, 611, 640);
-    put(MODAL_CALL, 670);
+    put(MODAL_CALL, 660, 670);
     put(MIRROR, 501, 511);
     put(ROTATION, 680, 690);
-    put(ONE_BLOCK, 40, 90, 100, 280, 300, 520, 530, 920, 921, 922, 923);
+    put(ONE_BLOCK, 40, 90, 100, 280, 300, 520, 530, 650, 920, 921, 922, 923);
     put(CYCLE_END, 800);
     put(STATED, 150, 970);
-    put(LATER, 650, 660);
   }
 
   private GCode() {}
@@ -107,7 +106,6 @@ final class GCode {
       case 434, 435 -> "tool inclination";
       case 450, 460, 470, 480 -> "corner offset";
       case 600 -> "positioning from one direction";
-      case 650, 660 -> "macro call";
       case 960 -> "constant surface speed";
       default -> "";
     };

@@ -2,6 +2,7 @@ package flankfit.control;
 
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
+import java.util.List;
 
 /** Interprets a whole program. */
 public final class Interpreter {
@@ -15,6 +16,19 @@ public final class Interpreter {
    * @return tape and findings; never fails on any text
    */
   public static Interpretation interpret(SourceText program, SetupSheet setup) {
-    return new ProgramRun(program, setup).run();
+    return interpret(program, setup, List.of());
+  }
+
+  /**
+   * Reads and executes the main program of a file, once.
+   *
+   * @param program text of the program
+   * @param setup what the program does not say
+   * @param subprograms texts of the files where called programs are looked up after the first
+   * @return tape and findings; never fails on any text
+   */
+  public static Interpretation interpret(
+      SourceText program, SetupSheet setup, List<SourceText> subprograms) {
+    return new ProgramRun(program, setup, subprograms).run();
   }
 }

@@ -25,8 +25,8 @@ final class PointHabit {
 
   /** Looks at every block of the text, executed or not. */
   void look(Block block) {
-    if (with && block.allHadPoint()) {
-      return;
+    if (block.isMacroCall() || (with && block.allHadPoint())) {
+      return; // words of a call are arguments
     }
     for (int word = 0; word < block.size(); word++) {
       if (with && block.hadPoint(word)) {

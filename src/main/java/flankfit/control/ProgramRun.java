@@ -9,6 +9,7 @@ import flankfit.nc.Block;
 import flankfit.nc.BlockReader;
 import flankfit.nc.ReadingRules;
 import flankfit.nc.SourceText;
+import flankfit.nc.Statement;
 import flankfit.setup.ControlSwitches;
 import flankfit.setup.ControlSwitches.Semicolon;
 import flankfit.setup.SetupSheet;
@@ -22,6 +23,7 @@ import java.util.Optional;
 final class ProgramRun {
   private final SourceText program;
   private final SetupSheet setup;
+  private final ReadingRules rules;
   private final Findings findings = new Findings();
   private final Block block;
   private final BlockReader reader;
@@ -29,22 +31,23 @@ final class ProgramRun {
   private final BlockExecutor executor;
   private final PointHabit habit;
   private final SlashedBlocks slashed;
+  private final Library library;
   private final Map<Integer, Integer> programLines = new HashMap<>();
   private boolean over;
   private boolean textAfterEnd;
   private boolean firstProgramBegun;
   private boolean wordsBeforeNumber;
 
-  ProgramRun(SourceText program, SetupSheet setup) {
+  ProgramRun(SourceText program, SetupSheet setup, List<SourceText> subprograms) {
     this.program = program;
     this.setup = setup;
     ControlSwitches.Reading reading = setup.control().reading();
-    ReadingRules rules =
-        new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
+    rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
     reader = new BlockReader(program, rules, findings);
     machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks());
-    executor = new BlockExecutor(machine);
+    library = new Library(program, subprograms, rules, machine.report, this::readWhole);
+    executor = new BlockExecutor(machine, block, library::has);
     habit = new PointHabit(reading.numbers());
     slashed = new SlashedBlocks(reading.blockDelete());
   }
@@ -74,21 +77,30 @@ final class ProgramRun {
   private void blocks() {
     while (reader.next(block)) {
       if (block.programNumber() >= 0) {
+        number();
         begins();
       }
-      if (block.deleteLevel() > 0) {
-        slashed.add(block);
-      }
-      habit.look(block);
+      look(block);
       if (over) {
         afterEnd();
       } else if (!block.deleted()) {
         execute();
+        if (executor.leaves()) {
+          walk();
+          return;
+        }
       }
     }
     if (!over) {
       executor.runsOut(new Place(program.file(), Math.max(1, program.lineCount()), 0, 0));
     }
+  }
+
+  private void look(Block read) {
+    if (read.deleteLevel() > 0) {
+      slashed.add(read);
+    }
+    habit.look(read);
   }
 
   private void execute() {
@@ -103,8 +115,56 @@ final class ProgramRun {
     }
   }
 
-  /** A program number: the first begins the main program, a later one ends it. */
-  private void begins() {
+  /** From here on blocks are executed in another order than they stand; read the rest first. */
+  private void walk() {
+    Block first = block.copy();
+    Spot next = Spot.of(reader);
+    while (reader.next(block)) {
+      if (block.programNumber() >= 0) {
+        number();
+      }
+      look(block);
+    }
+    findings.onceEach();
+    machine.report.begin(first);
+    Walk walk = new Walk(machine, executor, library);
+    walk.run(first, next);
+    if (machine.report.stopped()) {
+      executor.afterStop();
+    } else if (executor.ended()) {
+      afterEnd(walk.file());
+    }
+  }
+
+  /** RD23 for words after M2 or M30 that no jump and no loop leads to. */
+  private void afterEnd(ProgramFile file) {
+    while (file.next()) {
+      Block after = file.block();
+      boolean loop = after.statement().filter(Statement::isLoop).isPresent();
+      if (after.programNumber() >= 0 || after.sequence() >= 0 || loop) {
+        return;
+      }
+      if (after.size() > 0) {
+        wordsAfterEnd(after);
+        return;
+      }
+    }
+  }
+
+  /** Reads a subprogram file for its findings of reading. */
+  private void readWhole(SourceText text) {
+    Block read = new Block(text);
+    BlockReader whole = new BlockReader(text, rules, findings);
+    if (whole.refused()) {
+      machine.report.stop(Code.RD01);
+    }
+    while (whole.next(read)) {
+      look(read);
+    }
+  }
+
+  /** FL21 and RD22 for a program number. */
+  private void number() {
     int number = block.programNumber();
     Integer before = programLines.putIfAbsent(number, block.line());
     if (before != null) {
@@ -127,6 +187,10 @@ final class ProgramRun {
           "older controls know four digits",
           "none needed");
     }
+  }
+
+  /** The first program number begins the main program, a later one ends it. */
+  private void begins() {
     if (firstProgramBegun && !over) {
       executor.runsOut(block.programPlace());
       over = true;
@@ -138,13 +202,17 @@ final class ProgramRun {
   private void afterEnd() {
     if (!textAfterEnd && block.size() > 0) {
       textAfterEnd = true;
-      findings.add(
-          Code.RD23,
-          block.place(),
-          "text after the end of the program",
-          "it is never executed",
-          "delete it, or give it an O number");
+      wordsAfterEnd(block);
     }
+  }
+
+  private void wordsAfterEnd(Block words) {
+    findings.add(
+        Code.RD23,
+        words.place(),
+        "text after the end of the program",
+        "it is never executed",
+        "delete it, or give it an O number");
   }
 
   private void assume(Tape tape) {

@@ -13,6 +13,7 @@ final class Report {
   private final Findings findings;
   private Block block;
   private Optional<Stop> stop = Optional.empty();
+  private int mainLine = -1;
 
   Report(Findings findings, Block block) {
     this.findings = findings;
@@ -36,8 +37,16 @@ final class Report {
     return block.place();
   }
 
+  /** Line of the main file: that of the block, or of the call that led to another file. */
   int line() {
-    return block.line();
+    return mainLine >= 0 ? mainLine : block.line();
+  }
+
+  /**
+   * Blocks of another file follow, called from this line of the main file; -1 for the main file.
+   */
+  void mainLine(int line) {
+    mainLine = line;
   }
 
   void add(Code code, Place place, String what, String why, String fix) {
@@ -76,7 +85,7 @@ final class Report {
   }
 
   void stop(Code code) {
-    stop(block.line(), code);
+    stop(line(), code);
   }
 
   void stop(int line, Code code) {

@@ -23,6 +23,7 @@ final class SetSwitches {
     switches.compensation(now.compensation(), usual.compensation());
     switches.compare("scale-reading", now.scaleReading(), usual.scaleReading());
     switches.cycles(now.cycles(), usual.cycles());
+    switches.flow(now.flow(), usual.flow());
     return switches.set;
   }
 
@@ -131,5 +132,15 @@ final class SetSwitches {
     choose("outside-corner", now.mitre(), usual.mitre(), "mitre", "round");
     choose(
         "inside-corner", now.insideCornerIsError(), usual.insideCornerIsError(), "error", "trim");
+  }
+
+  private void flow(ControlSwitches.Flow now, ControlSwitches.Flow usual) {
+    if (now.callForm() != usual.callForm()) {
+      set.put("m98-form", now.callForm() == ControlSwitches.CallForm.SPLIT ? "4+4" : "plain");
+    }
+    compare("subprograms", now.subprograms(), usual.subprograms());
+    choose("fix-rounding", now.fixDown(), usual.fixDown(), "down", "toward-zero");
+    compare("loop-limit", now.loopLimit(), usual.loopLimit());
+    compare("block-limit", now.blockLimit(), usual.blockLimit());
   }
 }

@@ -154,8 +154,11 @@ final class WordUse {
       return letter != 'Q';
     }
     int code = words.g(GCode.ONE_BLOCK);
-    boolean othersP = code == 40 || code == 300 || words.g(GCode.WORK_OFFSET) == 541;
+    int stop = words.m(MCode.STOP);
+    boolean othersP =
+        code == 40 || code == 300 || words.g(GCode.WORK_OFFSET) == 541 || stop == 98 || stop == 99;
     return (letter == 'P' && othersP)
+        || (letter == 'L' && stop == 98)
         || takerReads(taker, letter)
         || (isCycle && cycleReads(letter, words.g(GCode.MOTION)));
   }

@@ -3,8 +3,10 @@ package flankfit.finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Collects the findings of every phase. One code is kept singly up to {@value #LISTED_SINGLY} times
@@ -16,10 +18,17 @@ public final class Findings {
 
   private final List<Finding> kept = new ArrayList<>();
   private final Map<Code, Count> counts = new EnumMap<>(Code.class);
+  private final Set<Told> told = new HashSet<>();
+  private boolean onceEach;
   private boolean errors;
+
+  private record Told(Code code, Severity severity, Place place) {}
 
   /** Adds one finding. */
   public void add(Finding finding) {
+    if (onceEach && isRepeated(finding)) {
+      return;
+    }
     if (count(finding.code()) < LISTED_SINGLY) {
       kept.add(finding);
     }
@@ -34,7 +43,7 @@ public final class Findings {
    */
   public boolean countUnlisted(Code code) {
     Count count = counts.get(code);
-    if (count == null || count.value < LISTED_SINGLY) {
+    if (onceEach || count == null || count.value < LISTED_SINGLY) {
       return false;
     }
     count.value++;
@@ -45,6 +54,20 @@ public final class Findings {
   private void count(Code code, Severity severity) {
     counts.computeIfAbsent(code, first -> new Count()).value++;
     errors |= severity == Severity.ERROR;
+  }
+
+  /**
+   * From now on a second finding of the same code, severity and place is dropped: blocks may be
+   * executed again, and every cause is told once.
+   */
+  public void onceEach() {
+    onceEach = true;
+    kept.forEach(this::isRepeated);
+  }
+
+  private boolean isRepeated(Finding finding) {
+    boolean placed = finding.place().line() > 0;
+    return placed && !told.add(new Told(finding.code(), finding.severity(), finding.place()));
   }
 
   /** Adds a finding with the usual severity of its code. */

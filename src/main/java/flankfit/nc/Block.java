@@ -33,8 +33,10 @@ public final class Block {
   private int deleteLevel;
   private boolean deleted;
   private Optional<Code> fault = Optional.empty();
-  private int flowAt;
-  private int flowLength;
+  private Optional<Statement> statement = Optional.empty();
+  private Expression[] formulas = {};
+  private boolean flow;
+  private boolean macroCall;
 
   /** An empty block to be filled from this text. */
   public Block(SourceText source) {
@@ -53,8 +55,11 @@ public final class Block {
     deleteLevel = 0;
     deleted = false;
     fault = Optional.empty();
-    flowAt = -1;
-    flowLength = 0;
+    macroCall = false;
+    if (flow) {
+      statement = Optional.empty();
+      flow = false;
+    }
   }
 
   void end(int offset) {
@@ -71,8 +76,24 @@ public final class Block {
     lengths[size] = length;
     digits[size] = digitCount;
     decimals[size] = decimalCount;
+    if (letter == 'G' && (value == 65 || value == 66)) {
+      macroCall = true;
+    }
     allHadPoint &= decimalCount >= 0;
     size++;
+  }
+
+  /** A word whose value is computed when the block is executed. */
+  void addFormula(int letter, Expression formula, int offset, int length) {
+    if (!flow) {
+      Arrays.fill(formulas, null);
+    }
+    if (formulas.length <= size) {
+      formulas = Arrays.copyOf(formulas, Math.max(size + 1, 2 * formulas.length));
+    }
+    formulas[size] = formula;
+    flow = true;
+    add(letter, 0, offset, length, 0, 0);
   }
 
   private void grow() {
@@ -104,11 +125,89 @@ public final class Block {
     fault = fault.isPresent() ? fault : Optional.of(code);
   }
 
-  void flow(int offset, int length) {
-    if (flowAt < 0) {
-      flowAt = offset;
-      flowLength = length;
+  void statement(Statement what) {
+    statement = Optional.of(what);
+    flow = true;
+  }
+
+  /**
+   * Becomes a block without words at the place of another, to be filled with its words.
+   *
+   * @see #take(Block, int)
+   */
+  public void beginLike(Block other) {
+    begin(other.line, other.lineStart, other.start);
+    end = other.end;
+    sequence = other.sequence;
+    programNumber = other.programNumber;
+    headAt = other.headAt;
+    headLength = other.headLength;
+    deleteLevel = other.deleteLevel;
+  }
+
+  /** Takes over a word of another block of the same text. */
+  public void take(Block other, int word) {
+    add(
+        other.letters[word],
+        other.values[word],
+        other.at[word],
+        other.lengths[word],
+        other.digits[word],
+        other.decimals[word]);
+  }
+
+  /**
+   * Takes over a word of another block with the value computed for it. It counts as written with a
+   * point, but for P, which no control reads with one.
+   */
+  public void take(Block other, int word, double value) {
+    boolean whole = other.letters[word] == 'P';
+    add(
+        other.letters[word],
+        value,
+        other.at[word],
+        other.lengths[word],
+        whole ? digitsOf(value) : 0,
+        whole ? -1 : 0);
+  }
+
+  private static int digitsOf(double value) {
+    int count = 1;
+    for (double rest = Math.rint(Math.abs(value)); rest >= 10 && count < 20; rest /= 10) {
+      count++;
     }
+    return count;
+  }
+
+  /** An empty block of the same text. */
+  public Block another() {
+    return new Block(source);
+  }
+
+  /** Whether two blocks are of one text. */
+  public boolean sharesText(Block other) {
+    return source.equals(other.source);
+  }
+
+  /** The same block, to be kept while this one is used again. */
+  public Block copy() {
+    Block copy = new Block(source);
+    copy.beginLike(this);
+    copy.letters = Arrays.copyOf(letters, size);
+    copy.values = Arrays.copyOf(values, size);
+    copy.at = Arrays.copyOf(at, size);
+    copy.lengths = Arrays.copyOf(lengths, size);
+    copy.digits = Arrays.copyOf(digits, size);
+    copy.decimals = Arrays.copyOf(decimals, size);
+    copy.size = size;
+    copy.allHadPoint = allHadPoint;
+    copy.deleted = deleted;
+    copy.fault = fault;
+    copy.statement = statement;
+    copy.formulas = flow ? Arrays.copyOf(formulas, size) : formulas;
+    copy.flow = flow;
+    copy.macroCall = macroCall;
+    return copy;
   }
 
   /** Line of the text, from 1. */
@@ -201,19 +300,56 @@ public final class Block {
     return fault;
   }
 
-  /** Whether it holds a variable, an expression, an assignment or a control statement. */
+  /** Whether it holds an assignment, a control statement, or a word with a value to compute. */
   public boolean isFlow() {
-    return flowAt >= 0;
+    return flow;
   }
 
-  /** The first variable, expression or control statement as written. */
-  public String flowText() {
-    return source.text(flowAt, flowLength);
+  /** The assignment or control statement that it is; empty for words. */
+  public Optional<Statement> statement() {
+    return statement;
   }
 
-  /** Where that stands. */
-  public Place flowPlace() {
-    return source.place(line, lineStart, flowAt, flowLength);
+  /** Whether the value of a word must be computed. */
+  public boolean isFormula(int word) {
+    return flow && word < formulas.length && formulas[word] != null;
+  }
+
+  /**
+   * What gives the value of a word.
+   *
+   * @throws IllegalArgumentException if the word has a plain number
+   */
+  public Expression formula(int word) {
+    if (!isFormula(word)) {
+      throw new IllegalArgumentException("word must have a value to compute: " + word);
+    }
+    return formulas[word];
+  }
+
+  /** Whether one of its words is G65 or G66, which take all others as arguments. */
+  public boolean isMacroCall() {
+    return macroCall;
+  }
+
+  /** Offset in the text where it begins. */
+  public int offset() {
+    return start;
+  }
+
+  /** Offset in the text where the line begins in which it begins. */
+  public int lineStart() {
+    return lineStart;
+  }
+
+  /** A stretch of the text of this block as written. */
+  public String textAt(int offset, int length) {
+    return source.text(offset, length);
+  }
+
+  /** Where a stretch of this block stands. */
+  public Place placeAt(int offset, int length) {
+    return source.place(line, lineStart, offset, length);
   }
 
   /** Whether nothing stands in it but blanks and comments. */
@@ -223,6 +359,6 @@ public final class Block {
         && programNumber < 0
         && deleteLevel == 0
         && fault.isEmpty()
-        && flowAt < 0;
+        && !flow;
   }
 }

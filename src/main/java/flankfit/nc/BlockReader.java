@@ -31,6 +31,9 @@ public final class BlockReader {
   private final PlainWords plain;
   private final Lookahead text;
   private final BitSet sequences = new BitSet();
+  private final boolean quiet;
+  private final ExpressionParser expressions;
+  private final StatementParser statements;
   private int pos;
   private int line;
   private int lineStart;
@@ -44,7 +47,17 @@ public final class BlockReader {
    * @param findings takes the findings of reading
    */
   public BlockReader(SourceText source, ReadingRules rules, Findings findings) {
+    this(source, rules, findings, false);
+  }
+
+  /** A reader of a text whose findings another one gives; it may be sent to and fro. */
+  public static BlockReader quiet(SourceText source, ReadingRules rules) {
+    return new BlockReader(source, rules, new Findings(), true);
+  }
+
+  private BlockReader(SourceText source, ReadingRules rules, Findings findings, boolean quiet) {
     this.source = source;
+    this.quiet = quiet;
     this.bytes = source.bytes();
     this.rules = rules;
     this.report = new ReadingFindings(source, findings);
@@ -61,6 +74,8 @@ public final class BlockReader {
     number = new NumberReader(bytes, end);
     plain = new PlainWords(bytes, end);
     text = new Lookahead(source, end);
+    expressions = new ExpressionParser(source, end);
+    statements = new StatementParser(expressions);
   }
 
   /** Whether the file is no program text at all, as RD01 says. */
@@ -76,6 +91,23 @@ public final class BlockReader {
   /** Line where reading stands, from 1. */
   public int line() {
     return line;
+  }
+
+  /** Offset where reading stands. */
+  public int offset() {
+    return pos;
+  }
+
+  /** Offset where the line begins in which reading stands. */
+  public int lineStart() {
+    return lineStart;
+  }
+
+  /** Goes on reading where a block begins or ended. */
+  public void seek(int offset, int atLine, int atLineStart) {
+    pos = offset;
+    line = atLine;
+    lineStart = atLineStart;
   }
 
   /**
@@ -160,7 +192,7 @@ public final class BlockReader {
       case '/' -> slash(block);
       case ':' -> colon(block);
       case ',' -> comma(block);
-      case '#', '[', ']', '=', '*' -> flow(block, pos);
+      case '#', '[', ']', '=', '*' -> flow(block);
       case '%' -> misplaced(block, '%', "a percent mark stands first in its line", "take it out");
       case '<', '>' ->
           misplaced(
@@ -243,6 +275,11 @@ public final class BlockReader {
     return block.size() == 0 && block.programNumber() < 0 && !block.isFlow();
   }
 
+  /** Whether a statement may begin: after a program or sequence number at most. */
+  private static boolean mayState(Block block) {
+    return block.size() == 0 && !block.isFlow();
+  }
+
   private void colon(Block block) {
     if (atHead(block)) {
       programNumber(block);
@@ -274,23 +311,110 @@ public final class BlockReader {
     stopLine = true;
   }
 
-  /** A variable, an expression or a control statement: the rest of the line belongs to it. */
-  private void flow(Block block, int start) {
-    while (pos < end
-        && !Characters.endsLine(bytes[pos])
-        && bytes[pos] != '('
-        && bytes[pos] != ';') {
-      if (bytes[pos] < 0) {
-        foreign(block);
-        return;
+  /** A sign of a variable or an expression where no word has just begun. */
+  private void flow(Block block) {
+    if (bytes[pos] == '#' && mayState(block)) {
+      statement(block);
+      return;
+    }
+    int last = text.trimmed(pos, flowEnd(pos));
+    expressions.begin(pos, last);
+    if (bytes[pos] == '#') {
+      report.mixed(block, at(block, pos, last - pos), "assignment");
+    } else {
+      expressions.expected("a letter");
+      fault(block);
+    }
+    stopLine = true;
+  }
+
+  /** Where a statement or value ends at the latest: before a semicolon outside comments. */
+  private int flowEnd(int from) {
+    boolean comment = false;
+    int at = from;
+    while (at < end && !Characters.endsLine(bytes[at]) && (comment || bytes[at] != ';')) {
+      comment = bytes[at] == '(' || (comment && bytes[at] != ')');
+      at++;
+    }
+    return at;
+  }
+
+  /** Whether only program characters stand there outside comments; reports the first other one. */
+  private boolean isProgramText(Block block, int from, int to) {
+    boolean comment = false;
+    for (int i = from; i < to; i++) {
+      int c = bytes[i];
+      comment = c == '(' || (comment && c != ')');
+      boolean known =
+          Characters.isLetter(c)
+              || Characters.isDigit(c)
+              || Characters.isBlank(c)
+              || "+-*/.,#[]=()".indexOf(c) >= 0;
+      if (!comment && !known) {
+        pos = i;
+        if (c == '<' || c == '>' || c == '%' || c == ':') {
+          sign(block, c);
+        } else {
+          foreign(block);
+        }
+        return false;
       }
-      pos++;
     }
-    int last = pos;
-    while (last > start && Characters.isBlank(bytes[last - 1])) {
-      last--;
+    return true;
+  }
+
+  /** An assignment, a jump or a loop; nothing but comments may follow in its block. */
+  private void statement(Block block) {
+    int before = flowEnd(pos);
+    if (!isProgramText(block, pos, before)) {
+      return;
     }
-    block.flow(start, last - start);
+    Statement read = statements.read(pos, before);
+    if (expressions.failed()) {
+      fault(block);
+      return;
+    }
+    expressions.blankInside().ifPresent(b -> blankInside(block, b.offset(), b.length()));
+    block.statement(expressions.remark().isEmpty() ? read : read.withRemark(expressions.remark()));
+    pos = before;
+  }
+
+  /** A word whose value is a variable, an expression or a function. */
+  private void formula(Block block, int letter, int start) {
+    int before = flowEnd(start);
+    expressions.begin(start, before);
+    expressions.moveTo(start + 1);
+    Expression value = expressions.value();
+    if (!isProgramText(block, start, expressions.failed() ? before : expressions.at())) {
+      return;
+    }
+    if (!expressions.failed() && (letter == 'N' || letter == 'O')) {
+      expressions.expected("a plain number");
+    }
+    if (expressions.failed()) {
+      fault(block);
+      return;
+    }
+    expressions.blankInside().ifPresent(b -> blankInside(block, b.offset(), b.length()));
+    pos = expressions.at();
+    block.addFormula(letter, value, start, pos - start);
+  }
+
+  private void blankInside(Block block, int offset, int length) {
+    String written = source.text(offset, length);
+    report.blankInside(at(block, offset, length), written, written.replaceAll("\\s|\\.$", ""));
+  }
+
+  private void fault(Block block) {
+    SyntaxFault fault = expressions.fault();
+    report.error(
+        block,
+        fault.code(),
+        at(block, fault.offset(), fault.length()),
+        fault.what(),
+        fault.why(),
+        fault.fix());
+    stopLine = true;
   }
 
   private void word(Block block, int c) {
@@ -308,8 +432,13 @@ public final class BlockReader {
       }
       return;
     }
-    if (letterFollows && atHead(block) && text.isStatement(pos)) {
-      flow(block, pos);
+    if (letterFollows && text.isStatement(pos)) {
+      if (mayState(block)) {
+        statement(block);
+      } else {
+        report.mixed(block, at(block, pos, 1), "control");
+        stopLine = true;
+      }
       return;
     }
     pos++;
@@ -324,8 +453,7 @@ public final class BlockReader {
     pos = number.end();
     int length = pos - start;
     if (number.blankInside()) {
-      String written = source.text(start, length);
-      report.blankInside(at(block, start, length), written, written.replaceAll("\\s|\\.$", ""));
+      blankInside(block, start, length);
     }
     int next = text.peek(pos);
     if (!number.reason().isEmpty()) {
@@ -338,8 +466,6 @@ public final class BlockReader {
       notNumber(block, start, "a sign stands before the digits");
     } else if (next == 'O' || next == 'o') {
       letterO(block, start, pos + 1);
-    } else if (next == '#' || next == '[') {
-      flow(block, start);
     } else if (letter == 'N') {
       sequence(block, start, length);
     } else {
@@ -353,8 +479,8 @@ public final class BlockReader {
     if (!number.reason().isEmpty()) {
       pos = at;
       notNumber(block, start, number.reason());
-    } else if (next == '#' || next == '[' || text.isFunction(at)) {
-      flow(block, start);
+    } else if (number.decimals() < 0 && (next == '#' || next == '[' || text.isFunction(at))) {
+      formula(block, letter, start);
     } else if (next == 'O' || next == 'o') {
       letterO(block, start, at + 1);
     } else if (next < 0) {
@@ -401,7 +527,7 @@ public final class BlockReader {
     if (!atHead(block) || block.sequence() >= 0) {
       place = at(block, start, length);
       report.sequence(place, value, "not first");
-    } else if (sequences.get(value)) {
+    } else if (!quiet && sequences.get(value)) {
       place = at(block, start, length);
       report.sequence(place, value, "also in line " + firstLineOf(value));
     } else {

@@ -170,6 +170,16 @@ final class ReadingFindings {
         "move it to the start, or bracket the division");
   }
 
+  void mixed(Block block, Place place, String what) {
+    error(
+        block,
+        Code.FL07,
+        place,
+        "words and " + what + " in one block",
+        "controls differ about the order",
+        "two blocks");
+  }
+
   void sequence(Place place, int number, String how) {
     findings.add(
         Code.RD21, place, "N" + number + " " + how, "a jump to it would be ambiguous", "renumber");

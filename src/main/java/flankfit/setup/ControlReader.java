@@ -3,11 +3,13 @@ package flankfit.setup;
 import flankfit.motion.Point;
 import flankfit.setup.ControlSwitches.Arcs;
 import flankfit.setup.ControlSwitches.BoreShift;
+import flankfit.setup.ControlSwitches.CallForm;
 import flankfit.setup.ControlSwitches.CancelReference;
 import flankfit.setup.ControlSwitches.Compensation;
 import flankfit.setup.ControlSwitches.Cycles;
 import flankfit.setup.ControlSwitches.DwellP;
 import flankfit.setup.ControlSwitches.Entry;
+import flankfit.setup.ControlSwitches.Flow;
 import flankfit.setup.ControlSwitches.NumberReading;
 import flankfit.setup.ControlSwitches.Places;
 import flankfit.setup.ControlSwitches.Rapids;
@@ -28,6 +30,8 @@ import java.util.stream.IntStream;
 final class ControlReader {
   private static final String LENGTH = "a length above 0";
   private static final String LENGTH_FROM_ZERO = "a length, not below 0";
+  private static final int MOST_PASSES = 1_000_000_000;
+  private static final int MOST_BLOCKS = 1_000_000_000;
   private static final String POINT = "a point, [x, y, z]";
 
   private final SheetTable table;
@@ -79,7 +83,12 @@ final class ControlReader {
             .and("peck-clearance", LENGTH_FROM_ZERO)
             .and("chip-break-retract", LENGTH_FROM_ZERO)
             .and("bore-shift", "\"-X\", \"+X\", \"-Y\" or \"+Y\"")
-            .and("back-bore", "\"R-bottom\" or \"Z-bottom\"");
+            .and("back-bore", "\"R-bottom\" or \"Z-bottom\"")
+            .and("m98-form", "\"auto\", \"4+4\" or \"plain\"")
+            .and("subprograms", "a list of file names")
+            .and("fix-rounding", "\"toward-zero\" or \"down\"")
+            .and("loop-limit", "a whole number from 1 to " + MOST_PASSES)
+            .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS);
     UnmodelledSwitches.addTo(keys);
     return keys;
   }
@@ -97,7 +106,8 @@ final class ControlReader {
         reader.cycles(),
         reader.either("scale-reading", "factor", "thousandths")
             ? ScaleReading.THOUSANDTHS
-            : ScaleReading.FACTOR);
+            : ScaleReading.FACTOR,
+        reader.flow());
   }
 
   private Reading reading() {
@@ -223,6 +233,42 @@ final class ControlReader {
         set("chip-break-retract", SheetItem::lengthFromZero, usual.chipBreakRetract()),
         word("bore-shift", Choice.each(BoreShift.values(), BoreShift::word), usual.boreShift()),
         either("back-bore", "R-bottom", "Z-bottom"));
+  }
+
+  private Flow flow() {
+    Flow usual = ControlSwitches.defaults().flow();
+    return new Flow(
+        word(
+            "m98-form",
+            List.of(
+                Choice.of("auto", CallForm.AUTO),
+                Choice.of("4+4", CallForm.SPLIT),
+                Choice.of("plain", CallForm.PLAIN)),
+            usual.callForm()),
+        set("subprograms", ControlReader::fileNames, usual.subprograms()),
+        either("fix-rounding", "toward-zero", "down"),
+        set("loop-limit", item -> item.whole(1, MOST_PASSES), usual.loopLimit()),
+        set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()));
+  }
+
+  private static Optional<List<String>> fileNames(SheetItem item) {
+    return item.list()
+        .flatMap(names -> SheetItem.all(names.stream().map(ControlReader::fileName).toList()));
+  }
+
+  /** A name without folders: subprograms are looked up beside the sheet only. */
+  private static Optional<String> fileName(SheetItem item) {
+    return item.text()
+        .flatMap(
+            name ->
+                name.isBlank()
+                        || name.equals("..")
+                        || name.equals(".")
+                        || name.contains("/")
+                        || name.contains("\\")
+                        || name.indexOf('\0') >= 0
+                    ? item.impossible("it must be the name of a file beside the sheet")
+                    : Optional.of(name));
   }
 
   /** Whether the switch has the second word; the first is the default. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param compensation how radius compensation behaves
  * @param cycles how drilling and boring cycles behave
  * @param scaleReading what the factors of G51 mean
+ * @param flow how subprograms, expressions and loops behave
  */
 public record ControlSwitches(
     Reading reading,
@@ -26,7 +27,8 @@ public record ControlSwitches(
     Tools tools,
     Compensation compensation,
     Cycles cycles,
-    ScaleReading scaleReading) {
+    ScaleReading scaleReading,
+    Flow flow) {
 
   /** All switches at their defaults. */
   public static ControlSwitches defaults() {
@@ -54,53 +56,62 @@ public record ControlSwitches(
         new Tools(false, false, Entry.RADIUS, Entry.RADIUS, false),
         new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false),
         new Cycles(RepeatWord.EITHER, false, 1.0, 0.5, BoreShift.MINUS_X, false),
-        ScaleReading.FACTOR);
+        ScaleReading.FACTOR,
+        new Flow(CallForm.AUTO, List.of(), false, 100_000, 50_000_000));
   }
 
   /** The same with other reading switches. */
   public ControlSwitches with(Reading other) {
     return new ControlSwitches(
-        other, arcs, rapids, places, tools, compensation, cycles, scaleReading);
+        other, arcs, rapids, places, tools, compensation, cycles, scaleReading, flow);
   }
 
   /** The same with other arc switches. */
   public ControlSwitches with(Arcs other) {
     return new ControlSwitches(
-        reading, other, rapids, places, tools, compensation, cycles, scaleReading);
+        reading, other, rapids, places, tools, compensation, cycles, scaleReading, flow);
   }
 
   /** The same with other rapid switches. */
   public ControlSwitches with(Rapids other) {
     return new ControlSwitches(
-        reading, arcs, other, places, tools, compensation, cycles, scaleReading);
+        reading, arcs, other, places, tools, compensation, cycles, scaleReading, flow);
   }
 
   /** The same with other places. */
   public ControlSwitches with(Places other) {
     return new ControlSwitches(
-        reading, arcs, rapids, other, tools, compensation, cycles, scaleReading);
+        reading, arcs, rapids, other, tools, compensation, cycles, scaleReading, flow);
   }
 
   /** The same with other tool switches. */
   public ControlSwitches with(Tools other) {
     return new ControlSwitches(
-        reading, arcs, rapids, places, other, compensation, cycles, scaleReading);
+        reading, arcs, rapids, places, other, compensation, cycles, scaleReading, flow);
   }
 
   /** The same with other compensation switches. */
   public ControlSwitches with(Compensation other) {
-    return new ControlSwitches(reading, arcs, rapids, places, tools, other, cycles, scaleReading);
+    return new ControlSwitches(
+        reading, arcs, rapids, places, tools, other, cycles, scaleReading, flow);
   }
 
   /** The same with other cycle switches. */
   public ControlSwitches with(Cycles other) {
     return new ControlSwitches(
-        reading, arcs, rapids, places, tools, compensation, other, scaleReading);
+        reading, arcs, rapids, places, tools, compensation, other, scaleReading, flow);
   }
 
   /** The same with another reading of scale factors. */
   public ControlSwitches with(ScaleReading other) {
-    return new ControlSwitches(reading, arcs, rapids, places, tools, compensation, cycles, other);
+    return new ControlSwitches(
+        reading, arcs, rapids, places, tools, compensation, cycles, other, flow);
+  }
+
+  /** The same with other flow switches. */
+  public ControlSwitches with(Flow other) {
+    return new ControlSwitches(
+        reading, arcs, rapids, places, tools, compensation, cycles, scaleReading, other);
   }
 
   /**
@@ -239,6 +250,32 @@ public record ControlSwitches(
       Require.notNegative("peckClearance", peckClearance);
       Require.notNegative("chipBreakRetract", chipBreakRetract);
     }
+  }
+
+  /**
+   * How subprograms, expressions and loops behave.
+   *
+   * @param callForm how P of M98 is read ({@code m98-form})
+   * @param subprograms names of files with further programs, beside the sheet
+   * @param fixDown whether FIX goes down and FUP up also below zero ({@code fix-rounding})
+   * @param loopLimit most passes of one loop, and most backward jumps of one GOTO
+   * @param blockLimit most blocks executed
+   */
+  public record Flow(
+      CallForm callForm, List<String> subprograms, boolean fixDown, int loopLimit, int blockLimit) {
+    public Flow {
+      subprograms = List.copyOf(subprograms);
+    }
+  }
+
+  /** How P of M98 is read. */
+  public enum CallForm {
+    /** Five digits and more are count and program, as far as that is clear. */
+    AUTO,
+    /** Five digits and more are always count and program. */
+    SPLIT,
+    /** P is always the program. */
+    PLAIN
   }
 
   /** What a number without a point means. */

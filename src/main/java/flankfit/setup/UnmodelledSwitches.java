@@ -11,20 +11,12 @@ import org.tomlj.TomlArray;
  * is an error, so that no sheet is read as if it had been obeyed.
  */
 final class UnmodelledSwitches {
-  private static final String SUBPROGRAMS = "subprograms are not modelled";
-  private static final String VARIABLES = "variables and loops are not modelled";
 
   /** One switch: name, its only value, why. */
   private record Switch(String key, Object only, String why) {}
 
   private static final List<Switch> ALL =
-      List.of(
-          new Switch("end-reset", "power-up", "a second run of the program is not modelled"),
-          new Switch("m98-form", "auto", SUBPROGRAMS),
-          new Switch("subprograms", List.of(), SUBPROGRAMS),
-          new Switch("fix-rounding", "toward-zero", VARIABLES),
-          new Switch("loop-limit", 100_000L, VARIABLES),
-          new Switch("block-limit", 50_000_000L, VARIABLES));
+      List.of(new Switch("end-reset", "power-up", "a second run of the program is not modelled"));
 
   private static final List<String> RAPID_PATHS = List.of("straight", "dog-leg");
 

@@ -84,6 +84,19 @@ class BadInputCommandTest {
   }
 
   @Test
+  void subprogram_files_lie_beside_the_sheet() throws Exception {
+    Files.writeString(folder.resolve("p.setup.toml"), "[control]\nsubprograms = [\"holes.nc\"]\n");
+    String text = "G21 G90 G17 G54 F100. S900 M3\nG0 X0. Y0. Z5.\nM98 P70\nM30\n";
+    FlankfitProcess missing = motion(text);
+    assertThat(missing.status()).isEqualTo(2);
+    assertThat(missing.err()).contains("RQ01", "subprogram file", "holes.nc does not exist");
+    Files.writeString(folder.resolve("holes.nc"), "O70\nG1 X5. R2.\nM99\n");
+    FlankfitProcess run = motion(text);
+    assertThat(run.status()).isEqualTo(0);
+    assertThat(run.out()).contains("holes.nc:2:8: warning WD09", "2 | G1 X5. R2.");
+  }
+
+  @Test
   void unknown_words_are_named_not_skipped() throws Exception {
     for (String word : List.of("G12", "M98", "A5.", "#100=1", "G16")) {
       FlankfitProcess run =

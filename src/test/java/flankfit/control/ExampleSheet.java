@@ -3,6 +3,7 @@ package flankfit.control;
 import flankfit.motion.Extents;
 import flankfit.motion.Point;
 import flankfit.setup.ControlSwitches;
+import flankfit.setup.ControlSwitches.CallForm;
 import flankfit.setup.ControlSwitches.CancelReference;
 import flankfit.setup.ControlSwitches.NumberReading;
 import flankfit.setup.ControlSwitches.StartUp;
@@ -34,6 +35,8 @@ final class ExampleSheet {
   private static final Pattern POINT =
       Pattern.compile("([a-z-]+[a-z2-4]) = \\[(-?[\\d.]+), (-?[\\d.]+), (-?[\\d.]+)\\]");
   private static final Pattern SWITCH = Pattern.compile("([a-z][a-z0-9-]+) = \"?([A-Za-z+-]+)\"?");
+  private static final Pattern NUMBER = Pattern.compile("([a-z]+-limit) = (\\d+)");
+  private static final Pattern FORM = Pattern.compile("m98-form = \"([^\"]+)\"");
   private static final Pattern TOOL =
       Pattern.compile("tool (\\d+): ([a-z ]+)(?:, diameter ([\\d.]+))?(?:, pitch ([\\d.]+))?");
   private static final Pattern HOLE =
@@ -169,7 +172,27 @@ final class ExampleSheet {
     while (match.find()) {
       switches = set(switches, match.group(1), match.group(2));
     }
-    return switches;
+    return flow(switches, text);
+  }
+
+  private static ControlSwitches flow(ControlSwitches s, String text) {
+    ControlSwitches.Flow f = s.flow();
+    int loops = f.loopLimit();
+    int blocks = f.blockLimit();
+    Matcher number = NUMBER.matcher(text);
+    while (number.find()) {
+      int value = Integer.parseInt(number.group(2));
+      loops = number.group(1).equals("loop-limit") ? value : loops;
+      blocks = number.group(1).equals("block-limit") ? value : blocks;
+    }
+    CallForm form = f.callForm();
+    Matcher written = FORM.matcher(text);
+    if (written.find()) {
+      form = written.group(1).equals("4+4") ? CallForm.SPLIT : form;
+      form = written.group(1).equals("plain") ? CallForm.PLAIN : form;
+    }
+    boolean down = text.contains("fix-rounding = \"down\"");
+    return s.with(new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks));
   }
 
   private static ControlSwitches place(ControlSwitches s, String name, Point point) {

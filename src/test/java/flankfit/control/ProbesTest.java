@@ -3,7 +3,6 @@ package flankfit.control;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import flankfit.finding.Code;
-import flankfit.finding.Finding;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
 import flankfit.unit.Angles;
@@ -48,21 +47,8 @@ class ProbesTest {
     return Arrays.stream(Code.values()).anyMatch(known -> known.name().equals(code));
   }
 
-  /** Whether a row asks for what this version does not model. */
-  private static boolean isNotYet(String row) {
-    String blocks = blocks(row);
-    return blocks.contains("#")
-        || blocks.contains("GOTO")
-        || blocks.startsWith("END")
-        || blocks.contains("M98");
-  }
-
   static Stream<String> modelled() {
-    return rows().stream().filter(row -> !isNotYet(row) && !RULES_ON_THE_TAPE.contains(code(row)));
-  }
-
-  static Stream<String> notYet() {
-    return rows().stream().filter(ProbesTest::isNotYet);
+    return rows().stream().filter(row -> !RULES_ON_THE_TAPE.contains(code(row)));
   }
 
   private static Interpretation run(String blocks) {
@@ -83,17 +69,6 @@ class ProbesTest {
     if (stops) {
       assertThat(result.stoppedAt()).contains(new Stop(last, Code.valueOf(code(row))));
     }
-  }
-
-  @ParameterizedTest
-  @MethodSource("notYet")
-  void probe_of_what_is_not_modelled_stops_with_a_clear_error(String row) {
-    Interpretation result = run(blocks(row));
-    Set<Code> clear = Set.of(Code.WD01, Code.WD07, Code.FL01);
-    assertThat(result.stoppedAt().map(Stop::code)).get().isIn(clear);
-    assertThat(result.findings())
-        .map(Finding::what)
-        .anyMatch(what -> what.contains("is not modelled"));
   }
 
   @Test

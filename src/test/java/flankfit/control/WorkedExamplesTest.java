@@ -3,7 +3,6 @@ package flankfit.control;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import flankfit.finding.Code;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
 import flankfit.motion.Tape;
@@ -13,7 +12,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,14 +24,6 @@ class WorkedExamplesTest {
   private static final double PRINTED = 2e-6;
 
   private static final int LAST = 59;
-
-  /** Examples that need what is not modelled yet, and the error that says so. */
-  private static final Map<Integer, Code> NOT_YET =
-      Map.ofEntries(
-          Map.entry(47, Code.WD07),
-          Map.entry(48, Code.WD01),
-          Map.entry(49, Code.FL01),
-          Map.entry(52, Code.FL01));
 
   /** Examples whose path needs an offset of the tool. */
   private static final Set<Integer> COMPENSATED =
@@ -48,7 +38,7 @@ class WorkedExamplesTest {
 
   static Stream<String> modelled() {
     return IntStream.rangeClosed(1, LAST)
-        .filter(number -> !NOT_YET.containsKey(number) && !COMPENSATED.contains(number))
+        .filter(number -> !COMPENSATED.contains(number))
         .mapToObj(WorkedExamplesTest::name);
   }
 
@@ -56,26 +46,10 @@ class WorkedExamplesTest {
     return COMPENSATED.stream().sorted().map(WorkedExamplesTest::name);
   }
 
-  static Stream<Integer> notYet() {
-    return NOT_YET.keySet().stream().sorted();
-  }
-
   @ParameterizedTest
   @MethodSource("modelled")
   void example_gives_its_moves_and_findings(String name) {
     check(Example.load(name));
-  }
-
-  @ParameterizedTest
-  @MethodSource("notYet")
-  void example_that_is_not_modelled_yet_stops_with_a_clear_error(int number) {
-    Example example = Example.load(name(number));
-    Interpretation result = run(example);
-    assertThat(result.complete()).as(example.title()).isFalse();
-    assertThat(result.stoppedAt().map(Stop::code)).contains(NOT_YET.get(number));
-    assertThat(result.findings())
-        .as("names the word and says that it is not modelled")
-        .anyMatch(f -> f.code() == NOT_YET.get(number) && f.what().contains("is not modelled"));
   }
 
   static void check(Example example) {

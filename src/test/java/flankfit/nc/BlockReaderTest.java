@@ -144,18 +144,26 @@ class BlockReaderTest {
   }
 
   @Test
-  void variables_and_statements_are_marked_as_flow() {
+  void statements_and_words_to_compute_are_told_apart() {
     SourceText source =
         SourceText.of(
-            "a.nc", "G1 X#5 Y2.\nIF [#1 EQ 2] GOTO 5\nGOX1.\n".getBytes(StandardCharsets.UTF_8));
+            "a.nc",
+            "G1 X-#5 Y2.\nN7 IF [#1 EQ 2] GOTO 5 (why)\nGOX1.\n".getBytes(StandardCharsets.UTF_8));
     BlockReader reader = new BlockReader(source, ReadingRules.defaults(), findings);
     Block block = new Block(source);
     assertThat(reader.next(block)).isTrue();
     assertThat(block.isFlow()).isTrue();
-    assertThat(block.flowPlace()).isEqualTo(new Place("a.nc", 1, 4, 7));
+    assertThat(block.statement()).isEmpty();
+    assertThat(block.size()).isEqualTo(3);
+    assertThat(block.isFormula(0)).isFalse();
+    assertThat(block.isFormula(1)).isTrue();
+    assertThat(block.place(1)).isEqualTo(new Place("a.nc", 1, 4, 4));
+    assertThat(block.value(2)).isEqualTo(2);
     assertThat(reader.next(block)).isTrue();
-    assertThat(block.flowText()).isEqualTo("IF [#1 EQ 2] GOTO 5");
+    assertThat(block.sequence()).isEqualTo(7);
+    assertThat(block.statement().map(Statement::kind)).contains(Statement.Kind.IF_GOTO);
     assertThat(reader.next(block)).isTrue();
     assertThat(block.fault()).contains(Code.RD14);
+    assertThat(block.isFlow()).isFalse();
   }
 }

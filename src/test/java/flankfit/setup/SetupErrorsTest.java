@@ -52,15 +52,21 @@ class SetupErrorsTest {
   }
 
   @Test
-  void the_subprograms_of_a_sheet_are_refused_rather_than_passed_over() {
-    Finding finding =
-        readWith("subprograms", "subprograms = [\"hole-pattern.nc\"]").findings().get(0);
-    assertThat(finding.code()).isEqualTo(Code.SH08);
-    assertThat(finding.place().line()).isEqualTo(10);
-    assertThat(finding.what())
-        .isEqualTo(
-            "\"subprograms\" in [control] = [\"hole-pattern.nc\"] is not available in this"
-                + " version");
+  void subprograms_lie_beside_the_sheet() {
+    for (String name : List.of("../hole-pattern.nc", "sub\\\\a.nc", "..", "")) {
+      Finding finding =
+          readWith("subprograms", "subprograms = [\"" + name + "\"]").findings().get(0);
+      assertThat(finding.code()).isEqualTo(Code.SH05);
+      assertThat(finding.place().line()).isEqualTo(10);
+      assertThat(finding.what()).contains("it must be the name of a file beside the sheet");
+    }
+  }
+
+  @Test
+  void limits_of_loops_are_whole_numbers_from_one() {
+    assertThat(SheetText.read("[control]\nloop-limit = 0\nblock-limit = 1.5\n").findings())
+        .extracting(Finding::code)
+        .containsExactly(Code.SH05, Code.SH04);
   }
 
   @Test
@@ -129,16 +135,9 @@ class SetupErrorsTest {
             [control]
             rapid-path = "dog-leg"
             end-reset = "keep"
-            m98-form = "plain"
-            subprograms = ["a.nc"]
-            fix-rounding = "down"
-            loop-limit = 5
-            block-limit = 5
             """);
-    assertThat(reading.findings()).hasSize(7).allMatch(f -> f.code() == Code.SH08);
-    assertThat(reading.findings())
-        .extracting(f -> f.place().line())
-        .containsExactly(2, 3, 4, 5, 6, 7, 8);
+    assertThat(reading.findings()).hasSize(2).allMatch(f -> f.code() == Code.SH08);
+    assertThat(reading.findings()).extracting(f -> f.place().line()).containsExactly(2, 3);
   }
 
   @Test

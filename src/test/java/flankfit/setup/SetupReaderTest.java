@@ -260,6 +260,25 @@ class SetupReaderTest {
   }
 
   @Test
+  void switches_of_subprograms_and_loops_are_read() {
+    SetupSheet sheet =
+        sheet(
+            """
+            [control]
+            m98-form = "4+4"
+            subprograms = ["holes.nc", "slots.nc"]
+            fix-rounding = "down"
+            loop-limit = 5
+            block-limit = 70
+            """);
+    assertThat(sheet.control().flow())
+        .isEqualTo(
+            new ControlSwitches.Flow(
+                ControlSwitches.CallForm.SPLIT, List.of("holes.nc", "slots.nc"), true, 5, 70));
+    assertThat(sheet.assumptions()).contains("m98-form = \"4+4\"", "loop-limit = 5");
+  }
+
+  @Test
   void switches_of_things_not_modelled_may_have_their_defaults() {
     SetupSheet sheet =
         sheet(

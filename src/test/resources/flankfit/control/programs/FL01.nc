@@ -1,5 +1,5 @@
 ; expect error FL01 4
 G21 G90 G17 G54 G40 G49 S1000 M3 F200.
 G0 X0 Y0 Z5.
-#1=5
+#1=5 PLUS 3
 M30

@@ -1,0 +1,5 @@
+; expect error FL06 4
+G21 G90 G17 G54 G40 G49 S1000 M3 F200.
+G0 X0 Y0 Z5.
+#0=5
+M30

@@ -1,0 +1,8 @@
+; expect error FL08 5
+G21 G90 G17 G54 G40 G49 S1000 M3 F200.
+G0 X0 Y0 Z5.
+#1=3
+WHILE [#1 GT 0] DO1
+#1=#1-1
+END2
+M30
