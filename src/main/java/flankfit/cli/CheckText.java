@@ -45,7 +45,7 @@ final class CheckText {
     out.append(style.severity(good ? Severity.NOTE : Severity.ERROR, line)).append('\n');
     List<Finding> told =
         program.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList();
-    new FindingText(style).briefIn(program.file(), told, out);
+    new FindingText(style).brief(program.file(), told, out);
   }
 
   private static void count(CheckedProgram program, Severity severity, List<String> parts) {

@@ -36,15 +36,11 @@ final class FindingText {
     }
   }
 
-  /** One line a finding: line, severity, code, what, fix. */
-  void brief(List<Finding> findings, StringBuilder out) {
-    for (Finding finding : findings) {
-      brief(finding, "", out);
-    }
-  }
-
-  /** One line a finding; those that point into another file than the program name it. */
-  void briefIn(String program, List<Finding> findings, StringBuilder out) {
+  /**
+   * One line a finding: line, severity, code, what, for errors why, and fix; those that point into
+   * another file than the program name it.
+   */
+  void brief(String program, List<Finding> findings, StringBuilder out) {
     for (Finding finding : findings) {
       Place place = finding.place();
       boolean elsewhere = place.line() > 0 && !place.file().equals(program);
@@ -54,7 +50,11 @@ final class FindingText {
 
   private void brief(Finding finding, String file, StringBuilder out) {
     boolean toMend = finding.severity() != Severity.NOTE && !finding.fix().isEmpty();
-    String text = finding.what() + (toMend ? "; " + finding.fix() : "");
+    boolean toUnderstand = finding.severity() == Severity.ERROR && !finding.why().isEmpty();
+    String text =
+        finding.what()
+            + (toUnderstand ? ": " + finding.why() : "")
+            + (toMend ? "; " + finding.fix() : "");
     String head = finding.severity().word() + " " + finding.code().name();
     int line = finding.place().line();
     String at = line == 0 ? "" : file + "line " + line + ": ";

@@ -23,16 +23,18 @@ final class GaugeText {
   private static final int NAME = 30;
 
   private final StringBuilder out = new StringBuilder();
+  private final String program;
   private final Style style;
 
-  private GaugeText(Style style) {
+  private GaugeText(String program, Style style) {
+    this.program = program;
     this.style = style;
   }
 
   /** The text. */
   static String of(
       ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Style style) {
-    GaugeText text = new GaugeText(style);
+    GaugeText text = new GaugeText(job.interpretation().file(), style);
     text.errorsFirst(findings);
     text.threads(answer.threads());
     text.findings(findings);
@@ -53,7 +55,7 @@ final class GaugeText {
     if (!errors.isEmpty()) {
       out.append(style.severity(Severity.ERROR, errors.size() == 1 ? "error" : "errors"));
       out.append(" to mend first\n");
-      new FindingText(style).brief(errors, out);
+      new FindingText(style).brief(program, errors, out);
       out.append('\n');
     }
   }
@@ -81,7 +83,7 @@ final class GaugeText {
   }
 
   private String figures(ThreadAnswer thread) {
-    GaugeText text = new GaugeText(style);
+    GaugeText text = new GaugeText(program, style);
     text.out.append("    ");
     FindingText.wrap(thread.reason(), "    ", text.out);
     thread.finished().ifPresent(measures -> text.measures(thread, measures));
@@ -225,7 +227,7 @@ final class GaugeText {
   private void findings(List<Finding> findings) {
     List<Finding> warnings =
         findings.stream().filter(f -> f.severity() == Severity.WARNING).toList();
-    new FindingText(style).brief(warnings, out);
+    new FindingText(style).brief(program, warnings, out);
     long notes = findings.stream().filter(f -> f.severity() == Severity.NOTE).count();
     if (notes > 0) {
       out.append("  ").append(Figures.count(notes, "note"));

@@ -44,7 +44,10 @@ final class MotionText {
             job::lines,
             section(line, "findings"));
     new FindingText(style)
-        .brief(done.findings().stream().filter(f -> f.severity() == Severity.NOTE).toList(), line);
+        .brief(
+            done.file(),
+            done.findings().stream().filter(f -> f.severity() == Severity.NOTE).toList(),
+            line);
     assumptions(done, line);
     Cautions.write(line);
     out.print(line);

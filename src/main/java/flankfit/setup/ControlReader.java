@@ -57,7 +57,7 @@ final class ControlReader {
             .and("arc-turns", "\"off\", \"P\" or \"L\"")
             .and("long-arc-by-negative-r", "true or false")
             .and("helix-feed", "\"along-path\" or \"in-plane\"")
-            .and("rapid-path", "\"straight\"")
+            .and("rapid-path", "\"straight\" or \"dog-leg\"")
             .and("rapid-rates", "a list of 3 speeds")
             .and("max-feed", "a speed above 0")
             .and("reference-point", POINT)
@@ -165,7 +165,7 @@ final class ControlReader {
   private Rapids rapids() {
     Rapids usual = ControlSwitches.defaults().rapids();
     return new Rapids(
-        usual.dogLeg(),
+        either("rapid-path", "straight", "dog-leg"),
         set("rapid-rates", ControlReader::rates, usual.rates()),
         set("max-feed", SheetItem::speed, usual.maxFeed()));
   }

@@ -1,10 +1,7 @@
 package flankfit.setup;
 
 import flankfit.finding.Code;
-import flankfit.finding.Nearest;
 import java.util.List;
-import java.util.Optional;
-import org.tomlj.TomlArray;
 
 /**
  * Switches for things that this version does not model. Their defaults are accepted; anything else
@@ -13,12 +10,10 @@ import org.tomlj.TomlArray;
 final class UnmodelledSwitches {
 
   /** One switch: name, its only value, why. */
-  private record Switch(String key, Object only, String why) {}
+  private record Switch(String key, String only, String why) {}
 
   private static final List<Switch> ALL =
       List.of(new Switch("end-reset", "power-up", "a second run of the program is not modelled"));
-
-  private static final List<String> RAPID_PATHS = List.of("straight", "dog-leg");
 
   private UnmodelledSwitches() {}
 
@@ -28,31 +23,11 @@ final class UnmodelledSwitches {
 
   static void check(SheetTable table) {
     ALL.forEach(s -> table.item(s.key()).ifPresent(item -> check(s, item)));
-    table.item("rapid-path").ifPresent(UnmodelledSwitches::checkRapidPath);
   }
 
   private static void check(Switch s, SheetItem item) {
-    if (!isOnly(s.only(), item)) {
+    if (!s.only().equals(item.value())) {
       refuse(s.key(), s.why(), shown(s.only()), item);
-    }
-  }
-
-  private static boolean isOnly(Object only, SheetItem item) {
-    if (only instanceof List<?>) {
-      return item.value() instanceof TomlArray array && array.isEmpty();
-    }
-    return only.equals(item.value());
-  }
-
-  private static void checkRapidPath(SheetItem item) {
-    Optional<String> word = item.text();
-    if (word.isEmpty() || word.get().equals("straight")) {
-      return;
-    }
-    if (Nearest.of(word.get(), RAPID_PATHS).filter("dog-leg"::equals).isPresent()) {
-      refuse("rapid-path", "rapids are drawn straight", "\"straight\"", item);
-    } else {
-      item.unknownWord(word.get(), RAPID_PATHS);
     }
   }
 
@@ -66,7 +41,7 @@ final class UnmodelledSwitches {
             "leave " + key + " out, or write " + only);
   }
 
-  private static String shown(Object only) {
-    return only instanceof String text ? "\"" + text + "\"" : only.toString();
+  private static String shown(String only) {
+    return "\"" + only + "\"";
   }
 }

@@ -133,11 +133,10 @@ class SetupErrorsTest {
         SheetText.read(
             """
             [control]
-            rapid-path = "dog-leg"
             end-reset = "keep"
             """);
-    assertThat(reading.findings()).hasSize(2).allMatch(f -> f.code() == Code.SH08);
-    assertThat(reading.findings()).extracting(f -> f.place().line()).containsExactly(2, 3);
+    assertThat(reading.findings()).hasSize(1).allMatch(f -> f.code() == Code.SH08);
+    assertThat(reading.findings()).extracting(f -> f.place().line()).containsExactly(2);
   }
 
   @Test

@@ -260,6 +260,13 @@ class SetupReaderTest {
   }
 
   @Test
+  void rapids_as_dog_legs_are_read_and_told() {
+    SetupSheet sheet = sheet("[control]\nrapid-path = \"dog-leg\"\n");
+    assertThat(sheet.control().rapids().dogLeg()).isTrue();
+    assertThat(sheet.assumptions()).contains("rapid-path = \"dog-leg\"");
+  }
+
+  @Test
   void switches_of_subprograms_and_loops_are_read() {
     SetupSheet sheet =
         sheet(
