@@ -478,7 +478,7 @@ final class ExpressionParser {
         stop - start,
         text + ": decimal comma",
         "the decimal sign is a point",
-        "write " + text.replace(',', '.'));
+        ReadingFindings.withoutComma(text));
   }
 
   private void function() {

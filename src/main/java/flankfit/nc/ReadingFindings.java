@@ -81,7 +81,12 @@ final class ReadingFindings {
         place,
         text + ": decimal comma",
         "the decimal sign is a point",
-        "write " + text.replace(',', '.'));
+        withoutComma(text));
+  }
+
+  /** How a number with a comma is written: with a point, unless it has one already. */
+  static String withoutComma(String text) {
+    return text.indexOf('.') < 0 ? "write " + text.replace(',', '.') : "write one number";
   }
 
   void commentOpen(Block block, Place place) {

@@ -166,4 +166,14 @@ class BlockReaderTest {
     assertThat(block.fault()).contains(Code.RD14);
     assertThat(block.isFlow()).isFalse();
   }
+
+  @Test
+  void a_comma_after_a_point_is_not_mended_to_two_points() {
+    read("X2,5\n");
+    read("X2.5,5\n");
+    assertThat(findings.sorted())
+        .filteredOn(f -> f.code() == Code.RD07)
+        .extracting(Finding::fix)
+        .containsExactlyInAnyOrder("write X2.5", "write one number");
+  }
 }
