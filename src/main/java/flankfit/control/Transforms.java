@@ -118,6 +118,23 @@ final class Transforms {
     update();
   }
 
+  /** Takes over what is on in another frame. */
+  void takeOver(Transforms other) {
+    System.arraycopy(other.mirrored, 0, mirrored, 0, 3);
+    System.arraycopy(other.mirrorAt, 0, mirrorAt, 0, 3);
+    scaled = other.scaled;
+    System.arraycopy(other.scaleAt, 0, scaleAt, 0, 3);
+    System.arraycopy(other.factor, 0, factor, 0, 3);
+    rotated = other.rotated;
+    plane = other.plane;
+    centreU = other.centreU;
+    centreV = other.centreV;
+    degrees = other.degrees;
+    cos = other.cos;
+    sin = other.sin;
+    update();
+  }
+
   private void update() {
     on = scaled || rotated || isMirrored();
   }
