@@ -43,6 +43,10 @@ final class Transforms {
     return mirrored[0] || mirrored[1] || mirrored[2];
   }
 
+  boolean isMirrored(int axis) {
+    return mirrored[axis];
+  }
+
   /** Whether left and right change places in a plane. */
   boolean flips(Plane in) {
     return on && mirrored[in.u()] != mirrored[in.v()];
