@@ -7,7 +7,10 @@ import flankfit.nc.Block;
 import flankfit.setup.ControlSwitches;
 import flankfit.setup.Offsets;
 import flankfit.setup.Offsets.Register;
+import flankfit.setup.RadiusSetting;
 import flankfit.setup.SetupSheet;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** What every part of the control works on: modes, frame, where the tool stands, the tape. */
@@ -32,6 +35,9 @@ final class Machine {
 
   /** The registers as they stand now: those of the sheet, changed by G10. */
   Offsets offsets;
+
+  /** The D registers that the program has set itself, in order. */
+  final List<RadiusSetting> settings = new ArrayList<>();
 
   /** The programmed point, part frame (mm). */
   final double[] tip = new double[3];

@@ -75,6 +75,7 @@ final class ProgramRun {
         tape,
         findings.sorted(),
         assumptions(),
+        machine.settings,
         stop.isEmpty(),
         stop);
   }
