@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import flankfit.control.FrameChainWitness.Expected;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
+import flankfit.motion.Point;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
@@ -63,29 +64,26 @@ class FrameChainProperties {
     assertThat(tape.size()).as("moves of\n%s", text).isEqualTo(witness.moves.size());
     for (int i = 0; i < tape.size(); i++) {
       Expected expected = witness.moves.get(i);
-      double off = 0;
-      double[] at = {tape.toX(i), tape.toY(i), tape.toZ(i)};
-      for (int axis = 0; axis < 3; axis++) {
-        off = Math.max(off, Math.abs(at[axis] - expected.end()[axis]));
-      }
-      MoveKind kind = kind(expected);
-      if (tape.kind(i) != kind || off > LINE || (expected.isArc() && !sameArc(tape, i, expected))) {
-        assertThat(tape.kind(i) + " " + Arrays.toString(at))
-            .as("move %d, line %d, off by %s, of\n%s", i, tape.line(i), off, text)
-            .isEqualTo(kind + " " + expected);
+      boolean same = tape.kind(i) == expected.kind() && sameEnd(tape.to(i), expected.end());
+      if (!same || (expected.kind() == MoveKind.ARC && !sameArc(tape, i, expected))) {
+        assertThat(tape.kind(i) + " to " + tape.to(i))
+            .as("move %d, line %d, of\n%s", i, tape.line(i), text)
+            .isEqualTo(expected.toString());
       }
     }
   }
 
-  private static MoveKind kind(Expected expected) {
-    return expected.isArc() ? MoveKind.ARC : expected.feed() ? MoveKind.LINE : MoveKind.RAPID;
+  private static boolean sameEnd(Point actual, Point expected) {
+    return Math.abs(actual.x() - expected.x()) <= LINE
+        && Math.abs(actual.y() - expected.y()) <= LINE
+        && Math.abs(actual.z() - expected.z()) <= LINE;
   }
 
   private static boolean sameArc(Tape tape, int i, Expected expected) {
     Plane plane = expected.plane();
     return tape.state(i).plane() == plane
-        && Math.abs(tape.centreU(i) - expected.centre()[plane.u()]) <= ARC
-        && Math.abs(tape.centreV(i) - expected.centre()[plane.v()]) <= ARC
+        && Math.abs(tape.centreU(i) - expected.centre().axis(plane.u())) <= ARC
+        && Math.abs(tape.centreV(i) - expected.centre().axis(plane.v())) <= ARC
         && Math.abs(tape.radius(i) - expected.radius()) <= ARC
         && Math.abs(tape.sweep(i) - expected.sweep()) * expected.radius() <= ARC;
   }

@@ -1,6 +1,8 @@
 package flankfit.control;
 
+import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
+import flankfit.motion.Point;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,19 +19,14 @@ final class FrameChainWitness {
   /**
    * One move as it must be on the tape.
    *
-   * @param feed whether it is no rapid
    * @param end end in the part frame (mm)
-   * @param plane plane of an arc
-   * @param centre centre of an arc in the part frame (mm); empty for a line
+   * @param plane plane in force
+   * @param centre centre of an arc in the part frame (mm)
    * @param radius radius of an arc (mm)
    * @param sweep signed sweep of an arc on the part (rad)
    */
   record Expected(
-      boolean feed, double[] end, Plane plane, double[] centre, double radius, double sweep) {
-    boolean isArc() {
-      return centre.length > 0;
-    }
-  }
+      MoveKind kind, Point end, Plane plane, Point centre, double radius, double sweep) {}
 
   final List<Expected> moves = new ArrayList<>();
   final double[] tip;
@@ -160,7 +157,8 @@ final class FrameChainWitness {
   void straightTo(boolean feed, double[] end) {
     double way = Math.hypot(Math.hypot(end[0] - tip[0], end[1] - tip[1]), end[2] - tip[2]);
     if (way > STILL) {
-      moves.add(new Expected(feed, end, plane, new double[0], 0, 0));
+      MoveKind kind = feed ? MoveKind.LINE : MoveKind.RAPID;
+      moves.add(new Expected(kind, point(end), plane, Point.ZERO, 0, 0));
       System.arraycopy(end, 0, tip, 0, 3);
     }
   }
@@ -177,15 +175,15 @@ final class FrameChainWitness {
     double r = Math.hypot(p[plane.u()] - centre[plane.u()], p[plane.v()] - centre[plane.v()]);
     double[] end = aim(words);
     boolean flips = mirrored[plane.u()] != mirrored[plane.v()];
-    moves.add(
-        new Expected(
-            true,
-            end,
-            plane,
-            apply(chain(), centre),
-            r * factor[plane.u()],
-            flips ? -sweep : sweep));
+    Point about = point(apply(chain(), centre));
+    double scaledRadius = r * factor[plane.u()];
+    double sense = flips ? -1 : 1;
+    moves.add(new Expected(MoveKind.ARC, point(end), plane, about, scaledRadius, sense * sweep));
     System.arraycopy(end, 0, tip, 0, 3);
+  }
+
+  private static Point point(double[] p) {
+    return new Point(p[0], p[1], p[2]);
   }
 
   /** Program frame to part frame. */
