@@ -207,15 +207,15 @@ final class GaugeText {
     double effect = offset.sensitivity() * step;
     out.append("    ").append(style.strong(offset.register() + " wear"));
     out.append(" is ").append(Figures.lengthWithUnit(offset.now(), unit));
-    offset.setBy().ifPresent(this::setBy);
     out.append("; ").append(Figures.lengthWithUnit(step, unit));
     out.append(" more makes the pitch diameter ").append(fine(Math.abs(effect), unit));
     out.append(' ').append(unit.symbol()).append(effect < 0 ? " smaller\n" : " larger\n");
+    offset.setBy().ifPresent(this::setBy);
     if (!offset.hasWindow()) {
       out.append("      no value suits both gauges: mend the motion or the mill\n");
       return;
     }
-    String enter = offset.setBy().isPresent() ? "write there" : "key in";
+    String enter = offset.setBy().isPresent() ? "value" : "key in";
     key(enter + " for the middle of the limits", offset.keyToMiddle(), unit);
     key("the last value at which GO enters", offset.keyToGoLimit(), unit);
     key("the last value at which NO-GO stops", offset.keyToNoGoLimit(), unit);
@@ -224,9 +224,9 @@ final class GaugeText {
   /** The program overwrites the register: its own block is to be changed. */
   private void setBy(RadiusSetting setting) {
     String file = setting.place().file();
-    out.append(", set by ").append(setting.word()).append(" of G10 in line ");
+    out.append("      ").append(setting.word()).append(" of G10 in line ");
     out.append(setting.place().line()).append(file.equals(program) ? "" : " of " + file);
-    out.append("\n      change that block: it overwrites what is keyed in");
+    out.append(" overwrites what is keyed in: write the value there\n");
   }
 
   private void key(String name, double value, LengthUnit unit) {
