@@ -45,7 +45,10 @@ class ProgramSetsRegisterTest {
   }
 
   private static ThreadAnswer gauge(String... blocks) {
-    String program = text(".nc").replace("N50 ", String.join("\n", blocks) + "\nN50 ");
+    return gauged(text(".nc").replace("N50 ", String.join("\n", blocks) + "\nN50 "));
+  }
+
+  private static ThreadAnswer gauged(String program) {
     SourceText source = SourceText.of("set.nc", program.getBytes(StandardCharsets.US_ASCII));
     Interpretation done = Interpreter.interpret(source, SHEET);
     assertThat(done.complete()).as("%s", done.findings()).isTrue();
@@ -89,6 +92,15 @@ class ProgramSetsRegisterTest {
   void last_block_that_enters_it_counts() {
     OffsetAdvice advice = advice("G10 L13 P4 R.3", "G10 L13 P4 R-.03", "G10 L13 P5 R.1");
     assertThat(advice.setBy().orElseThrow().word()).isEqualTo("R-.03");
+    assertThat(advice.toMiddle()).isCloseTo(advice().toMiddle(), within(SOLVED));
+  }
+
+  @Test
+  void change_while_compensation_is_on_waits_for_the_next_start() {
+    String late = text(".nc").replace("N200 ", "G90 G10 L13 P4 R.1\nG91\nN200 ");
+    OffsetAdvice advice = gauged(late).offset().orElseThrow();
+    assertThat(advice.setBy()).isEmpty();
+    assertThat(advice.now()).isEqualTo(-0.045);
     assertThat(advice.toMiddle()).isCloseTo(advice().toMiddle(), within(SOLVED));
   }
 

@@ -1,5 +1,7 @@
 package flankfit.gauge;
 
+import flankfit.motion.ModalState.Compensation;
+import flankfit.motion.Tape;
 import flankfit.setup.Offsets;
 import flankfit.setup.Offsets.Register;
 import flankfit.setup.RadiusSetting;
@@ -15,8 +17,10 @@ import java.util.Optional;
  */
 record RegisterInForce(int number, Register entered, Optional<RadiusSetting> setBy) {
 
-  /** The register of a number when a block is executed. */
-  static RegisterInForce of(GaugeRequest request, int number, int block) {
+  /** The register of a pass as it stood when its compensation began: a later change waits. */
+  static RegisterInForce of(GaugeRequest request, Pass pass) {
+    int number = pass.state().radiusRegister();
+    int block = startUp(request.tape(), pass.first());
     Register entered = request.setup().offsets().radius(number).orElse(new Register(0, 0));
     Optional<RadiusSetting> setBy = Optional.empty();
     for (RadiusSetting setting : request.radiusSettings()) {
@@ -31,6 +35,15 @@ record RegisterInForce(int number, Register entered, Optional<RadiusSetting> set
       }
     }
     return new RegisterInForce(number, entered, setBy);
+  }
+
+  /** The block in which the compensation of a move began. */
+  private static int startUp(Tape tape, int move) {
+    int first = move;
+    while (first > 0 && tape.state(first - 1).compensation() != Compensation.OFF) {
+      first--;
+    }
+    return tape.block(first);
   }
 
   /** The registers for a trial in which the wear is entered so much greater (mm). */

@@ -286,9 +286,7 @@ public final class ThreadGauging {
 
   private OffsetSolver solver(FoundThread found) {
     Pass pass = found.model().finish().pass();
-    RegisterInForce register =
-        RegisterInForce.of(
-            request, pass.state().radiusRegister(), request.tape().block(pass.first()));
+    RegisterInForce register = RegisterInForce.of(request, pass);
     return new OffsetSolver(setup, register, offsets -> passesAgain(offsets, pass));
   }
 
