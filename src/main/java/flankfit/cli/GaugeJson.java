@@ -5,6 +5,7 @@ import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -144,7 +145,15 @@ final class GaugeJson {
         .put("keyToMiddle", offset.keyToMiddle())
         .put("keyToGoLimit", offset.keyToGoLimit())
         .put("keyToNoGoLimit", offset.keyToNoGoLimit())
-        .put("hasWindow", offset.hasWindow())
-        .end();
+        .put("hasWindow", offset.hasWindow());
+    if (offset.setBy().isPresent()) {
+      RadiusSetting setting = offset.setBy().get();
+      json.object("setBy")
+          .put("file", setting.place().file())
+          .put("line", setting.place().line())
+          .put("word", setting.word())
+          .end();
+    }
+    json.end();
   }
 }

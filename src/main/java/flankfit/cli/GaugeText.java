@@ -7,6 +7,7 @@ import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
+import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
@@ -209,13 +210,23 @@ final class GaugeText {
     out.append("; ").append(Figures.lengthWithUnit(step, unit));
     out.append(" more makes the pitch diameter ").append(fine(Math.abs(effect), unit));
     out.append(' ').append(unit.symbol()).append(effect < 0 ? " smaller\n" : " larger\n");
+    offset.setBy().ifPresent(this::setBy);
     if (!offset.hasWindow()) {
       out.append("      no value suits both gauges: mend the motion or the mill\n");
       return;
     }
-    key("key in for the middle of the limits", offset.keyToMiddle(), unit);
+    String enter = offset.setBy().isPresent() ? "value" : "key in";
+    key(enter + " for the middle of the limits", offset.keyToMiddle(), unit);
     key("the last value at which GO enters", offset.keyToGoLimit(), unit);
     key("the last value at which NO-GO stops", offset.keyToNoGoLimit(), unit);
+  }
+
+  /** The program overwrites the register: its own block is to be changed. */
+  private void setBy(RadiusSetting setting) {
+    String file = setting.place().file();
+    out.append("      ").append(setting.word()).append(" of G10 in line ");
+    out.append(setting.place().line()).append(file.equals(program) ? "" : " of " + file);
+    out.append(" overwrites what is keyed in: write the value there\n");
   }
 
   private void key(String name, double value, LengthUnit unit) {

@@ -227,7 +227,12 @@ final class ProgramOptions {
     /** What the gauges will say. */
     GaugeAnswer gauge() {
       return ThreadGauging.gauge(
-          new GaugeRequest(interpretation.file(), interpretation.tape(), sheet, this::replay));
+          new GaugeRequest(
+              interpretation.file(),
+              interpretation.tape(),
+              sheet,
+              interpretation.radiusSettings(),
+              this::replay));
     }
 
     /**

@@ -2,9 +2,7 @@ package flankfit.control;
 
 import flankfit.finding.Code;
 import flankfit.motion.Plane;
-import flankfit.nc.Block;
 import flankfit.setup.ControlSwitches;
-import flankfit.setup.ControlSwitches.TurnsWord;
 import flankfit.unit.Angles;
 import flankfit.unit.Tolerance;
 
@@ -16,12 +14,12 @@ import flankfit.unit.Tolerance;
  */
 final class ArcSolver {
   private static final double NO_RADIUS = 1e-9;
-  private static final int MOST_TURNS = 1000;
 
   private final Machine machine;
   private final BlockWords words;
   private final Report report;
   private final ControlSwitches.Arcs switches;
+  private final ArcWords arcWords;
   private double startU;
   private double startV;
   private double endU;
@@ -37,6 +35,7 @@ final class ArcSolver {
     this.words = machine.words;
     this.report = machine.report;
     this.switches = machine.switches.arcs();
+    arcWords = new ArcWords(machine);
   }
 
   double centreU() {
@@ -74,54 +73,19 @@ final class ArcSolver {
     startV = machine.tip[plane.v()];
     endU = to[plane.u()];
     endV = to[plane.v()];
-    if (!wordsFit(plane) || !staysRound(plane)) {
+    if (!arcWords.fit(plane) || !staysRound(plane)) {
       return false;
     }
     boolean solved = words.has('R') ? byRadius() : byCentre(plane);
-    return solved && turns();
+    if (solved) {
+      sweep += Math.copySign(Angles.TURN * (arcWords.turns() - 1), sweep);
+    }
+    return solved && !report.stopped();
   }
 
   private boolean anticlockwise() {
     boolean flipped = machine.frame.transforms().flips(machine.modes.plane());
     return (machine.modes.motion() == 3) != flipped;
-  }
-
-  private String function() {
-    return "G" + machine.modes.motion();
-  }
-
-  private String centreLetters(Plane plane) {
-    return "" + (char) ('I' + plane.u()) + " " + (char) ('I' + plane.v());
-  }
-
-  private boolean wordsFit(Plane plane) {
-    Block block = words.block();
-    int normal = words.centre(plane.n());
-    if (normal >= 0) {
-      report.add(
-          Code.AR06,
-          normal,
-          block.text(normal) + " in plane " + Wording.plane(plane),
-          "the axis of the arc has no centre word",
-          "delete it, or select the plane");
-    } else if (words.has('R') && words.hasCentre()) {
-      report.add(
-          Code.AR03,
-          words.word('R'),
-          "R and " + firstCentre() + " in one block",
-          "they may contradict each other",
-          "keep one");
-    } else if (!words.has('R') && !words.hasCentre()) {
-      report.add(
-          Code.AR02,
-          -1,
-          "arc without centre or radius",
-          function() + " is in force",
-          "add " + centreLetters(plane) + " or R; write G1 if a line is meant");
-    } else {
-      turnsWords(block);
-    }
-    return !report.stopped();
   }
 
   /** OF21 when the circle would become an ellipse. */
@@ -135,25 +99,6 @@ final class ArcSolver {
           "scale equally");
     }
     return !report.stopped();
-  }
-
-  private char firstCentre() {
-    return words.has('I') ? 'I' : words.has('J') ? 'J' : 'K';
-  }
-
-  private void turnsWords(Block block) {
-    for (char letter : new char[] {'P', 'L'}) {
-      boolean read = switches.turns() == (letter == 'P' ? TurnsWord.P : TurnsWord.L);
-      if (words.has(letter) && !read) {
-        report.add(
-            Code.AR08,
-            words.word(letter),
-            block.text(words.word(letter)) + " in an arc",
-            "controls differ about turns",
-            "one block a turn, or set arc-turns");
-        return;
-      }
-    }
   }
 
   private boolean byCentre(Plane plane) {
@@ -184,8 +129,8 @@ final class ArcSolver {
           Code.AR02,
           wordU >= 0 ? wordU : wordV,
           "arc of radius 0: the centre is the start",
-          function() + " is in force",
-          "correct " + centreLetters(plane) + "; write G1 if a line is meant");
+          arcWords.function() + " is in force",
+          "correct " + ArcWords.centreLetters(plane) + "; write G1 if a line is meant");
       return false;
     }
     if (!closes()) {
@@ -243,7 +188,7 @@ final class ArcSolver {
               + machine.length(endRadius)
               + " at the end",
           "the end is not on the circle about (" + centre + "); off by " + machine.length(gap),
-          "check " + centreLetters(plane) + " and the end; is G90/G91 right?");
+          "check " + ArcWords.centreLetters(plane) + " and the end; is G90/G91 right?");
       return false;
     }
     if (gap > rounding()) {
@@ -252,7 +197,7 @@ final class ArcSolver {
           -1,
           "radii differ by " + machine.length(gap),
           "more than rounding explains",
-          "recompute " + centreLetters(machine.modes.plane()) + " or the end");
+          "recompute " + ArcWords.centreLetters(machine.modes.plane()) + " or the end");
     }
     return true;
   }
@@ -269,7 +214,7 @@ final class ArcSolver {
           "set "
               + (absolute ? "G91.1" : "G90.1")
               + ", or correct "
-              + centreLetters(machine.modes.plane()));
+              + ArcWords.centreLetters(machine.modes.plane()));
     }
   }
 
@@ -314,7 +259,7 @@ final class ArcSolver {
           Code.AR02,
           word,
           "arc of radius 0",
-          function() + " is in force",
+          arcWords.function() + " is in force",
           "correct R; write G1 if a line is meant");
     } else if (Tolerance.MODEL.zero(chord)) {
       report.add(Code.AR04, word, "full circle by R", "infinitely many circles fit", "use I, J");
@@ -373,30 +318,5 @@ final class ArcSolver {
           "1 µm in the end moves the centre " + far + " µm",
           "use I, J");
     }
-  }
-
-  private boolean turns() {
-    if (switches.turns() == TurnsWord.OFF) {
-      return true;
-    }
-    int word = words.word(switches.turns() == TurnsWord.P ? 'P' : 'L');
-    if (word < 0) {
-      return true;
-    }
-    if (!words.whole(word)) {
-      return false;
-    }
-    double turns = Math.rint(words.block().value(word));
-    if (turns < 1 || turns > MOST_TURNS) {
-      report.add(
-          Code.WD11,
-          word,
-          words.block().text(word) + " is out of range 1 to " + MOST_TURNS,
-          "it counts the turns of the arc",
-          "correct it");
-      return false;
-    }
-    sweep += Math.copySign(Angles.TURN * (turns - 1), sweep);
-    return true;
   }
 }

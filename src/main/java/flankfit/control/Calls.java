@@ -65,6 +65,12 @@ final class Calls {
     return functions;
   }
 
+  /** Takes over the call of G66 that another run left on. */
+  void takeOverModal(Calls other) {
+    modal = other.modal;
+    modalOn = other.modalOn;
+  }
+
   void endModal() {
     modal = Optional.empty();
     modalOn = false;

@@ -32,8 +32,6 @@ final class CompensationWords {
   private final BlockWords words;
   private final Report report;
   private final CompensatedTurns turns;
-  private boolean registerStated;
-  private Compensation onPart = Compensation.OFF;
   private Place startPlace;
   private boolean startedUp;
   private boolean cancelSaid;
@@ -68,10 +66,10 @@ final class CompensationWords {
     int number = modes.radiusRegister();
     if (word >= 0) {
       number = (int) Math.rint(words.block().value(word));
-      registerStated = true;
+      modes.radiusRegisterStated(true);
     } else if (code > 400 && machine.switches.tools().registerByTool() && !isOn()) {
       number = modes.tool();
-      registerStated = true;
+      modes.radiusRegisterStated(true);
     }
     if (isOn() && code != 400 && number != modes.radiusRegister()) {
       double step = Math.abs(radius(number) - modes.radius());
@@ -120,7 +118,7 @@ final class CompensationWords {
           function + " while " + other + " is on",
           "the tool would cross the path",
           "G40 first");
-    } else if (!isOn() && !registerStated) {
+    } else if (!isOn() && !modes.radiusRegisterStated()) {
       String tool = modes.tool() > 0 ? "add D" + modes.tool() : "add D";
       report.add(Code.RC01, word, function + " without D", "no register", tool);
     } else if (!isOn()) {
@@ -135,7 +133,7 @@ final class CompensationWords {
     modes.radius(rho);
     boolean flipped = machine.frame.transforms().flips(modes.plane());
     boolean left = (side == Compensation.LEFT) != flipped;
-    onPart = left ? Compensation.LEFT : Compensation.RIGHT;
+    modes.sideOnPart(left ? Compensation.LEFT : Compensation.RIGHT);
     startedUp = false;
     cancelSaid = false;
     retract = Optional.empty();
@@ -233,7 +231,7 @@ final class CompensationWords {
 
   /** Side that the tape shows for a move while compensation is active. */
   Compensation shown(boolean inPlane) {
-    return cancelSaid && inPlane ? Compensation.OFF : onPart;
+    return cancelSaid && inPlane ? Compensation.OFF : modes.sideOnPart();
   }
 
   /** RC20 and RC26, before a move is handed over. */
@@ -273,7 +271,7 @@ final class CompensationWords {
 
   /** Looks at an arc made while compensation is on. */
   void turn(ArcSolver arc) {
-    turns.look(arc, onPart);
+    turns.look(arc, modes.sideOnPart());
   }
 
   /** Takes over a stop that the geometry reported. */

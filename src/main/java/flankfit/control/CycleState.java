@@ -65,6 +65,23 @@ final class CycleState {
     return ended;
   }
 
+  /** Takes over the run of another control, or that its end left the motion function open. */
+  void takeOverRun(CycleState other) {
+    kind = other.kind;
+    ended = other.ended;
+    initial = other.initial;
+    clearance = other.clearance;
+    depthWord = other.depthWord;
+    depthFromClearance = other.depthFromClearance;
+    peck = other.peck;
+    seconds = other.seconds;
+    shiftX = other.shiftX;
+    shiftY = other.shiftY;
+    shiftStated = other.shiftStated;
+    top = other.top;
+    topFromDepth = other.topFromDepth;
+  }
+
   /** Whether G99 is in force. */
   boolean returnsToClearance() {
     return clearanceReturn;

@@ -1,9 +1,11 @@
 package flankfit.control;
 
 import flankfit.finding.Code;
+import flankfit.finding.Place;
 import flankfit.motion.Point;
 import flankfit.setup.Offsets;
 import flankfit.setup.Offsets.Register;
+import flankfit.setup.RadiusSetting;
 import java.util.Optional;
 
 /** G10: sets work offsets and registers. Reports OF05 to OF08. */
@@ -173,12 +175,18 @@ final class DataSetting {
     Optional<Register> entry = length ? offsets.length(number) : offsets.radius(number);
     Register old = entry.orElse(new Register(0, 0));
     double before = wear ? old.wear() : old.geometry();
-    double now = machine.modes.absolute() ? value : before + value;
+    boolean adds = !machine.modes.absolute();
+    Place place = report.place(words.word('R'));
+    double now = (adds ? before : 0) + value + machine.setup.offsets().trial(place);
     Register changed = wear ? new Register(old.geometry(), now) : new Register(now, old.wear());
     machine.offsets =
         length ? offsets.withLength(number, changed) : offsets.withRadius(number, changed);
     if (length) {
       tool.registersChanged();
+    } else {
+      String word = words.block().text(words.word('R'));
+      machine.settings.add(
+          new RadiusSetting(number, wear, adds, now, machine.blockNumber, word, place));
     }
     String name = (length ? "H" : "D") + number + (wear ? " wear" : " geometry");
     adds(name);

@@ -2,6 +2,7 @@ package flankfit.control;
 
 import flankfit.finding.Code;
 import flankfit.finding.Place;
+import flankfit.motion.ModalState.Spindle;
 import flankfit.motion.Plane;
 
 /**
@@ -54,7 +55,13 @@ final class EndChecks {
     run.ends();
     left(place, where);
     sides.atEnd(place);
-    machine.frame.endLocal();
+    int stop = machine.words.m(MCode.STOP);
+    if (stop == 2 || stop == 30) {
+      machine.frame.endLocal();
+      modes.spindle(Spindle.OFF);
+      modes.mist(false);
+      modes.flood(false);
+    }
   }
 
   private void left(Place place, String where) {

@@ -5,6 +5,8 @@ import flankfit.setup.SetupSheet;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /**
  * Where program coordinates lie in the part frame: mirror, scale and rotation, then work offset,
@@ -142,6 +144,33 @@ final class Frame {
   void suspendShift(boolean on) {
     suspended = on;
     findZero();
+  }
+
+  /** Takes over the G52 and the G92 shift of another frame. */
+  void takeOverShifts(Frame other) {
+    System.arraycopy(other.local, 0, local, 0, 3);
+    System.arraycopy(other.shift, 0, shift, 0, 3);
+    suspended = other.suspended;
+    findZero();
+  }
+
+  /** Takes over the values of the work offsets of another frame. */
+  void takeOverOffsets(Frame other) {
+    other.offsets.forEach(this::offset);
+  }
+
+  /** Names of the work offsets that have another value in another frame, or none. */
+  SortedSet<String> offsetsOtherThan(Frame other) {
+    SortedSet<String> names = new TreeSet<>(offsets.keySet());
+    names.removeIf(name -> offsets.get(name).equals(other.offsets.get(name)));
+    return names;
+  }
+
+  /** Whether the shifts are those of another frame. */
+  boolean isShiftedLike(Frame other) {
+    return Arrays.equals(local, other.local)
+        && Arrays.equals(shift, other.shift)
+        && suspended == other.suspended;
   }
 
   boolean isLocal() {

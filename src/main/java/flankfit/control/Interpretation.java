@@ -2,6 +2,7 @@ package flankfit.control;
 
 import flankfit.finding.Finding;
 import flankfit.motion.Tape;
+import flankfit.setup.RadiusSetting;
 import flankfit.unit.LengthUnit;
 import java.util.List;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param tape the moves; after a stop those before the block
  * @param findings by file, line, column and code
  * @param assumptions one sentence each: those of the sheet, then those made here
+ * @param radiusSettings the D registers that the program sets itself, in order
  * @param complete whether the program was executed to its end
  * @param stoppedAt the error that ended it otherwise
  */
@@ -26,6 +28,7 @@ public record Interpretation(
     Tape tape,
     List<Finding> findings,
     List<String> assumptions,
+    List<RadiusSetting> radiusSettings,
     boolean complete,
     Optional<Stop> stoppedAt) {
   public Interpretation {
@@ -34,6 +37,7 @@ public record Interpretation(
     Objects.requireNonNull(tape, "tape");
     findings = List.copyOf(findings);
     assumptions = List.copyOf(assumptions);
+    radiusSettings = List.copyOf(radiusSettings);
     Objects.requireNonNull(stoppedAt, "stoppedAt");
   }
 }

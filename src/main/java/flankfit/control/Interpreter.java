@@ -9,7 +9,8 @@ public final class Interpreter {
   private Interpreter() {}
 
   /**
-   * Reads and executes the main program of a file, once.
+   * Reads and executes the main program of a file, once; where its end keeps the state, once more
+   * to compare.
    *
    * @param program text of the program
    * @param setup what the program does not say
@@ -20,7 +21,8 @@ public final class Interpreter {
   }
 
   /**
-   * Reads and executes the main program of a file, once.
+   * Reads and executes the main program of a file, once; where its end keeps the state, once more
+   * to compare.
    *
    * @param program text of the program
    * @param setup what the program does not say

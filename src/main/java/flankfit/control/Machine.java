@@ -6,7 +6,12 @@ import flankfit.motion.TapeBuilder;
 import flankfit.nc.Block;
 import flankfit.setup.ControlSwitches;
 import flankfit.setup.Offsets;
+import flankfit.setup.Offsets.Register;
+import flankfit.setup.RadiusSetting;
 import flankfit.setup.SetupSheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /** What every part of the control works on: modes, frame, where the tool stands, the tape. */
 final class Machine {
@@ -30,6 +35,9 @@ final class Machine {
 
   /** The registers as they stand now: those of the sheet, changed by G10. */
   Offsets offsets;
+
+  /** The D registers that the program has set itself, in order. */
+  final List<RadiusSetting> settings = new ArrayList<>();
 
   /** The programmed point, part frame (mm). */
   final double[] tip = new double[3];
@@ -69,6 +77,20 @@ final class Machine {
   /** The reference point, or the assumed one. */
   Point reference() {
     return switches.places().reference().orElseGet(this::assumedReference);
+  }
+
+  /** Works out how far the tip stands above what Z says, by the tool and the register in use. */
+  void findLengthDifference() {
+    Optional<Register> used =
+        modes.lengthMode() == 490 ? Optional.empty() : offsets.length(modes.lengthRegister());
+    Optional<Register> own = setup.offsets().length(modes.tool());
+    double sign = modes.lengthMode() == 440 ? -1 : 1;
+    double wear = sign * used.map(Register::wear).orElse(0.0);
+    double geometry =
+        own.isPresent()
+            ? sign * used.map(Register::geometry).orElse(0.0) - own.get().geometry()
+            : 0;
+    frame.lengthDifference(geometry + wear);
   }
 
   private Point assumedReference() {

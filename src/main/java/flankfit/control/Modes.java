@@ -27,10 +27,15 @@ final class Modes {
   private String workOffset = "G54";
   private Compensation side = Compensation.OFF;
   private double radius;
+  private Compensation sideOnPart = Compensation.OFF;
   private int radiusRegister;
+  private boolean radiusRegisterStated;
   private int lengthMode = 490;
   private int lengthRegister;
+  private int lengthWord = -1;
   private int tool;
+  private int selectedTool;
+  private boolean selectedSinceChange;
   private Spindle spindle = Spindle.OFF;
   private double speed;
   private boolean mist;
@@ -177,6 +182,15 @@ final class Modes {
     side = onSide;
   }
 
+  /** The side as it stands on the part: the other one where a mirror swaps them. */
+  Compensation sideOnPart() {
+    return sideOnPart;
+  }
+
+  void sideOnPart(Compensation onSide) {
+    sideOnPart = onSide;
+  }
+
   /** Radius in use (mm), signed as in the register. */
   double radius() {
     return radius;
@@ -194,6 +208,15 @@ final class Modes {
   void radiusRegister(int number) {
     radiusRegister = number;
     changed = true;
+  }
+
+  /** Whether a radius register has been named. */
+  boolean radiusRegisterStated() {
+    return radiusRegisterStated;
+  }
+
+  void radiusRegisterStated(boolean stated) {
+    radiusRegisterStated = stated;
   }
 
   /** 430, 440 or 490. */
@@ -215,6 +238,15 @@ final class Modes {
     changed = true;
   }
 
+  /** The last H, whether in use or not; -1 before the first. */
+  int lengthWord() {
+    return lengthWord;
+  }
+
+  void lengthWord(int number) {
+    lengthWord = number;
+  }
+
   int tool() {
     return tool;
   }
@@ -222,6 +254,24 @@ final class Modes {
   void tool(int number) {
     tool = number;
     changed = true;
+  }
+
+  /** The tool that M6 will put into the spindle. */
+  int selectedTool() {
+    return selectedTool;
+  }
+
+  void selectedTool(int number) {
+    selectedTool = number;
+  }
+
+  /** Whether a tool has been selected since the last change. */
+  boolean selectedSinceChange() {
+    return selectedSinceChange;
+  }
+
+  void selectedSinceChange(boolean selected) {
+    selectedSinceChange = selected;
   }
 
   Spindle spindle() {
@@ -241,6 +291,14 @@ final class Modes {
   void speed(double perMinute) {
     speed = perMinute;
     changed = true;
+  }
+
+  boolean mist() {
+    return mist;
+  }
+
+  boolean flood() {
+    return flood;
   }
 
   void mist(boolean on) {

@@ -23,6 +23,7 @@ import java.util.Optional;
 final class ProgramRun {
   private final SourceText program;
   private final SetupSheet setup;
+  private final List<SourceText> subprograms;
   private final ReadingRules rules;
   private final Findings findings = new Findings();
   private final Block block;
@@ -41,6 +42,7 @@ final class ProgramRun {
   ProgramRun(SourceText program, SetupSheet setup, List<SourceText> subprograms) {
     this.program = program;
     this.setup = setup;
+    this.subprograms = subprograms;
     ControlSwitches.Reading reading = setup.control().reading();
     rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
@@ -63,6 +65,9 @@ final class ProgramRun {
     Tape tape = machine.tape.build();
     assume(tape);
     Optional<Stop> stop = machine.report.stop();
+    if (stop.isEmpty() && setup.control().flow().keepsState()) {
+      new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
+    }
     return new Interpretation(
         program.file(),
         executor.unit(),
@@ -70,8 +75,25 @@ final class ProgramRun {
         tape,
         findings.sorted(),
         assumptions(),
+        machine.settings,
         stop.isEmpty(),
         stop);
+  }
+
+  /** Executes without a word of what it finds. */
+  FinishedRun again() {
+    blocks();
+    return finished(machine.tape.build());
+  }
+
+  /** What this run would leave if it ended here. */
+  FinishedRun finished() {
+    return finished(machine.tape.build());
+  }
+
+  private FinishedRun finished(Tape tape) {
+    return new FinishedRun(
+        machine, executor.flow().variables(), executor.calls(), tape, machine.report.stop());
   }
 
   private void blocks() {

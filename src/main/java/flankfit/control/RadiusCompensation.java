@@ -2,7 +2,6 @@ package flankfit.control;
 
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
-import flankfit.motion.ModalState;
 import flankfit.motion.Plane;
 import flankfit.motion.Point;
 import flankfit.motion.TapeBuilder;
@@ -41,6 +40,7 @@ final class RadiusCompensation {
   private final CompensationFindings findings;
   private final CompensatedPath path;
   private final Corner corner;
+  private final CancelMove cancelMove;
 
   private Phase phase = Phase.OFF;
   private boolean stopped;
@@ -72,6 +72,7 @@ final class RadiusCompensation {
     this.findings = new CompensationFindings(findings);
     path = new CompensatedPath(tape);
     corner = new Corner(switches);
+    cancelMove = new CancelMove(corner, path, this.findings);
   }
 
   /**
@@ -344,66 +345,10 @@ final class RadiusCompensation {
       return;
     }
     if (switches.startUp() == StartUp.OWN_NORMAL && left.isPresent()) {
-      goRound(left.get(), move);
+      cancelMove.goRound(left.get(), move, sigma, plane);
     }
     path.uncompensated(move);
     phase = Phase.OFF;
     left = Optional.empty();
-  }
-
-  private void goRound(PlaneElement last, ProgrammedMove move) {
-    ProgrammedMove fromCorner = startingAt(last, move);
-    if (!PlaneElement.hasPlaneMotion(fromCorner, plane)) {
-      return;
-    }
-    PlaneElement cancel = new PlaneElement(fromCorner, sigma, plane);
-    corner.joinCancel(last, cancel);
-    if (corner.turnsBack()) {
-      findings.turnsBack(move.place());
-    }
-    corner.write(path, cancel);
-  }
-
-  /** The cancel move as it goes from the last programmed point, wherever its block counts from. */
-  private ProgrammedMove startingAt(PlaneElement last, ProgrammedMove m) {
-    double[] from = {m.fromX(), m.fromY(), m.fromZ()};
-    from[plane.u()] = last.endU;
-    from[plane.v()] = last.endV;
-    return new ProgrammedMove(
-        m.kind(),
-        from[0],
-        from[1],
-        from[2],
-        m.toX(),
-        m.toY(),
-        m.toZ(),
-        0,
-        0,
-        0,
-        0,
-        0,
-        0,
-        m.line(),
-        m.block(),
-        stillOn(last.move.state(), m.state()),
-        m.place());
-  }
-
-  /** The state of a corner move made in the cancel block: the side is still on. */
-  private static ModalState stillOn(ModalState on, ModalState s) {
-    return new ModalState(
-        s.distance(),
-        s.plane(),
-        on.compensation(),
-        on.compensationOffset(),
-        s.radiusRegister(),
-        s.lengthRegister(),
-        s.unit(),
-        s.workOffset(),
-        s.tool(),
-        s.feed(),
-        s.spindle(),
-        s.rpm(),
-        s.coolant());
   }
 }

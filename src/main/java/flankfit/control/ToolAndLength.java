@@ -14,11 +14,7 @@ final class ToolAndLength {
   private final BlockWords words;
   private final Report report;
   private final Set<Integer> unknownTools = new HashSet<>();
-  private int selected;
-  private boolean selectedSinceChange;
   private boolean everChanged;
-  private boolean registerStated;
-  private int register;
   private boolean lookForLength;
   private boolean lookForCut = true;
   private boolean cancelled;
@@ -46,8 +42,9 @@ final class ToolAndLength {
           "correct it");
       return false;
     }
-    selected = (int) Math.rint(value);
-    selectedSinceChange = true;
+    int selected = (int) Math.rint(value);
+    modes.selectedTool(selected);
+    modes.selectedSinceChange(true);
     if (selected != 0 && machine.setup.tool(selected).isEmpty() && unknownTools.add(selected)) {
       report.add(
           Code.TL02,
@@ -61,7 +58,7 @@ final class ToolAndLength {
 
   /** TL01 when M6 has nothing to change to. */
   void checkSelected(int word) {
-    if (!selectedSinceChange) {
+    if (!modes.selectedSinceChange()) {
       report.add(Code.TL01, word, "M6 and no tool selected", "", "add T");
     }
   }
@@ -82,12 +79,12 @@ final class ToolAndLength {
 
   /** Puts the selected tool into the spindle. */
   void change() {
-    modes.tool(selected);
-    selectedSinceChange = false;
+    modes.tool(modes.selectedTool());
+    modes.selectedSinceChange(false);
     everChanged = true;
-    lookForLength = selected != 0;
+    lookForLength = modes.tool() != 0;
     cancelled = false;
-    difference();
+    machine.findLengthDifference();
   }
 
   /** The words of the block about length. */
@@ -95,8 +92,7 @@ final class ToolAndLength {
     int code = words.g(GCode.LENGTH);
     int word = words.word('H');
     if (word >= 0) {
-      register = (int) Math.rint(words.block().value(word));
-      registerStated = true;
+      modes.lengthWord((int) Math.rint(words.block().value(word)));
     }
     if (code == 490) {
       cancelled = modes.lengthMode() != 490;
@@ -109,18 +105,18 @@ final class ToolAndLength {
     if (report.stopped()) {
       return;
     }
-    if (modes.lengthMode() != 490 && register != modes.lengthRegister()) {
-      modes.lengthRegister(register);
+    if (modes.lengthMode() != 490 && modes.lengthWord() != modes.lengthRegister()) {
+      modes.lengthRegister(modes.lengthWord());
     }
     if (modes.lengthMode() != 490) {
       checkRegister(word >= 0 ? word : words.gWord(GCode.LENGTH));
     }
-    difference();
+    machine.findLengthDifference();
   }
 
   private void switchOn(int code) {
     int word = words.gWord(GCode.LENGTH);
-    if (!registerStated) {
+    if (modes.lengthWord() < 0) {
       report.add(
           Code.TL13,
           word,
@@ -141,12 +137,13 @@ final class ToolAndLength {
           "add a Z word");
     }
     modes.lengthMode(code);
-    modes.lengthRegister(register);
+    modes.lengthRegister(modes.lengthWord());
     lookForLength = false;
     cancelled = false;
   }
 
   private void checkRegister(int word) {
+    int register = modes.lengthRegister();
     Optional<Register> entry = machine.offsets.length(register);
     String name = "H" + register;
     if (register == 0) {
@@ -217,23 +214,7 @@ final class ToolAndLength {
 
   /** Registers have been given other values. */
   void registersChanged() {
-    difference();
-  }
-
-  /** How far the tip stands above what Z says. */
-  private void difference() {
-    Optional<Register> used =
-        modes.lengthMode() == 490
-            ? Optional.empty()
-            : machine.offsets.length(modes.lengthRegister());
-    double sign = modes.lengthMode() == 440 ? -1 : 1;
-    Optional<Register> own = machine.setup.offsets().length(modes.tool());
-    double wear = sign * used.map(Register::wear).orElse(0.0);
-    double geometry =
-        own.isPresent()
-            ? sign * used.map(Register::geometry).orElse(0.0) - own.get().geometry()
-            : 0;
-    machine.frame.lengthDifference(geometry + wear);
+    machine.findLengthDifference();
   }
 
   /** Before a motion with a Z word: TL04, TL11. */
@@ -290,6 +271,7 @@ final class ToolAndLength {
       return;
     }
     lookForCut = false;
+    int selected = modes.selectedTool();
     if (!everChanged && selected != modes.tool()) {
       report.add(
           Code.TL03,

@@ -220,7 +220,16 @@ final class TransformWords {
   void left(Place place, String where) {
     left(transforms.isRotated() && words.g(GCode.ROTATION) != 690, "rotation", "G69", place, where);
     left(transforms.isScaled() && words.g(GCode.SCALE) != 500, "scale", "G50", place, where);
-    left(transforms.isMirrored() && words.g(GCode.MIRROR) != 501, "mirror", "G50.1", place, where);
+    left(transforms.isMirrored() && !endsMirrors(), "mirror", "G50.1", place, where);
+  }
+
+  /** Whether the block ends the mirror of every axis: also at M6, which acts before it. */
+  private boolean endsMirrors() {
+    boolean ends = words.g(GCode.MIRROR) == 501;
+    for (int axis = 0; axis < 3 && words.hasAxis(); axis++) {
+      ends &= !transforms.isMirrored(axis) || words.axis(axis) >= 0;
+    }
+    return ends;
   }
 
   private void left(boolean on, String what, String end, Place place, String where) {

@@ -43,6 +43,10 @@ final class Transforms {
     return mirrored[0] || mirrored[1] || mirrored[2];
   }
 
+  boolean isMirrored(int axis) {
+    return mirrored[axis];
+  }
+
   /** Whether left and right change places in a plane. */
   boolean flips(Plane in) {
     return on && mirrored[in.u()] != mirrored[in.v()];
@@ -115,6 +119,23 @@ final class Transforms {
 
   void endRotation() {
     rotated = false;
+    update();
+  }
+
+  /** Takes over what is on in another frame. */
+  void takeOver(Transforms other) {
+    System.arraycopy(other.mirrored, 0, mirrored, 0, 3);
+    System.arraycopy(other.mirrorAt, 0, mirrorAt, 0, 3);
+    scaled = other.scaled;
+    System.arraycopy(other.scaleAt, 0, scaleAt, 0, 3);
+    System.arraycopy(other.factor, 0, factor, 0, 3);
+    rotated = other.rotated;
+    plane = other.plane;
+    centreU = other.centreU;
+    centreV = other.centreV;
+    degrees = other.degrees;
+    cos = other.cos;
+    sin = other.sin;
     update();
   }
 

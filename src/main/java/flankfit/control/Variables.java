@@ -1,6 +1,8 @@
 package flankfit.control;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The variables that a program may set: #1 to #33 of each call level, #100 to #199 and #500 to #999
@@ -32,6 +34,16 @@ final class Variables {
   /** Uses the local variables of a level. */
   void level(int level) {
     local = locals[level] == null ? fresh(level) : locals[level];
+  }
+
+  /** Takes over the common variables of another run. */
+  void takeOverCommon(Variables other) {
+    System.arraycopy(other.common, 0, common, 0, COMMON);
+  }
+
+  /** Numbers of the common variables that have a value. */
+  List<Integer> commonWithValue() {
+    return IntStream.range(0, COMMON).filter(n -> !Double.isNaN(common[n])).boxed().toList();
   }
 
   /** Whether a program may set this variable. */

@@ -217,6 +217,7 @@ public enum Code {
   AS03(Severity.NOTE, false, "numbers-without-point"),
   AS04(Severity.NOTE, false, "length-from-register"),
   AS05(Severity.NOTE, false, "top-assumed"),
+  AS06(Severity.WARNING, false, "second-run-differs"),
   AS07(Severity.NOTE, false, "switch-set"),
   // SH: setup sheet
   SH01(Severity.ERROR, true, "not-toml"),

@@ -2,7 +2,9 @@ package flankfit.gauge;
 
 import flankfit.motion.Tape;
 import flankfit.setup.Offsets;
+import flankfit.setup.RadiusSetting;
 import flankfit.setup.SetupSheet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,14 +15,26 @@ import java.util.function.Function;
  * @param program name of the program as the user gave it
  * @param tape its motion
  * @param setup holes, tools and registers
+ * @param radiusSettings the D registers that the program sets itself, in order
  * @param replay runs the same program with other registers; empty when that run stops at an error
  */
 public record GaugeRequest(
-    String program, Tape tape, SetupSheet setup, Function<Offsets, Optional<Tape>> replay) {
+    String program,
+    Tape tape,
+    SetupSheet setup,
+    List<RadiusSetting> radiusSettings,
+    Function<Offsets, Optional<Tape>> replay) {
   public GaugeRequest {
     Objects.requireNonNull(program, "program");
     Objects.requireNonNull(tape, "tape");
     Objects.requireNonNull(setup, "setup");
+    radiusSettings = List.copyOf(radiusSettings);
     Objects.requireNonNull(replay, "replay");
+  }
+
+  /** A program that sets no register itself. */
+  public GaugeRequest(
+      String program, Tape tape, SetupSheet setup, Function<Offsets, Optional<Tape>> replay) {
+    this(program, tape, setup, List.of(), replay);
   }
 }

@@ -1,5 +1,8 @@
 package flankfit.gauge;
 
+import flankfit.setup.RadiusSetting;
+import java.util.Optional;
+
 /**
  * What to enter in the wear page of the D register. All values are what is keyed in as wear, not
  * changes, with the geometry entry left as it is; so they serve a wear-only register of a centre
@@ -18,6 +21,8 @@ package flankfit.gauge;
  * @param keyToGoLimit {@code toGoLimit} rounded so that GO enters (mm)
  * @param keyToNoGoLimit {@code toNoGoLimit} rounded so that NO-GO stays out (mm)
  * @param hasWindow whether entries exist with which both gauges are good
+ * @param setBy the block in which the program enters the wear itself: the values go there, a
+ *     register would be overwritten
  */
 public record OffsetAdvice(
     String register,
@@ -31,4 +36,5 @@ public record OffsetAdvice(
     double keyToMiddle,
     double keyToGoLimit,
     double keyToNoGoLimit,
-    boolean hasWindow) {}
+    boolean hasWindow,
+    Optional<RadiusSetting> setBy) {}

@@ -33,15 +33,21 @@ final class OffsetSolver {
   private static final int HALVINGS = 34;
 
   private final SetupSheet setup;
+  private final RegisterInForce register;
   private final Function<Offsets, Optional<List<Pass>>> replayed;
 
   /**
    * Makes a solver.
    *
+   * @param register the register of the finishing pass
    * @param replayed the passes about the thread's axis when the program runs with other registers
    */
-  OffsetSolver(SetupSheet setup, Function<Offsets, Optional<List<Pass>>> replayed) {
+  OffsetSolver(
+      SetupSheet setup,
+      RegisterInForce register,
+      Function<Offsets, Optional<List<Pass>>> replayed) {
     this.setup = setup;
+    this.register = register;
     this.replayed = replayed;
   }
 
@@ -51,10 +57,8 @@ final class OffsetSolver {
     if (state.radiusRegister() == 0 || state.compensation() == ModalState.Compensation.OFF) {
       return Optional.empty();
     }
-    Offsets.Register register =
-        setup.offsets().radius(state.radiusRegister()).orElse(new Offsets.Register(0, 0));
-    Optional<double[]> more = changes(found, state, register, STEP);
-    Optional<double[]> less = changes(found, state, register, -STEP);
+    Optional<double[]> more = changes(found, STEP);
+    Optional<double[]> less = changes(found, -STEP);
     if (more.isEmpty() || less.isEmpty() || !isLinear(more.get(), less.get())) {
       return Optional.empty();
     }
@@ -67,7 +71,7 @@ final class OffsetSolver {
     }
     Search search = new Search(found, slopes);
     double sensitivity = (search.simple(more.get()) - search.simple(less.get())) / (2 * STEP);
-    return search.advise(state, register, sensitivity);
+    return search.advise(state, sensitivity);
   }
 
   private static boolean isLinear(double[] more, double[] less) {
@@ -80,12 +84,10 @@ final class OffsetSolver {
   }
 
   /** How the radii of the passes change when the wear entry does (mm). */
-  private Optional<double[]> changes(
-      FoundThread found, ModalState state, Offsets.Register register, double change) {
-    Offsets.Register changed = new Offsets.Register(register.geometry(), register.wear() + change);
+  private Optional<double[]> changes(FoundThread found, double change) {
     List<CutPass> passes = found.model().passes();
     return replayed
-        .apply(setup.offsets().withRadius(state.radiusRegister(), changed))
+        .apply(register.tried(setup.offsets(), change))
         .filter(again -> again.size() == passes.size())
         .map(
             again -> {
@@ -134,24 +136,23 @@ final class OffsetSolver {
       return thread(changeFor(depth / depthPerEntry));
     }
 
-    Optional<OffsetAdvice> advise(ModalState state, Offsets.Register register, double sensitivity) {
+    Optional<OffsetAdvice> advise(ModalState state, double sensitivity) {
       double middle = (spec.limits().pitchMin() + spec.limits().pitchMax()) / 2;
       double toMiddle = depthOf(middle);
       double toGo = depthOfGo();
       double toNoGo = depthOf(Mate.noGoPitch(spec));
-      if (!Double.isFinite(toMiddle + toGo + toNoGo)
-          || !isProved(state, register, toMiddle, middle)) {
+      if (!Double.isFinite(toMiddle + toGo + toNoGo) || !isProved(toMiddle, middle)) {
         return Optional.empty();
       }
       double increment = setup.control().reading().leastIncrement(state.unit());
-      double now = register.wear();
+      double now = register.entered().wear();
       double entryGo = now + toGo / depthPerEntry;
       double entryNoGo = now + toNoGo / depthPerEntry;
       boolean goIsLow = depthPerEntry > 0;
       return Optional.of(
           new OffsetAdvice(
               "D" + state.radiusRegister(),
-              register.geometry(),
+              register.entered().geometry(),
               now,
               sensitivity,
               now + toMiddle / depthPerEntry,
@@ -161,7 +162,8 @@ final class OffsetSolver {
               Math.rint((now + toMiddle / depthPerEntry) / increment) * increment,
               rounded(entryGo, increment, goIsLow),
               rounded(entryNoGo, increment, !goIsLow),
-              toGo <= toNoGo));
+              toGo <= toNoGo,
+              register.setBy()));
     }
 
     private double rounded(double entry, double increment, boolean up) {
@@ -221,9 +223,8 @@ final class OffsetSolver {
     }
 
     /** Whether the program, run with the solved entry, gives what was solved. */
-    private boolean isProved(
-        ModalState state, Offsets.Register register, double depth, double wanted) {
-      return changes(found, state, register, depth / depthPerEntry)
+    private boolean isProved(double depth, double wanted) {
+      return changes(found, depth / depthPerEntry)
           .map(change -> Math.abs(simple(change) - wanted) <= PROVED)
           .orElse(false);
     }

@@ -286,7 +286,8 @@ public final class ThreadGauging {
 
   private OffsetSolver solver(FoundThread found) {
     Pass pass = found.model().finish().pass();
-    return new OffsetSolver(setup, offsets -> passesAgain(offsets, pass));
+    RegisterInForce register = RegisterInForce.of(request, pass);
+    return new OffsetSolver(setup, register, offsets -> passesAgain(offsets, pass));
   }
 
   private Optional<List<Pass>> passesAgain(Offsets offsets, Pass like) {

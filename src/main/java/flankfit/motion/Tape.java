@@ -86,7 +86,10 @@ public final class Tape {
     return MoveKind.ofBits(flags[move] & KIND_BITS);
   }
 
-  /** Line of the program that made the move, from 1. */
+  /**
+   * Line of the program that made the move, from 1; for a move of a subprogram in another file the
+   * line of the call that led there.
+   */
   public int line(int move) {
     return line[move];
   }

@@ -11,15 +11,17 @@ import java.util.Optional;
 final class StatementParser {
   private static final int LOOPS = 3;
 
-  private final ExpressionParser text;
+  private final ExpressionParser expressions;
+  private final SyntaxText text;
 
-  StatementParser(ExpressionParser text) {
-    this.text = text;
+  StatementParser(ExpressionParser expressions) {
+    this.expressions = expressions;
+    text = expressions.text();
   }
 
   /** Reads one statement; {@link ExpressionParser#fault} tells whether it is one. */
   Statement read(int from, int before) {
-    text.begin(from, before);
+    expressions.begin(from, before);
     Statement statement = statement();
     if (text.peek() != '\n') {
       tail(statement);
@@ -38,7 +40,7 @@ final class StatementParser {
       return jump(Kind.GOTO, Optional.empty());
     }
     if (text.take("WHILE")) {
-      Expression condition = text.bracketed();
+      Expression condition = expressions.bracketed();
       if (!text.take("DO")) {
         text.expected("DO");
       }
@@ -71,16 +73,16 @@ final class StatementParser {
       text.expected("#");
     }
     text.moveTo(text.failed() ? text.at() : text.at() + 1);
-    Expression variable = text.variableNumber();
+    Expression variable = expressions.variableNumber();
     if (text.peek() != '=') {
       text.expected("=");
     }
     text.moveTo(text.failed() ? text.at() : text.at() + 1);
-    return new Assignment(variable, text.expression());
+    return new Assignment(variable, expressions.expression());
   }
 
   private Statement conditional() {
-    Expression condition = text.bracketed();
+    Expression condition = expressions.bracketed();
     if (text.take("GOTO")) {
       return jump(Kind.IF_GOTO, Optional.of(condition));
     }
@@ -97,7 +99,7 @@ final class StatementParser {
   }
 
   private Statement jump(Kind kind, Optional<Expression> condition) {
-    return new Statement(kind, condition, Optional.of(text.value()), 0, List.of(), "");
+    return new Statement(kind, condition, Optional.of(expressions.value()), 0, List.of(), "");
   }
 
   private Statement loop(Kind kind, Optional<Expression> condition) {

@@ -88,13 +88,12 @@ final class ControlReader {
             .and("subprograms", "a list of file names")
             .and("fix-rounding", "\"toward-zero\" or \"down\"")
             .and("loop-limit", "a whole number from 1 to " + MOST_PASSES)
-            .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS);
-    UnmodelledSwitches.addTo(keys);
+            .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS)
+            .and("end-reset", "\"power-up\" or \"keep\"");
     return keys;
   }
 
   static ControlSwitches read(SheetTable table) {
-    UnmodelledSwitches.check(table);
     ControlReader reader = new ControlReader(table);
     return new ControlSwitches(
         reader.reading(),
@@ -248,7 +247,8 @@ final class ControlReader {
         set("subprograms", ControlReader::fileNames, usual.subprograms()),
         either("fix-rounding", "toward-zero", "down"),
         set("loop-limit", item -> item.whole(1, MOST_PASSES), usual.loopLimit()),
-        set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()));
+        set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()),
+        either("end-reset", "power-up", "keep"));
   }
 
   private static Optional<List<String>> fileNames(SheetItem item) {

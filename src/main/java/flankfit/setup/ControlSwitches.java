@@ -57,7 +57,7 @@ public record ControlSwitches(
         new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false),
         new Cycles(RepeatWord.EITHER, false, 1.0, 0.5, BoreShift.MINUS_X, false),
         ScaleReading.FACTOR,
-        new Flow(CallForm.AUTO, List.of(), false, 100_000, 50_000_000));
+        new Flow(CallForm.AUTO, List.of(), false, 100_000, 50_000_000, false));
   }
 
   /** The same with other reading switches. */
@@ -253,16 +253,23 @@ public record ControlSwitches(
   }
 
   /**
-   * How subprograms, expressions and loops behave.
+   * How subprograms, expressions and loops behave, and what the end of the program leaves.
    *
    * @param callForm how P of M98 is read ({@code m98-form})
    * @param subprograms names of files with further programs, beside the sheet
    * @param fixDown whether FIX goes down and FUP up also below zero ({@code fix-rounding})
    * @param loopLimit most passes of one loop, and most backward jumps of one GOTO
    * @param blockLimit most blocks executed
+   * @param keepsState whether the next run begins in the state that this one leaves ({@code
+   *     end-reset = "keep"})
    */
   public record Flow(
-      CallForm callForm, List<String> subprograms, boolean fixDown, int loopLimit, int blockLimit) {
+      CallForm callForm,
+      List<String> subprograms,
+      boolean fixDown,
+      int loopLimit,
+      int blockLimit,
+      boolean keepsState) {
     public Flow {
       subprograms = List.copyOf(subprograms);
     }

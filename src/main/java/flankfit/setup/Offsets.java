@@ -1,5 +1,6 @@
 package flankfit.setup;
 
+import flankfit.finding.Place;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
@@ -10,11 +11,20 @@ import java.util.TreeMap;
  *
  * @param lengths H registers by number
  * @param radii D registers by number, as entered: radius or diameter by the switches
+ * @param trials changes, for a trial, of what a program itself enters, by the place of its word
+ *     (mm)
  */
-public record Offsets(Map<Integer, Register> lengths, Map<Integer, Register> radii) {
+public record Offsets(
+    Map<Integer, Register> lengths, Map<Integer, Register> radii, Map<Place, Double> trials) {
   public Offsets {
     lengths = Collections.unmodifiableMap(new TreeMap<>(lengths));
     radii = Collections.unmodifiableMap(new TreeMap<>(radii));
+    trials = Collections.unmodifiableMap(new TreeMap<>(trials));
+  }
+
+  /** Registers without a trial. */
+  public Offsets(Map<Integer, Register> lengths, Map<Integer, Register> radii) {
+    this(lengths, radii, Map.of());
   }
 
   /** No register entered. */
@@ -36,14 +46,24 @@ public record Offsets(Map<Integer, Register> lengths, Map<Integer, Register> rad
   public Offsets withRadius(int number, Register register) {
     Map<Integer, Register> changed = new TreeMap<>(radii);
     changed.put(number, register);
-    return new Offsets(lengths, changed);
+    return new Offsets(lengths, changed, trials);
   }
 
   /** The same with another H register. */
   public Offsets withLength(int number, Register register) {
     Map<Integer, Register> changed = new TreeMap<>(lengths);
     changed.put(number, register);
-    return new Offsets(changed, radii);
+    return new Offsets(changed, radii, trials);
+  }
+
+  /** The same for a trial in which a program enters so much more in one place (mm). */
+  public Offsets withTrial(Place word, double more) {
+    return new Offsets(lengths, radii, Map.of(word, more));
+  }
+
+  /** What a program enters more in a place, for a trial (mm); 0 elsewhere. */
+  public double trial(Place word) {
+    return trials.getOrDefault(word, 0.0);
   }
 
   /**

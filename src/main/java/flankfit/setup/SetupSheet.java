@@ -74,6 +74,24 @@ public record SetupSheet(
     return tools.stream().filter(t -> t.number() == number).findFirst();
   }
 
+  /** The same sheet with other switches. */
+  public SetupSheet withControl(ControlSwitches other) {
+    return new SetupSheet(
+        file,
+        title,
+        unit,
+        other,
+        stock,
+        keepOuts,
+        workOffsets,
+        holes,
+        tools,
+        offsets,
+        workpieceMaterial,
+        gauges,
+        assumptions);
+  }
+
   /** The same sheet with other registers. */
   public SetupSheet withOffsets(Offsets other) {
     return new SetupSheet(

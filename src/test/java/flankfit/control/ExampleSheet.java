@@ -192,7 +192,8 @@ final class ExampleSheet {
       form = written.group(1).equals("plain") ? CallForm.PLAIN : form;
     }
     boolean down = text.contains("fix-rounding = \"down\"");
-    return s.with(new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks));
+    boolean keeps = text.contains("end-reset = \"keep\"");
+    return s.with(new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks, keeps));
   }
 
   private static ControlSwitches place(ControlSwitches s, String name, Point point) {

@@ -137,6 +137,15 @@ class TransformsTest {
   }
 
   @Test
+  void mirror_ended_on_one_axis_only_is_told() {
+    assertThat(codes("G51.1 X0 Y0\nG50.1 X0 M30", "")).contains(Code.OF22);
+    assertThat(codes("G51.1 X0 Y0\nG50.1 X0 Y0 M30", "")).doesNotContain(Code.OF22);
+    assertThat(codes("G51.1 X0 Y0\nG50.1 M30", "")).doesNotContain(Code.OF22);
+    assertThat(codes("G51.1 X0\nG0 Z90.\nT1\nG50.1 X0 M6", "")).doesNotContain(Code.OF22);
+    assertThat(codes("G51.1 X0 Y0\nG0 Z90.\nT1\nG50.1 X0 M6\nG50.1", "")).contains(Code.OF22);
+  }
+
+  @Test
   void angle_and_factors_need_no_point() {
     assertThat(codes("G68 R30\nG69\nG51 I2 J2\nG50", "")).doesNotContain(Code.RD15);
   }

@@ -128,15 +128,15 @@ class SetupErrorsTest {
   }
 
   @Test
-  void every_value_but_the_default_of_an_unmodelled_switch_is_refused() {
+  void another_word_for_what_the_end_resets_is_an_error() {
     SheetReading reading =
         SheetText.read(
             """
             [control]
-            end-reset = "keep"
+            end-reset = "kept"
             """);
-    assertThat(reading.findings()).hasSize(1).allMatch(f -> f.code() == Code.SH08);
-    assertThat(reading.findings()).extracting(f -> f.place().line()).containsExactly(2);
+    assertThat(reading.findings()).extracting(Finding::code).containsExactly(Code.SH05);
+    assertThat(reading.findings().get(0).fix()).contains("keep");
   }
 
   @Test

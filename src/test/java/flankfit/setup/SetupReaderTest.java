@@ -277,16 +277,22 @@ class SetupReaderTest {
             fix-rounding = "down"
             loop-limit = 5
             block-limit = 70
+            end-reset = "keep"
             """);
     assertThat(sheet.control().flow())
         .isEqualTo(
             new ControlSwitches.Flow(
-                ControlSwitches.CallForm.SPLIT, List.of("holes.nc", "slots.nc"), true, 5, 70));
+                ControlSwitches.CallForm.SPLIT,
+                List.of("holes.nc", "slots.nc"),
+                true,
+                5,
+                70,
+                true));
     assertThat(sheet.assumptions()).contains("m98-form = \"4+4\"", "loop-limit = 5");
   }
 
   @Test
-  void switches_of_things_not_modelled_may_have_their_defaults() {
+  void switches_may_be_set_to_their_defaults() {
     SetupSheet sheet =
         sheet(
             """

@@ -1,0 +1,9 @@
+; expect warning AS06 5
+; sheet: end-reset = "keep"
+G21 G17 G54 G40 G49 S1000 M3 F200.
+; the second run reads the next block as distances
+G0 X10. Y5. Z5.
+G1 Z-1.
+G91 X5.
+G0 Z20.
+M30
