@@ -243,9 +243,17 @@ final class Modes {
     changed = true;
   }
 
+  boolean mist() {
+    return mist;
+  }
+
   void mist(boolean on) {
     mist = on;
     changed = true;
+  }
+
+  boolean flood() {
+    return flood;
   }
 
   void flood(boolean on) {
