@@ -270,6 +270,11 @@ final class ProgramOptions {
       return diameters;
     }
 
+    /** Executes the program once more before the eyes of an observer. */
+    void execute(BlockObserver observer) {
+      Interpreter.interpret(text, sheet, subprograms, observer);
+    }
+
     private Optional<Tape> replay(Offsets offsets) {
       Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets), subprograms);
       // A program that stops where it stopped before has cut the same threads until then.

@@ -48,6 +48,11 @@ final class Numbers {
     return Lengths.brief(perMinute, unit, 3) + "/min";
   }
 
+  /** A spindle speed (1/min) with its unit. */
+  static String speed(double perMinute) {
+    return plain(perMinute) + " rev/min";
+  }
+
   /** A number without unit. */
   static String plain(double number) {
     return Lengths.plain(number, MOST_DECIMALS);

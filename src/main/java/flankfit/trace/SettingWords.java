@@ -69,7 +69,7 @@ final class SettingWords {
       case FEED_MODE -> FunctionWords.withCode(s.feedMode());
       case FEED -> feed(s);
       case SPINDLE -> spindle(s.spindle());
-      case SPEED -> Numbers.plain(s.speed()) + "/min";
+      case SPEED -> Numbers.speed(s.speed());
       case COOLANT -> coolant(s);
       case SELECTED_TOOL -> tool(s.selectedTool());
       case TOOL -> tool(s.tool());

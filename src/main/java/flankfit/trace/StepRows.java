@@ -8,12 +8,15 @@ import java.util.stream.Collectors;
 /** Expressions, assignments, jumps, loops and calls in words. */
 final class StepRows implements FlowStep.Teller<TraceRow> {
   private final String file;
+  private final boolean last;
 
   /**
    * @param file file of the block; places in another one name it
+   * @param last whether no step follows
    */
-  StepRows(String file) {
+  StepRows(String file, boolean last) {
     this.file = file;
+    this.last = last;
   }
 
   private static TraceRow row(String label, String text) {
@@ -32,7 +35,9 @@ final class StepRows implements FlowStep.Teller<TraceRow> {
 
   @Override
   public TraceRow computed(FlowStep.Computed step) {
-    String with = step.reads().isEmpty() ? "" : ", with " + variables(step.reads());
+    boolean alone =
+        step.reads().size() == 1 && step.text().equals("#" + step.reads().get(0).number());
+    String with = alone || step.reads().isEmpty() ? "" : ", with " + variables(step.reads());
     return row(step.text(), "= " + Numbers.variable(step.value()) + with);
   }
 
@@ -45,7 +50,8 @@ final class StepRows implements FlowStep.Teller<TraceRow> {
 
   @Override
   public TraceRow tested(FlowStep.Tested step) {
-    return row("condition", step.holds() ? "true" : "false: goes on behind");
+    return row(
+        "condition", step.holds() ? "true" : last ? "false: goes on with the next block" : "false");
   }
 
   @Override

@@ -14,7 +14,7 @@ public record TraceRow(Kind kind, String label, String text, String value) {
   /** What a row is about. */
   public enum Kind {
     WORD("words"),
-    STEP("computed"),
+    STEP("steps"),
     STATE("state"),
     MOVE("moves");
 

@@ -5,6 +5,7 @@ import flankfit.control.FlowStep;
 import flankfit.control.WordTrace;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 
 /** What a block meant, row by row: words, steps, changes of the state, moves. */
@@ -20,9 +21,10 @@ public final class TraceRows {
   public static List<TraceRow> of(BlockTrace block, LengthUnit unit) {
     Numbers numbers = new Numbers(unit);
     List<TraceRow> rows = new ArrayList<>(new WordRows(numbers).of(block));
-    StepRows steps = new StepRows(block.place().file());
-    for (FlowStep step : block.steps()) {
-      rows.add(step.to(steps));
+    Iterator<FlowStep> steps = block.steps().iterator();
+    while (steps.hasNext()) {
+      FlowStep step = steps.next();
+      rows.add(step.to(new StepRows(block.place().file(), !steps.hasNext())));
     }
     for (StateChange change : StateChange.of(block, unit)) {
       rows.add(

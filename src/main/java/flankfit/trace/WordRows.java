@@ -35,7 +35,10 @@ final class WordRows {
       case ANGLE -> Numbers.plain(value) + "°";
       case TIME -> Numbers.plain(value) + " s";
       case FEED_PER_MINUTE -> numbers.feed(value);
-      case PER_MINUTE -> Numbers.plain(value) + "/min";
+      case PER_MINUTE ->
+          word.meaning() == WordMeaning.SPINDLE_SPEED
+              ? Numbers.speed(value)
+              : Numbers.plain(value) + "/min";
       case NUMBER -> number(word, value);
     };
   }

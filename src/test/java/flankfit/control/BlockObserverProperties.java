@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import flankfit.control.BlockTrace.Outcome;
 import flankfit.finding.Finding;
-import flankfit.motion.ModalState.Distance;
+import flankfit.motion.ModalState;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
@@ -60,23 +60,30 @@ class BlockObserverProperties {
     return SourceText.of(c.name() + ".nc", c.text().getBytes(StandardCharsets.UTF_8));
   }
 
-  private static void same(Tape tape, int i, Tape part, int k) {
-    assertThat(part.kind(k)).isEqualTo(tape.kind(i));
-    assertThat(part.line(k)).isEqualTo(tape.line(i));
-    assertThat(part.block(k)).isEqualTo(tape.block(i));
-    assertThat(part.from(k)).isEqualTo(tape.from(i));
-    assertThat(part.to(k)).isEqualTo(tape.to(i));
-    assertThat(part.programmedTo(k)).isEqualTo(tape.programmedTo(i));
-    assertThat(part.inserted(k)).isEqualTo(tape.inserted(i));
-    assertThat(part.state(k)).isEqualTo(tape.state(i));
-    assertThat(part.seconds(k)).isEqualTo(tape.seconds(i));
+  /** Everything that a tape says of a move. */
+  private static List<Object> row(Tape tape, int i) {
+    List<Object> row =
+        new ArrayList<>(
+            List.of(
+                tape.kind(i),
+                tape.line(i),
+                tape.block(i),
+                tape.from(i),
+                tape.to(i),
+                tape.programmedTo(i),
+                tape.inserted(i),
+                tape.state(i),
+                tape.seconds(i)));
     if (tape.kind(i) == MoveKind.ARC) {
-      assertThat(part.centreU(k)).isEqualTo(tape.centreU(i));
-      assertThat(part.centreV(k)).isEqualTo(tape.centreV(i));
-      assertThat(part.radius(k)).isEqualTo(tape.radius(i));
-      assertThat(part.endRadius(k)).isEqualTo(tape.endRadius(i));
-      assertThat(part.sweep(k)).isEqualTo(tape.sweep(i));
+      row.addAll(
+          List.of(
+              tape.centreU(i), tape.centreV(i), tape.radius(i), tape.endRadius(i), tape.sweep(i)));
     }
+    return row;
+  }
+
+  private static List<List<Object>> rows(Tape tape) {
+    return IntStream.range(0, tape.size()).mapToObj(i -> row(tape, i)).toList();
   }
 
   @ParameterizedTest(name = "{0}")
@@ -84,20 +91,19 @@ class BlockObserverProperties {
   void moves_told_are_the_tape_each_with_its_own_block(Case c) {
     ObservedRun seen = new ObservedRun();
     Interpretation done = run(c, seen);
-    int i = 0;
-    int before = 0;
+    List<List<Object>> moves = new ArrayList<>();
+    List<Integer> numbers = new ArrayList<>();
     for (BlockTrace block : seen.blocks()) {
+      moves.addAll(rows(block.moves()));
       for (int k = 0; k < block.moves().size(); k++) {
-        same(done.tape(), i++, block.moves(), k);
         assertThat(block.moves().block(k)).isEqualTo(block.number());
       }
       if (block.number() > 0) {
-        assertThat(block.number()).isEqualTo(before + 1);
-        before = block.number();
+        numbers.add(block.number());
       }
     }
-    assertThat(i).isEqualTo(done.tape().size());
-    assertThat(before).isEqualTo(done.blocks());
+    assertThat(moves).isEqualTo(rows(done.tape()));
+    assertThat(numbers).isEqualTo(IntStream.rangeClosed(1, done.blocks()).boxed().toList());
   }
 
   @ParameterizedTest(name = "{0}")
@@ -108,10 +114,7 @@ class BlockObserverProperties {
     assertThat(seen.findings()).isEqualTo(alone.findings());
     assertThat(seen.assumptions()).isEqualTo(alone.assumptions());
     assertThat(seen.stoppedAt()).isEqualTo(alone.stoppedAt());
-    assertThat(seen.tape().size()).isEqualTo(alone.tape().size());
-    for (int i = 0; i < alone.tape().size(); i++) {
-      same(alone.tape(), i, seen.tape(), i);
-    }
+    assertThat(rows(seen.tape())).isEqualTo(rows(alone.tape()));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -129,41 +132,56 @@ class BlockObserverProperties {
   void changes_add_up_to_the_state_of_each_move(Case c) {
     ObservedRun seen = new ObservedRun();
     run(c, seen);
-    Map<ControlSetting, Object> state = new EnumMap<>(ControlSetting.class);
-    for (ControlSetting setting : ControlSetting.values()) {
-      state.put(setting, setting.of(seen.start()));
-    }
+    Map<ControlSetting, Object> state = values(seen.start());
     for (BlockTrace block : seen.blocks()) {
       for (ControlSetting setting : block.changes()) {
-        assertThat(setting.of(block.before())).isEqualTo(state.get(setting));
         state.put(setting, setting.of(block.after()));
       }
-      for (ControlSetting setting : ControlSetting.values()) {
-        assertThat(state.get(setting)).isEqualTo(setting.of(block.after()));
-      }
-      moves(block, state);
+      assertThat(state).isEqualTo(values(block.after()));
+      moves(block);
     }
   }
 
+  private static Map<ControlSetting, Object> values(ControlState state) {
+    Map<ControlSetting, Object> values = new EnumMap<>(ControlSetting.class);
+    for (ControlSetting setting : ControlSetting.values()) {
+      values.put(setting, setting.of(state));
+    }
+    return values;
+  }
+
   /** Dwells and the way to a tool change come before the other words of their block act. */
-  private static void moves(BlockTrace block, Map<ControlSetting, Object> state) {
+  private static void moves(BlockTrace block) {
+    ControlState state = block.after();
     for (int k = 0; k < block.moves().size(); k++) {
-      var of = block.moves().state(k);
-      boolean early =
-          block.moves().kind(k) == MoveKind.DWELL || block.moves().kind(k) == MoveKind.RAPID;
-      if (early && !block.before().equals(block.after())) {
+      MoveKind kind = block.moves().kind(k);
+      boolean early = kind == MoveKind.DWELL || kind == MoveKind.RAPID;
+      if (early && !block.before().equals(state)) {
         continue;
       }
-      assertThat(of.distance()).isEqualTo((Distance) state.get(ControlSetting.DISTANCE));
-      assertThat(of.plane()).isEqualTo(state.get(ControlSetting.PLANE));
-      assertThat(of.unit()).isEqualTo(state.get(ControlSetting.UNIT));
-      assertThat(of.tool()).isEqualTo(state.get(ControlSetting.TOOL));
-      assertThat(of.workOffset()).isEqualTo(block.after().workOffset());
-      assertThat(of.radiusRegister()).isEqualTo(state.get(ControlSetting.RADIUS_REGISTER));
-      assertThat(of.lengthRegister()).isEqualTo(block.after().lengthRegister());
-      assertThat(of.rpm()).isEqualTo(state.get(ControlSetting.SPEED));
-      if (block.after().feedMode() == 94 && block.moves().kind(k) != MoveKind.RAPID) {
-        assertThat(of.feed()).isEqualTo(block.after().feed().orElse(0));
+      ModalState move = block.moves().state(k);
+      assertThat(
+              List.<Object>of(
+                  move.distance(),
+                  move.plane(),
+                  move.unit(),
+                  move.tool(),
+                  move.workOffset(),
+                  move.radiusRegister(),
+                  move.lengthRegister(),
+                  move.rpm()))
+          .isEqualTo(
+              List.<Object>of(
+                  state.distance(),
+                  state.plane(),
+                  state.unit(),
+                  state.tool(),
+                  state.workOffset(),
+                  state.radiusRegister(),
+                  state.lengthRegister(),
+                  state.speed()));
+      if (state.feedMode() == 94 && kind != MoveKind.RAPID) {
+        assertThat(move.feed()).isEqualTo(state.feed().orElse(0));
       }
     }
   }
