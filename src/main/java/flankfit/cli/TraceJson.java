@@ -28,6 +28,7 @@ final class TraceJson implements BlockObserver, AutoCloseable {
   private final OutputStream out;
   private final Json json;
   private final Set<Finding> told = new HashSet<>();
+  private boolean begun;
 
   /**
    * @param program name of the program's file
@@ -41,6 +42,7 @@ final class TraceJson implements BlockObserver, AutoCloseable {
 
   @Override
   public void begins(ControlState start) {
+    begun = true;
     try {
       json.object().put("schema", "flankfit/trace/1").object("start");
       for (ControlSetting setting : ControlSetting.values()) {
@@ -103,7 +105,9 @@ final class TraceJson implements BlockObserver, AutoCloseable {
 
   private void write(WordTrace word) throws IOException {
     json.object().put("text", word.text()).put("means", TraceRows.meaning(word));
-    if (word.value().isPresent() && word.meaning() != WordMeaning.NONE) {
+    boolean counts =
+        word.meaning() != WordMeaning.NONE && word.meaning() != WordMeaning.NOT_EXECUTED;
+    if (counts && word.value().isPresent()) {
       json.put("value", word.value().getAsDouble());
       json.put("quantity", quantity(word.meaning()));
     }
@@ -138,9 +142,12 @@ final class TraceJson implements BlockObserver, AutoCloseable {
     json.findings(done.findings().stream().filter(f -> !told.contains(f)).toList()).end();
   }
 
+  /** Ends the answer; nothing is written when the request was refused before it began. */
   @Override
   public void close() throws IOException {
-    json.close();
-    out.flush();
+    if (begun) {
+      json.close();
+      out.flush();
+    }
   }
 }

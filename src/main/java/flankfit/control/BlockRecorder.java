@@ -77,7 +77,7 @@ final class BlockRecorder {
   }
 
   /**
-   * A block is about to be executed.
+   * A block is about to be executed or passed over.
    *
    * @param depth how many calls deep it stands
    */

@@ -75,11 +75,11 @@ final class Walk {
       ends(block.programPlace(), "O" + block.programNumber());
       return;
     }
+    recorder.begin(levels.size());
     if (block.deleted()) {
       recorder.passedOver(block, BlockTrace.Outcome.DELETED);
       return;
     }
-    recorder.begin(levels.size());
     executor.execute(block);
     recorder.executed(block);
     if (executor.ended()) {

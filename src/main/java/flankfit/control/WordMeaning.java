@@ -51,7 +51,9 @@ public enum WordMeaning {
   ARGUMENT(Quantity.NUMBER),
   /** Its variable was vacant, so the word counts as not written. */
   LEFT_OUT(Quantity.NUMBER),
-  /** No function of the block reads it, or the run ended before it was understood. */
+  /** The run ended before it was understood. */
+  NOT_EXECUTED(Quantity.NUMBER),
+  /** No function of the block reads it. */
   NONE(Quantity.NUMBER);
 
   /** What a value counts, and so its unit. */

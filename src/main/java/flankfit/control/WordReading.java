@@ -37,7 +37,7 @@ final class WordReading {
       if (plain.isEmpty()) {
         OptionalDouble written =
             block.isFormula(word) ? OptionalDouble.empty() : OptionalDouble.of(block.value(word));
-        all.add(trace(block, word, WordMeaning.NONE, written, OptionalDouble.empty()));
+        all.add(trace(block, word, WordMeaning.NOT_EXECUTED, written, OptionalDouble.empty()));
       } else if (next < plain.get().size() && plain.get().place(next).equals(block.place(word))) {
         all.add(word(block, word, plain.get(), next));
         next++;

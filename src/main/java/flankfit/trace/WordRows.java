@@ -24,7 +24,7 @@ final class WordRows {
   }
 
   private String value(WordTrace word, double value) {
-    if (word.meaning() == WordMeaning.NONE) {
+    if (word.meaning() == WordMeaning.NONE || word.meaning() == WordMeaning.NOT_EXECUTED) {
       return "";
     }
     return switch (word.meaning().quantity()) {
@@ -110,7 +110,8 @@ final class WordRows {
       case RETURN_BLOCK -> "goes on in the caller at";
       case ARGUMENT -> "argument #" + word.variable().orElse(0);
       case LEFT_OUT -> "vacant: the word is left out";
-      case NONE -> word.value().isPresent() ? "not used" : "not computed";
+      case NOT_EXECUTED -> word.value().isPresent() ? "not executed" : "not computed";
+      case NONE -> "not used";
     };
   }
 

@@ -48,6 +48,10 @@ class TraceCommandTest {
     assertThat(reversed.status()).isEqualTo(2);
     assertThat(reversed.err()).contains("lines 9 to 3 are no range");
     assertThat(reversed.out()).isEmpty();
+    FlankfitProcess missing =
+        FlankfitProcess.run("motion", "sample-programs/no.nc", "--trace", "--format", "json");
+    assertThat(missing.status()).isEqualTo(2);
+    assertThat(missing.out()).isEmpty();
   }
 
   @Test

@@ -38,8 +38,7 @@ final class WindowSamples {
 
   private static void execute(BlockObserver observer) {
     byte[] program = String.join("\n", lines()).getBytes(StandardCharsets.UTF_8);
-    Interpreter.interpret(
-        SourceText.of(FILE, program), Samples.threadSetup(), List.of(), observer);
+    Interpreter.interpret(SourceText.of(FILE, program), Samples.threadSetup(), List.of(), observer);
   }
 
   private static List<String> lines() {
