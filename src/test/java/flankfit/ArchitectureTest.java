@@ -27,6 +27,7 @@ class ArchitectureTest {
     MAY_USE.put("motion", List.of("unit"));
     MAY_USE.put("setup", List.of("standard", "motion", "unit", "finding"));
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
+    MAY_USE.put("trace", List.of("control", "nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
     MAY_USE.put("gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
@@ -37,6 +38,7 @@ class ArchitectureTest {
         "window",
         List.of(
             "picture",
+            "trace",
             "gauge",
             "control",
             "sweep",
@@ -51,6 +53,7 @@ class ArchitectureTest {
         List.of(
             "window",
             "picture",
+            "trace",
             "gauge",
             "control",
             "sweep",

@@ -13,6 +13,7 @@ import flankfit.picture.View;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,7 +26,8 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Example: flankfit motion sample-programs/filter-housing-m20.nc --image path.png --view plan"
+      "Examples: flankfit motion sample-programs/filter-housing-m20.nc --image path.png --view plan",
+      "          flankfit motion sample-programs/filter-housing-m20.nc --trace --from 20 --to 30"
     })
 final class MotionCommand implements Callable<Integer> {
   private static final int LEAST_PIXELS = 200;
@@ -57,6 +59,26 @@ final class MotionCommand implements Callable<Integer> {
   @Option(names = "--dark", description = "draws on a dark ground")
   private boolean dark;
 
+  @Option(
+      names = "--trace",
+      description = {
+        "tells block by block, in order of execution, what was understood: words, expressions,"
+            + " jumps, changes of the state, moves and findings"
+      })
+  private boolean trace;
+
+  @Option(
+      names = "--from",
+      paramLabel = "LINE",
+      description = "first line of the program that is traced")
+  private OptionalInt from = OptionalInt.empty();
+
+  @Option(
+      names = "--to",
+      paramLabel = "LINE",
+      description = "last line of the program that is traced")
+  private OptionalInt to = OptionalInt.empty();
+
   MotionCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -66,6 +88,10 @@ final class MotionCommand implements Callable<Integer> {
     int[] pixels = pixels();
     if (image.isPresent()) {
       OutputFile.check(image.get(), program.inputs());
+    }
+    TracedLines lines = TracedLines.of(trace, from, to);
+    if (trace) {
+      return trace(lines, pixels);
     }
     ProgramOptions.Job job = program.run();
     if (image.isPresent()) {
@@ -79,6 +105,26 @@ final class MotionCommand implements Callable<Integer> {
       MotionText.write(job, output.style(), image, terminal.outWriter());
     }
     return hasErrors(done.findings()) ? ExitStatus.ANSWER_NO : ExitStatus.OK;
+  }
+
+  private int trace(TracedLines lines, int[] pixels) throws Exception {
+    ProgramOptions.Job job;
+    if (output.json()) {
+      try (TraceJson json = new TraceJson(lines, program.file().toString(), terminal.outBytes())) {
+        job = program.run(json);
+        json.finish(job.interpretation());
+      }
+    } else {
+      TraceText text =
+          new TraceText(lines, program.file().toString(), output.style(), terminal.outWriter());
+      job = program.run(text);
+      text.finish(job.interpretation());
+    }
+    if (image.isPresent()) {
+      OutputFile.check(image.get(), job.subprogramFiles());
+      draw(job, image.get(), pixels);
+    }
+    return hasErrors(job.interpretation().findings()) ? ExitStatus.ANSWER_NO : ExitStatus.OK;
   }
 
   static boolean hasErrors(List<Finding> findings) {

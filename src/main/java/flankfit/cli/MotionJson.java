@@ -52,7 +52,8 @@ final class MotionJson {
     out.flush();
   }
 
-  private static void move(Tape tape, int i, Json json) throws IOException {
+  /** Writes one move as an object. */
+  static void move(Tape tape, int i, Json json) throws IOException {
     ModalState state = tape.state(i);
     MoveKind kind = tape.kind(i);
     json.object()

@@ -58,7 +58,8 @@ final class MotionText {
     return out.append('\n').append(name).append('\n');
   }
 
-  private static void assumptions(Interpretation done, StringBuilder out) {
+  /** Appends what was assumed, if anything. */
+  static void assumptions(Interpretation done, StringBuilder out) {
     if (!done.assumptions().isEmpty()) {
       section(out, "assumed");
       for (String assumption : done.assumptions()) {

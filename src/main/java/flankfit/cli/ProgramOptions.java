@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import flankfit.control.BlockObserver;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.finding.Code;
@@ -79,10 +80,24 @@ final class ProgramOptions {
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Job run() throws RequestException {
+    return run(Interpreter::interpret);
+  }
+
+  /** The same before the eyes of an observer. */
+  Job run(BlockObserver observer) throws RequestException {
+    return run((text, sheet, further) -> Interpreter.interpret(text, sheet, further, observer));
+  }
+
+  private Job run(Control control) throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
     List<SourceText> subprograms = subprograms(sheet);
-    return new Job(text, sheet, subprograms, Interpreter.interpret(text, sheet, subprograms));
+    return new Job(text, sheet, subprograms, control.interpret(text, sheet, subprograms));
+  }
+
+  /** Executes a program. */
+  private interface Control {
+    Interpretation interpret(SourceText text, SetupSheet sheet, List<SourceText> subprograms);
   }
 
   /** The files that the sheet names; they lie beside it. */
@@ -258,6 +273,11 @@ final class ProgramOptions {
         }
       }
       return diameters;
+    }
+
+    /** Executes the program once more before the eyes of an observer. */
+    void execute(BlockObserver observer) {
+      Interpreter.interpret(text, sheet, subprograms, observer);
     }
 
     private Optional<Tape> replay(Offsets offsets) {

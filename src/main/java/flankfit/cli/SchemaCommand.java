@@ -14,14 +14,14 @@ import picocli.CommandLine.Parameters;
 /** Prints the JSON Schema of an answer. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema of an answer: motion, gauge, check or thread.",
+    description = "Prints the JSON Schema of an answer: motion, trace, gauge, check or thread.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
-  private static final List<String> NAMES = List.of("motion", "gauge", "check", "thread");
+  private static final List<String> NAMES = List.of("motion", "trace", "gauge", "check", "thread");
 
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "NAME", description = "motion, gauge, check or thread")
+  @Parameters(paramLabel = "NAME", description = "motion, trace, gauge, check or thread")
   private String name = "";
 
   SchemaCommand(Terminal terminal) {

@@ -49,7 +49,8 @@ final class WindowCommand implements Callable<Integer> {
                   findings,
                   headline(answer, findings),
                   Cautions.LINES,
-                  job.majorDiameters()))
+                  job.majorDiameters(),
+                  job::execute))
           .ifPresent(sentence -> terminal.aside("flankfit: " + sentence + "\n"));
     } catch (NoDisplayException e) {
       throw RequestException.failed(

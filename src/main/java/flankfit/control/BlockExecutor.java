@@ -5,6 +5,7 @@ import flankfit.finding.Place;
 import flankfit.motion.Plane;
 import flankfit.nc.Block;
 import flankfit.unit.LengthUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 
@@ -41,6 +42,8 @@ final class BlockExecutor {
   private final Aim aim;
   private final Flow flow;
   private final Calls calls;
+  private final ControlStates states;
+  private final WordReading reading;
   private final int blockLimit;
   private final double[] target = new double[3];
   private Optional<LengthUnit> firstUnit = Optional.empty();
@@ -77,6 +80,8 @@ final class BlockExecutor {
     ends = new EndChecks(machine, offsets, sides, run, transforms, cycles);
     flow = new Flow(machine, block);
     calls = new Calls(machine, block, exists);
+    states = new ControlStates(machine, tool, calls);
+    reading = new WordReading(machine, dwell, sides);
     blockLimit = machine.switches.flow().blockLimit();
   }
 
@@ -86,6 +91,16 @@ final class BlockExecutor {
 
   Calls calls() {
     return calls;
+  }
+
+  /** The whole state now. */
+  ControlState state() {
+    return states.now();
+  }
+
+  /** The words of the block executed last, as understood. */
+  List<WordTrace> understood(Block block) {
+    return reading.of(block);
   }
 
   /** Whether the block executed last asks for another block than the next one. */

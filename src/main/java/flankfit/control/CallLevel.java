@@ -5,6 +5,7 @@ import flankfit.motion.Plane;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** A program in execution: where it returns to, and what was in force when it was called. */
 final class CallLevel {
@@ -77,6 +78,36 @@ final class CallLevel {
 
   int mainLine() {
     return mainLine;
+  }
+
+  /** What an observer is told when it begins. */
+  FlowStep step() {
+    List<FlowStep.Variable> arguments = new ArrayList<>();
+    if (call.arguments().isPresent()) {
+      double[] values = call.arguments().get();
+      for (int number = 1; number < values.length; number++) {
+        if (!Double.isNaN(values[number])) {
+          arguments.add(new FlowStep.Variable(number, FlowLog.optional(values[number])));
+        }
+      }
+    }
+    return new FlowStep.Called(
+        program.number(),
+        call.times() - left,
+        call.times(),
+        call.modal(),
+        arguments,
+        file.source().file(),
+        program.begin().line());
+  }
+
+  /** What an observer is told when it is left, with the caller's file standing where it goes on. */
+  FlowStep returned(int sequence, ProgramFile caller) {
+    return new FlowStep.Returned(
+        program.number(),
+        sequence < 0 ? OptionalInt.empty() : OptionalInt.of(sequence),
+        caller.source().file(),
+        caller.spot().line());
   }
 
   /** Begins the next of several executions; false when there is none left. */

@@ -46,6 +46,11 @@ final class Calls {
     this.exists = exists;
   }
 
+  /** Number of the local variable that an argument's letter fills; 0 for none. */
+  static int variableOf(char letter) {
+    return letter >= 'A' && letter <= 'Z' ? ARGUMENT[letter - 'A'] : 0;
+  }
+
   /** The call that every motion makes while G66 is on. */
   Optional<Call> modal() {
     return modal;

@@ -144,7 +144,7 @@ final class CompensationWords {
   }
 
   /** Radius in use by a register (mm); 0 for one without a value. */
-  private double radius(int register) {
+  double radius(int register) {
     return machine.offsets.radius(register).map(this::radius).orElse(0.0);
   }
 

@@ -36,6 +36,21 @@ final class CycleState {
     return kind;
   }
 
+  /** What an observer is told of the run. */
+  Optional<ControlState.Cycle> told() {
+    return kind.map(
+        k ->
+            new ControlState.Cycle(
+                k.toString(),
+                initial,
+                FlowLog.optional(clearance),
+                FlowLog.optional(depth()),
+                FlowLog.optional(peck),
+                seconds,
+                shiftStated ? shiftX : 0,
+                shiftStated ? shiftY : 0));
+  }
+
   /** Begins a run with the tool at this height in the part frame (mm). */
   void begin(double height) {
     initial = height;

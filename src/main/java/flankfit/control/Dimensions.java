@@ -41,6 +41,21 @@ final class Dimensions {
     return reading.leastIncrement(modes.unit());
   }
 
+  /** A dimension word in millimetres, without findings. */
+  double understood(Block block, int word) {
+    double value = block.value(word);
+    boolean counts = !block.hadPoint(word) && reading.numbers() == NumberReading.LEAST_INCREMENT;
+    return modes.unit().toMillimetres(rounded(counts ? value / perUnit() : value));
+  }
+
+  private double rounded(double value) {
+    if (!reading.roundToLeastIncrement()) {
+      return value;
+    }
+    double counts = value * perUnit();
+    return Math.copySign(Math.floor(Math.abs(counts) + 0.5), counts) / perUnit();
+  }
+
   /** A dimension word in millimetres. */
   double millimetres(Block block, int word) {
     double value = block.value(word);
@@ -50,11 +65,7 @@ final class Dimensions {
     } else if (block.decimals(word) > FEW_DIGITS - 1) {
       finer(block, word, value);
     }
-    if (reading.roundToLeastIncrement()) {
-      double counts = value * perUnit();
-      value = Math.copySign(Math.floor(Math.abs(counts) + 0.5), counts) / perUnit();
-    }
-    double mm = modes.unit().toMillimetres(value);
+    double mm = modes.unit().toMillimetres(rounded(value));
     if (Math.abs(mm) > LARGEST) {
       report.add(
           Code.WD11,

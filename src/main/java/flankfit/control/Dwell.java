@@ -1,6 +1,7 @@
 package flankfit.control;
 
 import flankfit.finding.Code;
+import flankfit.nc.Block;
 import flankfit.setup.ControlSwitches.DwellP;
 
 /** G4 with P or X, and P of cycles. Reports CY17 and MD17. */
@@ -40,6 +41,19 @@ final class Dwell {
     }
   }
 
+  private boolean countsThousandths(Block block, int word) {
+    DwellP reading = machine.switches.reading().dwellP();
+    return block.letter(word) == 'P'
+        && (reading == DwellP.MILLISECONDS
+            || (reading == DwellP.BY_POINT && !block.hadPoint(word)));
+  }
+
+  /** Time that a word says (s), without findings. */
+  double understood(Block block, int word) {
+    double value = block.value(word);
+    return countsThousandths(block, word) ? value / 1000 : value;
+  }
+
   /** Time that a word of the block says (s); 0 after an error. */
   double seconds(char letter) {
     int word = words.word(letter);
@@ -53,12 +67,8 @@ final class Dwell {
           "correct it");
       return 0;
     }
-    DwellP reading = machine.switches.reading().dwellP();
-    boolean thousandths =
-        letter == 'P'
-            && (reading == DwellP.MILLISECONDS
-                || (reading == DwellP.BY_POINT && !words.block().hadPoint(word)));
-    double seconds = thousandths ? value / 1000 : value;
+    boolean thousandths = countsThousandths(words.block(), word);
+    double seconds = understood(words.block(), word);
     if (seconds > LONG) {
       report.add(
           Code.CY17,

@@ -18,6 +18,7 @@ final class Evaluator {
   private final Machine machine;
   private final Variables variables;
   private final Report report;
+  private final FlowLog log;
   private final boolean fixDown;
   private final Set<Long> toldVacant = new HashSet<>();
   private double[] stack = new double[FIRST_CAPACITY];
@@ -33,6 +34,7 @@ final class Evaluator {
     this.variables = variables;
     this.block = block;
     report = machine.report;
+    log = machine.log;
     fixDown = machine.switches.flow().fixDown();
   }
 
@@ -44,6 +46,9 @@ final class Evaluator {
     block = in;
     expression = what;
     failed = false;
+    if (log.isOn()) {
+      log.beginExpression();
+    }
     if (stack.length < what.depth()) {
       stack = new double[2 * what.depth()];
       from = new int[2 * what.depth()];
@@ -51,6 +56,9 @@ final class Evaluator {
     int top = -1;
     for (int i = 0; i < what.size() && !failed; i++) {
       top = step(i, what.step(i), top);
+    }
+    if (log.isOn() && !failed) {
+      log.value(what, in, stack[0]);
     }
     return failed ? 0 : stack[0];
   }
@@ -215,6 +223,9 @@ final class Evaluator {
           "there are #1–#33, #100–#199, #500–#999, and #5001–#5003, #5041–#5043 for the position",
           "use #1–#33, #100–#199, #500–#999");
       stack[place] = 0;
+    }
+    if (log.isOn() && !failed) {
+      log.read(number, stack[place]);
     }
   }
 

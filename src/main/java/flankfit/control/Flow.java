@@ -17,10 +17,12 @@ final class Flow {
   private final Variables variables = new Variables();
   private final Evaluator evaluator;
   private final Leave leave = new Leave();
+  private final FlowLog log;
   private Block computed;
 
   Flow(Machine machine, Block block) {
     report = machine.report;
+    log = machine.log;
     computed = block.another();
     evaluator = new Evaluator(machine, variables, block);
   }
@@ -65,7 +67,11 @@ final class Flow {
     if (report.stopped()) {
       return false;
     }
-    return number(value, condition, block) != 0;
+    boolean holds = number(value, condition, block) != 0;
+    if (log.isOn()) {
+      log.add(new FlowStep.Tested(holds));
+    }
+    return holds;
   }
 
   /** A value where one is needed: 0 for a vacant variable, with FL03. */
@@ -100,6 +106,10 @@ final class Flow {
     if (number == ALARM) {
       alarm(number(value, assignment.value(), block), statement, block);
     } else if (Variables.isWritable(number)) {
+      if (log.isOn()) {
+        double old = variables.get(number);
+        log.add(new FlowStep.Assigned(number, FlowLog.optional(old), FlowLog.optional(value)));
+      }
       variables.set(number, value);
     } else {
       boolean readable = number == 0 || (number > 5000 && number < 5044);
@@ -182,6 +192,9 @@ final class Flow {
       } else {
         computed.take(block, word, value);
       }
+    }
+    if (log.isOn() && !report.stopped()) {
+      log.words(computed);
     }
     return computed;
   }

@@ -186,6 +186,21 @@ final class Frame {
     return local[axis] + (suspended ? 0 : shift[axis]);
   }
 
+  /** Where the zero of the work offset lies, the common offset included, part frame (mm). */
+  Point workZero() {
+    return new Point(unshifted(0), unshifted(1), unshifted(2));
+  }
+
+  /** Shift by G52 (mm). */
+  Point local() {
+    return new Point(local[0], local[1], local[2]);
+  }
+
+  /** Shift by G92 in force (mm). */
+  Point shift() {
+    return suspended ? Point.ZERO : new Point(shift[0], shift[1], shift[2]);
+  }
+
   void lengthDifference(double value) {
     lengthDifference = value;
     findZero();

@@ -3,6 +3,7 @@ package flankfit.control;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
 import java.util.List;
+import java.util.Optional;
 
 /** Interprets a whole program. */
 public final class Interpreter {
@@ -31,6 +32,19 @@ public final class Interpreter {
    */
   public static Interpretation interpret(
       SourceText program, SetupSheet setup, List<SourceText> subprograms) {
-    return new ProgramRun(program, setup, subprograms).run();
+    return new ProgramRun(program, setup, subprograms, Optional.empty()).run();
+  }
+
+  /**
+   * The same, block by block before the eyes of an observer. It takes longer and changes nothing.
+   *
+   * @param program text of the program
+   * @param setup what the program does not say
+   * @param subprograms texts of the files where called programs are looked up after the first
+   * @param observer is told what each block did
+   */
+  public static Interpretation interpret(
+      SourceText program, SetupSheet setup, List<SourceText> subprograms, BlockObserver observer) {
+    return new ProgramRun(program, setup, subprograms, Optional.of(observer)).run();
   }
 }

@@ -32,6 +32,7 @@ final class Machine {
   final Assumptions assumptions;
   final Surfaces surfaces;
   final CycleState cycle = new CycleState();
+  final FlowLog log;
 
   /** The registers as they stand now: those of the sheet, changed by G10. */
   Offsets offsets;
@@ -48,8 +49,13 @@ final class Machine {
   /** Number of the block being executed, from 1. */
   int blockNumber;
 
-  Machine(SetupSheet setup, Findings findings, Block block, String file, int likelyMoves) {
+  /**
+   * @param log takes the steps of each block, when somebody wants to know
+   */
+  Machine(
+      SetupSheet setup, Findings findings, Block block, String file, int likelyMoves, FlowLog log) {
     this.setup = setup;
+    this.log = log;
     this.switches = setup.control();
     offsets = setup.offsets();
     report = new Report(findings, block);

@@ -1,5 +1,6 @@
 package flankfit.control;
 
+import flankfit.control.BlockTrace.Outcome;
 import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
@@ -30,16 +31,25 @@ final class ProgramRun {
   private final BlockReader reader;
   private final Machine machine;
   private final BlockExecutor executor;
+  private final BlockRecorder recorder;
   private final PointHabit habit;
   private final SlashedBlocks slashed;
   private final Library library;
   private final Map<Integer, Integer> programLines = new HashMap<>();
   private boolean over;
   private boolean textAfterEnd;
+  private boolean otherProgram;
   private boolean firstProgramBegun;
   private boolean wordsBeforeNumber;
 
-  ProgramRun(SourceText program, SetupSheet setup, List<SourceText> subprograms) {
+  /**
+   * @param observer is told what each block did
+   */
+  ProgramRun(
+      SourceText program,
+      SetupSheet setup,
+      List<SourceText> subprograms,
+      Optional<BlockObserver> observer) {
     this.program = program;
     this.setup = setup;
     this.subprograms = subprograms;
@@ -47,9 +57,11 @@ final class ProgramRun {
     rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
     reader = new BlockReader(program, rules, findings);
-    machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks());
+    FlowLog log = new FlowLog(observer.isPresent());
+    machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks(), log);
     library = new Library(program, subprograms, rules, machine.report, this::readWhole);
     executor = new BlockExecutor(machine, block, library::has);
+    recorder = new BlockRecorder(observer, machine, executor, findings);
     habit = new PointHabit(reading.numbers());
     slashed = new SlashedBlocks(reading.blockDelete());
   }
@@ -68,6 +80,7 @@ final class ProgramRun {
     if (stop.isEmpty() && setup.control().flow().keepsState()) {
       new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
     }
+    recorder.finish();
     return new Interpretation(
         program.file(),
         executor.unit(),
@@ -105,12 +118,18 @@ final class ProgramRun {
       look(block);
       if (over) {
         afterEnd();
-      } else if (!block.deleted()) {
+        if (!otherProgram) {
+          recorder.passedOver(block, Outcome.NOT_EXECUTED);
+        }
+      } else if (block.deleted()) {
+        recorder.passedOver(block, Outcome.DELETED);
+      } else {
         execute();
         if (executor.leaves()) {
           walk();
           return;
         }
+        recorder.end();
       }
     }
     if (!over) {
@@ -127,7 +146,9 @@ final class ProgramRun {
 
   private void execute() {
     firstProgramBegun = true;
+    recorder.begin(0);
     executor.execute(block);
+    recorder.executed(block);
     if (machine.report.stopped()) {
       executor.afterStop();
       over = true;
@@ -147,14 +168,24 @@ final class ProgramRun {
       }
       look(block);
     }
+    recorder.readAhead();
     findings.onceEach();
     machine.report.begin(first);
-    Walk walk = new Walk(machine, executor, library);
+    Walk walk = new Walk(machine, executor, library, recorder);
     walk.run(first, next);
     if (machine.report.stopped()) {
       executor.afterStop();
+      afterStop(walk.file());
     } else if (executor.ended()) {
       afterEnd(walk.file());
+    }
+  }
+
+  /** The blocks behind the one that stopped are told as not executed. */
+  private void afterStop(ProgramFile file) {
+    recorder.release();
+    while (file.next() && file.block().programNumber() < 0) {
+      recorder.passedOver(file.block(), Outcome.NOT_EXECUTED);
     }
   }
 
@@ -183,6 +214,7 @@ final class ProgramRun {
     while (whole.next(read)) {
       look(read);
     }
+    recorder.readAhead();
   }
 
   /** FL21 and RD22 for a program number. */
@@ -218,6 +250,7 @@ final class ProgramRun {
       over = true;
     }
     textAfterEnd = over;
+    otherProgram = over;
   }
 
   /** RD23 for words after the end that belong to no other program. */

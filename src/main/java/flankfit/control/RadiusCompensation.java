@@ -124,6 +124,14 @@ final class RadiusCompensation {
     return stopped;
   }
 
+  /** Number of the first block of which a move is held back; the greatest number for none. */
+  int heldFrom() {
+    if (waiting.isPresent()) {
+      return waiting.get().move.block();
+    }
+    return between.isEmpty() ? Integer.MAX_VALUE : between.peek().block();
+  }
+
   /** Takes the next move of the program. */
   void move(ProgrammedMove move) {
     if (stopped) {

@@ -56,6 +56,11 @@ final class ToolAndLength {
     return machine.switches.tools().changeByT();
   }
 
+  /** Tool selected last. */
+  int selected() {
+    return machine.modes.selectedTool();
+  }
+
   /** TL01 when M6 has nothing to change to. */
   void checkSelected(int word) {
     if (!modes.selectedSinceChange()) {

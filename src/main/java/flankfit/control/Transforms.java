@@ -1,8 +1,13 @@
 package flankfit.control;
 
 import flankfit.motion.Plane;
+import flankfit.motion.Point;
 import flankfit.unit.Angles;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Mirror, scale and rotation of program coordinates, in this order, before any offset is added. All
@@ -141,6 +146,30 @@ final class Transforms {
 
   private void update() {
     on = scaled || rotated || isMirrored();
+  }
+
+  /** Where each of X, Y, Z is mirrored (mm); empty for an axis that is not. */
+  List<OptionalDouble> mirrors() {
+    List<OptionalDouble> mirrors = new ArrayList<>();
+    for (int axis = 0; axis < 3; axis++) {
+      mirrors.add(mirrored[axis] ? OptionalDouble.of(mirrorAt[axis]) : OptionalDouble.empty());
+    }
+    return mirrors;
+  }
+
+  /** The scaling in force. */
+  Optional<ControlState.Scale> scaling() {
+    Point centre = new Point(scaleAt[0], scaleAt[1], scaleAt[2]);
+    return scaled
+        ? Optional.of(new ControlState.Scale(centre, factor[0], factor[1], factor[2]))
+        : Optional.empty();
+  }
+
+  /** The rotation in force. */
+  Optional<ControlState.Rotation> rotation() {
+    return rotated
+        ? Optional.of(new ControlState.Rotation(plane, centreU, centreV, degrees))
+        : Optional.empty();
   }
 
   /** Program coordinates to coordinates from which only offsets are missing, in place. */

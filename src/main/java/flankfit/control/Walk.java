@@ -23,6 +23,8 @@ final class Walk {
   private final Flow flow;
   private final Calls calls;
   private final Library library;
+  private final BlockRecorder recorder;
+  private final FlowLog log;
   private final Deque<CallLevel> levels = new ArrayDeque<>();
   private final List<JumpSite> ledBack = new ArrayList<>();
   private final int loopLimit;
@@ -30,10 +32,12 @@ final class Walk {
   private ProgramFile file;
   private boolean over;
 
-  Walk(Machine machine, BlockExecutor executor, Library library) {
+  Walk(Machine machine, BlockExecutor executor, Library library, BlockRecorder recorder) {
     this.machine = machine;
     this.executor = executor;
     this.library = library;
+    this.recorder = recorder;
+    log = machine.log;
     report = machine.report;
     flow = executor.flow();
     calls = executor.calls();
@@ -50,6 +54,7 @@ final class Walk {
   void run(Block block, Spot next) {
     file.goTo(next);
     act(block);
+    recorder.end();
     while (!over && !report.stopped()) {
       step();
     }
@@ -70,15 +75,19 @@ final class Walk {
       ends(block.programPlace(), "O" + block.programNumber());
       return;
     }
+    recorder.begin(levels.size());
     if (block.deleted()) {
+      recorder.passedOver(block, BlockTrace.Outcome.DELETED);
       return;
     }
     executor.execute(block);
+    recorder.executed(block);
     if (executor.ended()) {
       over = true;
     } else if (flow.leave().asked() && !report.stopped()) {
       act(block);
     }
+    recorder.end();
   }
 
   private ProgramIndex.Program program() {
@@ -108,12 +117,26 @@ final class Walk {
       case ENTER -> enter(block);
       case SKIP -> {
         cameBack = Optional.empty();
-        loop(block).ifPresent(loop -> file.goTo(loop.after()));
+        loop(block).ifPresent(this::leave);
       }
       case BACK -> {
         cameBack = loop(block);
-        cameBack.ifPresent(loop -> file.goTo(loop.begin()));
+        cameBack.ifPresent(this::back);
       }
+    }
+  }
+
+  private void leave(Loop loop) {
+    file.goTo(loop.after());
+    if (log.isOn()) {
+      log.add(new FlowStep.LoopLeft(loop.number(), loop.after().line()));
+    }
+  }
+
+  private void back(Loop loop) {
+    file.goTo(loop.begin());
+    if (log.isOn()) {
+      log.add(new FlowStep.LoopBack(loop.number(), loop.begin().line()));
     }
   }
 
@@ -143,6 +166,9 @@ final class Walk {
     cameBack = Optional.empty();
     restart(loop.begin().offset(), loop.endOffset());
     int passes = loop.passes().count(levels.size(), again);
+    if (log.isOn()) {
+      log.add(new FlowStep.LoopPass(loop.number(), passes));
+    }
     Optional<Expression> condition = block.statement().orElseThrow().condition();
     if (passes == loopLimit) {
       loop.before().take(condition, flow.variables());
@@ -174,6 +200,9 @@ final class Walk {
         backward(block, site, target.get().offset());
       }
       file.goTo(target.get());
+      if (log.isOn()) {
+        log.add(new FlowStep.Jumped(sequence, target.get().line()));
+      }
     }
   }
 
@@ -291,6 +320,9 @@ final class Walk {
     file = level.file();
     file.goTo(level.program().begin());
     report.mainLine(level.mainLine());
+    if (log.isOn()) {
+      log.add(level.step());
+    }
   }
 
   private void arguments(double[] values, int level) {
@@ -330,7 +362,11 @@ final class Walk {
     resume(done);
     if (target >= 0) {
       target(target, program(), done.callOffset(), place).ifPresent(file::goTo);
-    } else if (done.callerReturns()) {
+    }
+    if (log.isOn() && !report.stopped()) {
+      log.add(done.returned(target, file));
+    }
+    if (target < 0 && done.callerReturns()) {
       returns(done.callerTarget(), place);
     }
   }

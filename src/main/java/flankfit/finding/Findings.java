@@ -80,6 +80,11 @@ public final class Findings {
     findings.forEach(this::add);
   }
 
+  /** The findings listed singly after so many, in the order in which they were found. */
+  public List<Finding> listedSince(int count) {
+    return List.copyOf(kept.subList(count, kept.size()));
+  }
+
   /** Whether any finding is an error, counted ones included. */
   public boolean hasErrors() {
     return errors;

@@ -189,6 +189,55 @@ public final class TapeBuilder {
         rapidRates);
   }
 
+  /** Number of the executed block of a move so far. */
+  public int block(int move) {
+    return block[move];
+  }
+
+  /**
+   * Some of the moves so far as a tape of their own, beginning where the first of them begins.
+   *
+   * @param from first move
+   * @param to move after the last; not below {@code from}
+   */
+  public Tape part(int from, int to) {
+    Point begin = from == 0 ? start : new Point(x[from - 1], y[from - 1], z[from - 1]);
+    int[] partStates = new int[to - from];
+    List<ModalState> distinct = new ArrayList<>();
+    int[] partFlags = Arrays.copyOfRange(flags, from, to);
+    int firstNumber = poolSize;
+    for (int i = 0; i < partFlags.length; i++) {
+      ModalState state = states.get(stateIndex[from + i]);
+      int known = distinct.indexOf(state);
+      partStates[i] = known < 0 ? distinct.size() : known;
+      if (known < 0) {
+        distinct.add(state);
+      }
+      if (usesPool(from + i)) {
+        // Numbers of later moves stand further back.
+        firstNumber = Math.min(firstNumber, flags[from + i] >>> Tape.FLAG_BITS);
+        partFlags[i] -= firstNumber << Tape.FLAG_BITS;
+      }
+    }
+    return new Tape(
+        begin,
+        to - from,
+        Arrays.copyOfRange(x, from, to),
+        Arrays.copyOfRange(y, from, to),
+        Arrays.copyOfRange(z, from, to),
+        Arrays.copyOfRange(line, from, to),
+        Arrays.copyOfRange(block, from, to),
+        partStates,
+        partFlags,
+        Arrays.copyOfRange(pool, firstNumber, poolSize),
+        distinct,
+        rapidRates);
+  }
+
+  private boolean usesPool(int move) {
+    return ownsPool(move) || (flags[move] & Tape.PROGRAMMED_BIT) != 0;
+  }
+
   private void add(
       MoveKind kind, double px, double py, double pz, int atLine, int atBlock, ModalState state) {
     Require.finite("x", px);

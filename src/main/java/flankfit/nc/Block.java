@@ -342,6 +342,11 @@ public final class Block {
     return lineStart;
   }
 
+  /** The whole block as written, comments included, without blanks at its ends. */
+  public String text() {
+    return source.text(start, end - start).strip();
+  }
+
   /** A stretch of the text of this block as written. */
   public String textAt(int offset, int length) {
     return source.text(offset, length);

@@ -80,6 +80,12 @@ public final class Lengths {
     return trimmed(BigDecimal.valueOf(Require.finite("number", number)));
   }
 
+  /** A finite number rounded half away from zero, without zeros at the end; no exponent. */
+  public static String plain(double number, int mostDecimals) {
+    BigDecimal exact = BigDecimal.valueOf(Require.finite("number", number));
+    return trimmed(exact.setScale(mostDecimals, RoundingMode.HALF_UP));
+  }
+
   private static String trimmed(BigDecimal digits) {
     return digits.signum() == 0 ? "0" : digits.stripTrailingZeros().toPlainString();
   }

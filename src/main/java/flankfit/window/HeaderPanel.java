@@ -54,13 +54,18 @@ final class HeaderPanel {
     if (word(palette, s, state.unit() == LengthUnit.INCH ? "U  mm" : "U  inch", false)) {
       state.otherUnit();
     }
+    if (word(palette, s, "B  block", state.explains())) {
+      state.toggleExplanation();
+    }
     if (word(palette, s, "H  keys", state.help())) {
       state.toggleHelp();
     }
     String file = state.input().file();
-    if (!file.equals(sentence)) {
-      ImGui.calcTextSize(size, file);
-      ImGui.setCursorPos(Math.max(10, layout.width() - size.x - 24 * s), 47 * s);
+    float wordsEnd = ImGui.getItemRectMaxX();
+    ImGui.calcTextSize(size, file);
+    float left = layout.width() - size.x - 24 * s;
+    if (!file.equals(sentence) && left > wordsEnd + 12 * s) {
+      ImGui.setCursorPos(left, 47 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
       ImGui.text(file);
       ImGui.popStyleColor();

@@ -20,6 +20,7 @@ final class HelpPanel {
     {"wheel", "zoom at the pointer"},
     {"F", "show the whole part"},
     {"C", "show what is cut, closely"},
+    {"B", "what the block meant, word by word, or the state"},
     {"U", "millimetres or inches"},
     {"T", "light or dark paper"},
     {"H  F1", "this page"},
@@ -39,7 +40,7 @@ final class HelpPanel {
     float s = style.scale();
     float width = Math.min(620 * s, layout.width() - 40 * s);
     float height =
-        Math.min((430 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
+        Math.min((452 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;
     float y = (layout.height() - height) / 2;
     ImGui.setNextWindowFocus();

@@ -7,8 +7,16 @@ package flankfit.window;
  * @param width width of the window
  * @param height height of the window
  * @param scale units a logical pixel (1)
+ * @param explained whether the block at the position is explained in place of the state
  */
-record Layout(float width, float height, float scale) {
+record Layout(float width, float height, float scale, boolean explained) {
+  /** What an explanation takes of the room for program and state (1). */
+  private static final float EXPLANATION = 0.56f;
+
+  Layout(float width, float height, float scale) {
+    this(width, height, scale, false);
+  }
+
   /** Height of headline and words above the scene. */
   float header() {
     return 82 * scale;
@@ -39,9 +47,10 @@ record Layout(float width, float height, float scale) {
     return Math.max(64, height - header() - band() - footer());
   }
 
-  /** Height of the state words. */
+  /** Height of the state words, or of the explanation in their place. */
   float stateHeight() {
-    return 206 * scale;
+    float words = 206 * scale;
+    return explained ? Math.max(words, EXPLANATION * (height - header() - footer())) : words;
   }
 
   /** Height of the program and findings together. */

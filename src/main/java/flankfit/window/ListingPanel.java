@@ -36,6 +36,7 @@ final class ListingPanel {
   private Theme.Palette palette;
   private float width;
   private long shownChange = -1;
+  private float shownHeight;
 
   ListingPanel(ViewState state) {
     this.state = state;
@@ -105,12 +106,16 @@ final class ListingPanel {
     return Math.min(wanted, layout.listingHeight() * 0.5f);
   }
 
-  /** Keeps the current line in sight after a step, and leaves the hand alone otherwise. */
+  /**
+   * Keeps the current line in sight after a step or in less room, and leaves the hand alone
+   * otherwise.
+   */
   private void follow(float height) {
-    if (shownChange == state.positionChanges()) {
+    if (shownChange == state.positionChanges() && shownHeight == height) {
       return;
     }
     shownChange = state.positionChanges();
+    shownHeight = height;
     float row = ROW * style.scale();
     float top = (state.line() - 1) * row;
     float seen = ImGui.getScrollY();

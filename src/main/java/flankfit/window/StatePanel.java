@@ -16,6 +16,9 @@ final class StatePanel {
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
+    if (state.explains() && state.position() >= 0) {
+      return;
+    }
     float s = style.scale();
     float x = layout.sceneWidth();
     float y = layout.header() + layout.listingHeight();

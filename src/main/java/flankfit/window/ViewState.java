@@ -24,6 +24,7 @@ final class ViewState {
   private Theme theme;
   private LengthUnit unit;
   private boolean help;
+  private boolean explains;
   private boolean close;
   private boolean wantsFit = true;
   private boolean closely;
@@ -90,6 +91,11 @@ final class ViewState {
 
   boolean help() {
     return help;
+  }
+
+  /** Whether the block at the position is explained. */
+  boolean explains() {
+    return explains;
   }
 
   boolean closes() {
@@ -221,6 +227,10 @@ final class ViewState {
 
   void toggleHelp() {
     help = !help;
+  }
+
+  void toggleExplanation() {
+    explains = !explains;
   }
 
   /** Closes the help, else the window. */

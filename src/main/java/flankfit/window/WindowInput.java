@@ -18,6 +18,7 @@ import java.util.Objects;
  * @param headline the sentence above everything, such as a thread's verdict; may be empty
  * @param cautions sentences that every output carries
  * @param majorDiameters major diameter of the thread wanted by name of the hole (mm); may be empty
+ * @param replay executes the program again, to tell what its blocks meant
  */
 public record WindowInput(
     String file,
@@ -27,7 +28,8 @@ public record WindowInput(
     List<Finding> findings,
     String headline,
     List<String> cautions,
-    Map<String, Double> majorDiameters) {
+    Map<String, Double> majorDiameters,
+    Replay replay) {
   public WindowInput {
     Objects.requireNonNull(file, "file");
     programLines = List.copyOf(programLines);
@@ -37,9 +39,10 @@ public record WindowInput(
     Objects.requireNonNull(headline, "headline");
     cautions = List.copyOf(cautions);
     majorDiameters = Map.copyOf(majorDiameters);
+    Objects.requireNonNull(replay, "replay");
   }
 
-  /** The same without major diameters of threads. */
+  /** The same without major diameters of threads, and never executed again. */
   public WindowInput(
       String file,
       List<String> programLines,
@@ -48,6 +51,6 @@ public record WindowInput(
       List<Finding> findings,
       String headline,
       List<String> cautions) {
-    this(file, programLines, tape, setup, findings, headline, cautions, Map.of());
+    this(file, programLines, tape, setup, findings, headline, cautions, Map.of(), Replay.NONE);
   }
 }

@@ -19,6 +19,7 @@ import org.lwjgl.opengl.GL;
 final class WindowLoop implements AutoCloseable {
   private static final int FRAMES_AFTER_EVENT = 3;
   private static final double LONGEST_WAIT = 0.5;
+  private static final double WAIT_FOR_BLOCK = 0.05;
   private static final int GPU_SAMPLES = 4;
 
   private final ViewState state;
@@ -29,6 +30,7 @@ final class WindowLoop implements AutoCloseable {
   private final HeaderPanel header;
   private final ListingPanel listing;
   private final StatePanel words;
+  private final BlockPanel block;
   private final BandPanel band;
   private final FooterPanel footer;
   private final HelpPanel help;
@@ -70,6 +72,7 @@ final class WindowLoop implements AutoCloseable {
     header = new HeaderPanel(state);
     listing = new ListingPanel(state);
     words = new StatePanel(state);
+    block = new BlockPanel(state);
     band = new BandPanel(state, listing.marks());
     footer = new FooterPanel(state);
     help = new HelpPanel(state);
@@ -119,13 +122,13 @@ final class WindowLoop implements AutoCloseable {
   /** Runs until the user or the observer closes the window. */
   void run(WindowObserver observer) {
     while (!glfwWindowShouldClose(window) && !state.closes()) {
-      if (drawnChanges != state.changes()) {
+      if (drawnChanges != state.changes() || block.hasCome()) {
         touched();
       }
       if (pending > 0) {
         glfwPollEvents();
       } else {
-        glfwWaitEventsTimeout(LONGEST_WAIT);
+        glfwWaitEventsTimeout(block.isWaiting() ? WAIT_FOR_BLOCK : LONGEST_WAIT);
       }
       if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
         pending--;
@@ -183,6 +186,7 @@ final class WindowLoop implements AutoCloseable {
     header.draw(style, layout, palette);
     listing.draw(style, layout, palette);
     words.draw(style, layout, palette);
+    block.draw(style, layout, palette);
     band.draw(style, layout, palette);
     footer.draw(style, layout, palette);
     help.draw(style, layout, palette);
@@ -208,7 +212,8 @@ final class WindowLoop implements AutoCloseable {
         rescale();
       }
     }
-    layout = new Layout(width, height, contentScale / pixels);
+    boolean explained = state.explains() && state.position() >= 0;
+    layout = new Layout(width, height, contentScale / pixels, explained);
   }
 
   private void rescale() {

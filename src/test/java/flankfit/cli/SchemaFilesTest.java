@@ -81,8 +81,46 @@ class SchemaFilesTest {
       """
           .formatted(FINDING);
 
+  private static final String TRACE = trace();
+
   private static final Map<String, String> ANSWERS =
-      Map.of("motion", MOTION, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
+      Map.of("motion", MOTION, "trace", TRACE, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
+
+  /** One block with a step of every kind, and the move of the other answer. */
+  private static String trace() {
+    StringBuilder start = new StringBuilder();
+    JsonShape.schema("trace")
+        .at("/properties/start/required")
+        .forEach(
+            setting ->
+                start
+                    .append(start.length() == 0 ? "" : ", ")
+                    .append('"' + setting.asText() + "\": \"G0\""));
+    String move = MOTION.substring(MOTION.indexOf('[', MOTION.indexOf("moves")));
+    return """
+        {"schema": "flankfit/trace/1", "start": {%s},
+         "blocks": [{"outcome": "executed", "block": 7, "file": "hub.nc", "line": 12, "column": 1,
+           "text": "G3 X#1 D4 (turn)", "level": 0,
+           "words": [{"text": "G3", "means": "arc", "value": 3, "quantity": "function"},
+             {"text": "D4", "means": "register", "value": 4, "quantity": "number",
+              "register": -0.045}, {"text": "Q1.", "means": "not used"}],
+           "steps": [{"kind": "computed", "text": "#1", "reads": [{"variable": 1, "value": 3}],
+               "value": 3}, {"kind": "assigned", "variable": 1, "after": 3},
+             {"kind": "tested", "holds": true}, {"kind": "jumped", "sequence": 10, "toLine": 3},
+             {"kind": "loop pass", "loop": 1, "pass": 2},
+             {"kind": "loop left", "loop": 1, "toLine": 9},
+             {"kind": "loop back", "loop": 1, "toLine": 4},
+             {"kind": "called", "program": 100, "time": 1, "times": 2, "modal": false,
+              "arguments": [{"variable": 2}], "toFile": "hub.nc", "toLine": 30},
+             {"kind": "returned", "program": 100, "sequence": 20, "toFile": "hub.nc",
+              "toLine": 13}],
+           "changes": [{"setting": "feed", "from": "none", "to": "200 mm/min"}],
+           "moves": %s, "findings": [%s]}],
+         "program": {"file": "hub.nc", "unit": "mm", "blocks": 7}, "assumptions": [],
+         "complete": false, "stoppedAt": {"line": 13, "code": "RC05"}, "findings": []}
+        """
+        .formatted(start, move.substring(0, move.indexOf("}}]") + 3), FINDING);
+  }
 
   private static JsonNode json(String text) throws JsonProcessingException {
     return new ObjectMapper().readTree(text);
@@ -93,13 +131,13 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -110,7 +148,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -127,7 +165,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");

@@ -30,7 +30,7 @@ class MotionWindowTest {
 
   @TempDir Path folder;
   private volatile Seen seen =
-      new Seen(0, 0, Optional.empty(), Theme.LIGHT, LengthUnit.INCH, false, 0, 0);
+      new Seen(0, 0, Optional.empty(), Theme.LIGHT, LengthUnit.INCH, false, false, 0, 0);
 
   /** What the last frame showed. */
   private record Seen(
@@ -40,6 +40,7 @@ class MotionWindowTest {
       Theme theme,
       LengthUnit unit,
       boolean help,
+      boolean explained,
       double scale,
       int complaint) {}
 
@@ -75,6 +76,7 @@ class MotionWindowTest {
                   state.theme(),
                   state.unit(),
                   state.help(),
+                  state.explains(),
                   state.camera().millimetresPerPixel(),
                   GL33C.glGetError());
           if (hand.isCompletedExceptionally()) {
@@ -127,6 +129,8 @@ class MotionWindowTest {
     press("t", s -> s.theme == Theme.DARK);
     press("u", s -> s.unit == LengthUnit.INCH);
     press("u", s -> s.unit == LengthUnit.MILLIMETRE);
+    press("b", s -> s.explained);
+    press("b", s -> !s.explained);
     press("h", s -> s.help);
     press("Escape", s -> !s.help);
     double scale = seen.scale;

@@ -1,9 +1,13 @@
 package flankfit.window;
 
+import flankfit.control.BlockObserver;
+import flankfit.control.Interpreter;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
+import flankfit.nc.SourceText;
 import flankfit.picture.Samples;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +32,13 @@ final class WindowSamples {
             "Prove a program out above the part, in single block, with a hand on feed hold, and wear"
                 + " eye protection.",
             "Accept threads with calibrated gauges under your own quality system."),
-        Map.of("port", 20.0));
+        Map.of("port", 20.0),
+        WindowSamples::execute);
+  }
+
+  private static void execute(BlockObserver observer) {
+    byte[] program = String.join("\n", lines()).getBytes(StandardCharsets.UTF_8);
+    Interpreter.interpret(SourceText.of(FILE, program), Samples.threadSetup(), List.of(), observer);
   }
 
   private static List<String> lines() {

@@ -1,0 +1,97 @@
+package flankfit.window;
+
+import flankfit.control.BlockObserver;
+import flankfit.control.BlockTrace;
+import flankfit.control.ControlState;
+import flankfit.finding.Finding;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * What the blocks around the position meant. They are got by executing the program again on a
+ * thread of its own, and only those near the block asked for are kept: a long program never stops
+ * the window, nor fills the memory.
+ */
+final class ToldBlocks {
+  /** Blocks kept before and behind the one asked for. */
+  static final int AROUND = 2000;
+
+  private final Replay replay;
+  private final AtomicReference<Kept> kept = new AtomicReference<>(Kept.NONE);
+  private Thread running = new Thread(() -> {});
+
+  /**
+   * Blocks by number.
+   *
+   * @param from first number that is known
+   * @param to last number that is known
+   */
+  private record Kept(int from, int to, Map<Integer, BlockTrace> blocks) {
+    static final Kept NONE = new Kept(0, -1, Map.of());
+
+    boolean covers(int number) {
+      return number >= from && number <= to;
+    }
+  }
+
+  ToldBlocks(Replay replay) {
+    this.replay = replay;
+  }
+
+  /** The block of a number; empty while it is not known yet. Asking makes it known. */
+  Optional<BlockTrace> block(int number) {
+    Kept now = kept.get();
+    if (now.covers(number)) {
+      return Optional.ofNullable(now.blocks().get(number));
+    }
+    if (!running.isAlive()) {
+      running = new Thread(() -> gather(number), "blocks");
+      running.setDaemon(true);
+      running.start();
+    }
+    return Optional.empty();
+  }
+
+  /** Whether the block of a number is still to come. */
+  boolean isComing(int number) {
+    return !kept.get().covers(number);
+  }
+
+  private void gather(int number) {
+    Gathering gathering = new Gathering(number - AROUND, number + AROUND);
+    replay.run(gathering);
+    kept.set(new Kept(gathering.from, gathering.to, gathering.blocks));
+  }
+
+  /** Keeps the blocks of a stretch. */
+  private static final class Gathering implements BlockObserver {
+    private final int from;
+    private final int to;
+    private final Map<Integer, BlockTrace> blocks = new TreeMap<>();
+
+    Gathering(int from, int to) {
+      this.from = from;
+      this.to = to;
+    }
+
+    @Override
+    public void begins(ControlState start) {
+      // The first block carries the state that it found.
+    }
+
+    @Override
+    public void block(BlockTrace block) {
+      if (block.number() >= from && block.number() <= to && block.number() > 0) {
+        blocks.put(block.number(), block);
+      }
+    }
+
+    @Override
+    public void ends(List<Finding> others) {
+      // Findings of the whole program stand below the listing.
+    }
+  }
+}
