@@ -30,13 +30,27 @@ class ArchitectureTest {
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
     MAY_USE.put("gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
-        "picture",
+        "check",
         List.of(
             "gauge", "control", "sweep", "nc", "standard", "motion", "setup", "unit", "finding"));
+    MAY_USE.put(
+        "picture",
+        List.of(
+            "check",
+            "gauge",
+            "control",
+            "sweep",
+            "nc",
+            "standard",
+            "motion",
+            "setup",
+            "unit",
+            "finding"));
     MAY_USE.put(
         "window",
         List.of(
             "picture",
+            "check",
             "gauge",
             "control",
             "sweep",
@@ -51,6 +65,7 @@ class ArchitectureTest {
         List.of(
             "window",
             "picture",
+            "check",
             "gauge",
             "control",
             "sweep",

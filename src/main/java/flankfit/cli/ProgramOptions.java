@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import flankfit.check.ProgramCheck;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.finding.Code;
@@ -82,7 +83,8 @@ final class ProgramOptions {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
     List<SourceText> subprograms = subprograms(sheet);
-    return new Job(text, sheet, subprograms, Interpreter.interpret(text, sheet, subprograms));
+    Interpretation done = Interpreter.interpret(text, sheet, subprograms);
+    return new Job(text, sheet, subprograms, ProgramCheck.checked(done, sheet));
   }
 
   /** The files that the sheet names; they lie beside it. */
@@ -203,7 +205,7 @@ final class ProgramOptions {
    * @param text the program
    * @param sheet the setup sheet
    * @param subprograms the files with further programs
-   * @param interpretation what the control made of it
+   * @param interpretation what the control made of it, with the findings of the rules
    */
   record Job(
       SourceText text,

@@ -36,4 +36,10 @@ public record Interpretation(
     assumptions = List.copyOf(assumptions);
     Objects.requireNonNull(stoppedAt, "stoppedAt");
   }
+
+  /** The same with other findings and assumptions. */
+  public Interpretation with(List<Finding> otherFindings, List<String> otherAssumptions) {
+    return new Interpretation(
+        file, unit, blocks, tape, otherFindings, otherAssumptions, complete, stoppedAt);
+  }
 }
