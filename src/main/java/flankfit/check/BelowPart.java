@@ -7,7 +7,8 @@ import flankfit.unit.Tolerance;
 
 /**
  * HZ10: the tip goes more than a millimetre below the bottom of the stock. The point of a drill may
- * stand out by its own length. Each run below is told once, where it is deepest.
+ * stand out by its own length, and so may what a thread mill or tap has below its teeth. Each run
+ * below is told once, where it is deepest.
  */
 final class BelowPart implements Rule {
   private static final double ALLOWED = 1;
@@ -38,13 +39,15 @@ final class BelowPart implements Rule {
     }
   }
 
-  /** Length of a drill's point (mm). */
+  /** Length of a drill's point, or of what a thread mill or tap has below its teeth (mm). */
   private double point(int move) {
-    return scene
-        .tool(move)
-        .filter(tool -> tool.kind() == Tool.Kind.DRILL && tool.pointAngle() < Math.PI)
-        .map(tool -> tool.radius() / Math.tan(tool.pointAngle() / 2))
-        .orElse(0.0);
+    return scene.tool(move).map(BelowPart::point).orElse(0.0);
+  }
+
+  private static double point(Tool tool) {
+    boolean pointed = tool.kind() == Tool.Kind.DRILL && tool.pointAngle() < Math.PI;
+    double cone = pointed ? tool.radius() / Math.tan(tool.pointAngle() / 2) : 0;
+    return tool.teeth().map(Tool.Teeth::tip).orElse(cone);
   }
 
   @Override
@@ -56,7 +59,7 @@ final class BelowPart implements Rule {
     scene.report(
         Code.HZ10,
         deepest,
-        (point > 0 ? "the full diameter goes " : "the tip goes ")
+        (point > 0 ? "all but the point goes " : "the tip goes ")
             + scene.text().length(most)
             + " below the part, "
             + scene.text().length(ALLOWED)

@@ -38,6 +38,7 @@ final class DogLegTouch implements Rule {
       return;
     }
     if (scene.inPlane(move) <= Tolerance.MODEL.value()
+        || scene.isShift(move)
         || scene.sheet().control().rapids().dogLeg()) {
       return;
     }
