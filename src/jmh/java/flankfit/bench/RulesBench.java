@@ -50,11 +50,11 @@ public class RulesBench {
   private SetupSheet sheet;
   private Interpretation done;
 
-  /** Ends with a rapid over the finished surface, so that every cut has to be entered. */
+  /** Ends with a rapid into the finished surface, so that every cut has to be entered. */
   @Setup
   public void make() {
     String head = "%\nG21 G17 G40 G49 G80 G90 G94\nT1 M6\nG54 G0 X0. Y0. S9000 M3\nG43 H1 Z5.\n";
-    String tail = "G0 Z-0.5\nX50. Y20.\nG0 Z50.\nM30\n%\n";
+    String tail = "G0 Z-4.\nZ50.\nM30\n%\n";
     bytes = Surfacing.program(head + "G1 Z0. F2500.\n", blocks, tail);
     sheet = SetupReader.read("surface.setup.toml", STOCK).sheet().orElseThrow();
     done = interpret();

@@ -92,8 +92,8 @@ final class Scene {
   }
 
   /**
-   * Whether a rapid is the shift of a boring cycle: level, and after a move straight along Z of the
-   * same block. The tip points away from the wall then.
+   * Whether a rapid is the shift of a boring cycle: level, after a move straight along Z of the
+   * same block, with the spindle held. The tip points away from the wall then.
    */
   boolean isShift(int move) {
     int before = move - 1;
@@ -102,6 +102,7 @@ final class Scene {
     }
     return before >= 0
         && tape.block(before) == tape.block(move)
+        && tape.state(move).spindle() == ModalState.Spindle.OFF
         && Tolerance.MODEL.zero(climb(move))
         && Tolerance.MODEL.zero(inPlane(before));
   }

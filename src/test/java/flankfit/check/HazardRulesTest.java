@@ -147,6 +147,14 @@ class HazardRulesTest {
   }
 
   @Test
+  void repeats_of_a_cycle_at_a_low_level_are_found() {
+    String drill = STOCK + tool("drill", 6) + H1;
+    assertThat(codes(at(10, 20, "G91 G99 G81 X9. Z-3. R-1. L3 F90.\nG80\nG90"), drill)).isEmpty();
+    assertThat(codes(at(10, 20, "G91 G99 G81 X9. Z-3. R-1.4 L3 F90.\nG80\nG90"), drill))
+        .containsExactly("HZ02@6");
+  }
+
+  @Test
   void shift_of_a_boring_cycle_is_meant() {
     assertThat(codes(at(10, 20, "G76 Z-5. R2. Q0.3 F100.\nG80"), MILL)).isEmpty();
     assertThat(codes(at(10, 20, "G87 Z-5. R-8. Q0.3 F100.\nG80"), H1)).isEmpty();
