@@ -31,14 +31,28 @@ class ArchitectureTest {
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
     MAY_USE.put("gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
-        "picture",
+        "check",
         List.of(
             "gauge", "control", "sweep", "nc", "standard", "motion", "setup", "unit", "finding"));
+    MAY_USE.put(
+        "picture",
+        List.of(
+            "check",
+            "gauge",
+            "control",
+            "sweep",
+            "nc",
+            "standard",
+            "motion",
+            "setup",
+            "unit",
+            "finding"));
     MAY_USE.put(
         "window",
         List.of(
             "picture",
             "trace",
+            "check",
             "gauge",
             "control",
             "sweep",
@@ -54,6 +68,7 @@ class ArchitectureTest {
             "window",
             "picture",
             "trace",
+            "check",
             "gauge",
             "control",
             "sweep",

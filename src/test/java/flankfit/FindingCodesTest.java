@@ -6,6 +6,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaFieldAccess;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import flankfit.check.ProgramCheck;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.finding.Code;
@@ -131,7 +132,7 @@ class FindingCodesTest {
     return !name.equals(Code.class.getName()) && !name.matches(".*\\$[0-9]+");
   }
 
-  /** What is found in a case: by the sheet's reader, else by the control, else by gauging. */
+  /** What is found in a case: by the sheet's reader, else by the control, the rules and gauging. */
   private static List<Finding> run(CodePage.Case shown) {
     SetupSheet sheet = SetupSheet.empty();
     List<Finding> findings = new ArrayList<>();
@@ -144,6 +145,7 @@ class FindingCodesTest {
       Interpretation done =
           Interpreter.interpret(SourceText.of("page.nc", shown.programBytes()), sheet);
       findings.addAll(done.findings());
+      findings.addAll(ProgramCheck.findings(done, sheet));
       if (isAboutThreads(sheet)) {
         GaugeRequest request =
             new GaugeRequest("page.nc", done.tape(), sheet, offsets -> Optional.empty());

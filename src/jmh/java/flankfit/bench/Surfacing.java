@@ -13,10 +13,14 @@ final class Surfacing {
    * @param blocks number of motion blocks
    */
   static byte[] program(int blocks) {
+    String head = "%\nG21 G17 G40 G49 G80 G90 G94\nG54 G0 X0. Y0. S9000 M3\nZ5.\nG1 Z0. F2500.\n";
+    return program(head, blocks, "G0 Z50.\nM30\n%\n");
+  }
+
+  /** The bytes of such a program between blocks of one's own. */
+  static byte[] program(String before, int blocks, String after) {
     ByteArrayOutputStream out = new ByteArrayOutputStream(blocks * 26 + 200);
-    byte[] head =
-        "%\nG21 G17 G40 G49 G80 G90 G94\nG54 G0 X0. Y0. S9000 M3\nZ5.\nG1 Z0. F2500.\n"
-            .getBytes(StandardCharsets.US_ASCII);
+    byte[] head = before.getBytes(StandardCharsets.US_ASCII);
     out.write(head, 0, head.length);
     StringBuilder line = new StringBuilder();
     int perRow = 1000;
@@ -35,7 +39,7 @@ final class Surfacing {
         out.write(line.charAt(k));
       }
     }
-    byte[] tail = "G0 Z50.\nM30\n%\n".getBytes(StandardCharsets.US_ASCII);
+    byte[] tail = after.getBytes(StandardCharsets.US_ASCII);
     out.write(tail, 0, tail.length);
     return out.toByteArray();
   }

@@ -1,6 +1,7 @@
 package flankfit.cli;
 
 import flankfit.control.BlockObserver;
+import flankfit.check.ProgramCheck;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.finding.Code;
@@ -92,7 +93,8 @@ final class ProgramOptions {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
     List<SourceText> subprograms = subprograms(sheet);
-    return new Job(text, sheet, subprograms, control.interpret(text, sheet, subprograms));
+    Interpretation done = control.interpret(text, sheet, subprograms);
+    return new Job(text, sheet, subprograms, ProgramCheck.checked(done, sheet));
   }
 
   /** Executes a program. */
@@ -218,7 +220,7 @@ final class ProgramOptions {
    * @param text the program
    * @param sheet the setup sheet
    * @param subprograms the files with further programs
-   * @param interpretation what the control made of it
+   * @param interpretation what the control made of it, with the findings of the rules
    */
   record Job(
       SourceText text,

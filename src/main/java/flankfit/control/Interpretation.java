@@ -40,4 +40,18 @@ public record Interpretation(
     radiusSettings = List.copyOf(radiusSettings);
     Objects.requireNonNull(stoppedAt, "stoppedAt");
   }
+
+  /** The same with other findings and assumptions. */
+  public Interpretation with(List<Finding> otherFindings, List<String> otherAssumptions) {
+    return new Interpretation(
+        file,
+        unit,
+        blocks,
+        tape,
+        otherFindings,
+        otherAssumptions,
+        radiusSettings,
+        complete,
+        stoppedAt);
+  }
 }

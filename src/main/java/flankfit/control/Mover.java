@@ -2,12 +2,12 @@ package flankfit.control;
 
 import flankfit.finding.Code;
 import flankfit.finding.Place;
+import flankfit.motion.DogLeg;
 import flankfit.motion.ModalState;
 import flankfit.motion.ModalState.Compensation;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
 import flankfit.motion.TapeBuilder;
-import java.util.Arrays;
 
 /** Writes moves to the tape, or hands them to radius compensation while that is on. */
 final class Mover {
@@ -61,20 +61,10 @@ final class Mover {
 
   /** Each axis runs at its own rate and stops on arrival. */
   private void dogLeg(double[] to) {
-    double[] from = machine.tip.clone();
-    double[] times = new double[3];
-    for (int axis = 0; axis < 3; axis++) {
-      double rate = machine.switches.rapids().rates().get(axis);
-      times[axis] = Math.abs(to[axis] - from[axis]) / rate;
-    }
-    double[] ordered = times.clone();
-    Arrays.sort(ordered);
-    double[] stop = new double[3];
-    for (double time : ordered) {
-      for (int axis = 0; axis < 3; axis++) {
-        double share = times[axis] <= time ? 1 : time / times[axis];
-        stop[axis] = share == 1 ? to[axis] : from[axis] + share * (to[axis] - from[axis]);
-      }
+    double[] stops = new double[3 * DogLeg.MOST_STOPS];
+    DogLeg.write(machine.tip, to, machine.switches.rapids().rates(), stops);
+    for (int i = 0; i < stops.length; i += 3) {
+      double[] stop = {stops[i], stops[i + 1], stops[i + 2]};
       if (!isStill(stop)) {
         straight(MoveKind.RAPID, stop, feed.standing());
       }

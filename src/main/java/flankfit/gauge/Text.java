@@ -10,9 +10,9 @@ import java.math.RoundingMode;
  *
  * @param unit unit of the program
  */
-record Text(LengthUnit unit) {
+public record Text(LengthUnit unit) {
   /** A length to a tenth of a micrometre: {@code 0.0391 mm}, or {@code 0.00154 in (0.0391 mm)}. */
-  String length(double millimetres) {
+  public String length(double millimetres) {
     String metric = number(millimetres, 4) + " mm";
     return unit == LengthUnit.INCH
         ? number(unit.fromMillimetres(millimetres), 5) + " in (" + metric + ")"
@@ -20,7 +20,7 @@ record Text(LengthUnit unit) {
   }
 
   /** A coordinate (mm) as the program would write it, without its unit. */
-  String coordinate(double millimetres) {
+  public String coordinate(double millimetres) {
     return number(unit.fromMillimetres(millimetres), unit == LengthUnit.INCH ? 5 : 4);
   }
 
@@ -43,7 +43,7 @@ record Text(LengthUnit unit) {
   }
 
   /** An angle in degrees, such as {@code 29.977°}. */
-  static String degrees(double radians) {
+  public static String degrees(double radians) {
     return number(Angles.toDegrees(radians), 3) + "°";
   }
 }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One worked example of the language: a program, its sheet, its moves, its findings. */
-record Example(
+public record Example(
     String name,
     String title,
     String sheet,
@@ -18,7 +18,7 @@ record Example(
     String program,
     List<String> moves) {
 
-  static Example load(String name) {
+  public static Example load(String name) {
     List<String> moves = new ArrayList<>();
     StringBuilder program = new StringBuilder();
     String[] head = {"", "", "", "", ""};
@@ -54,7 +54,7 @@ record Example(
     return text.isBlank() ? List.of() : List.of(text.strip().split("\\s+", -1));
   }
 
-  static String text(String resource) {
+  public static String text(String resource) {
     try (InputStream in = Example.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalArgumentException("no such resource: " + resource);

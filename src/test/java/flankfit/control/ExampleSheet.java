@@ -26,7 +26,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the short sheet lines of the worked examples. */
-final class ExampleSheet {
+public final class ExampleSheet {
   private static final Pattern REGISTER =
       Pattern.compile("\\b([HD])(\\d+) = \\{ geometry = (-?[\\d.]+)(?:, wear = (-?[\\d.]+))? \\}");
   private static final Pattern OFFSET =
@@ -38,7 +38,8 @@ final class ExampleSheet {
   private static final Pattern NUMBER = Pattern.compile("([a-z]+-limit) = (\\d+)");
   private static final Pattern FORM = Pattern.compile("m98-form = \"([^\"]+)\"");
   private static final Pattern TOOL =
-      Pattern.compile("tool (\\d+): ([a-z ]+)(?:, diameter ([\\d.]+))?(?:, pitch ([\\d.]+))?");
+      Pattern.compile(
+          "tool (\\d+): ([a-z ]+)(?:, diameter ([\\d.]+))?(?:, rows \\d+)?(?:, pitch ([\\d.]+))?");
   private static final Pattern HOLE =
       Pattern.compile(
           "(hole|boss) \"([^\"]+)\" (\\S+) at \\((-?[\\d.]+), (-?[\\d.]+)\\)(?:, diameter ([\\d.]+))?");
@@ -46,7 +47,7 @@ final class ExampleSheet {
 
   private ExampleSheet() {}
 
-  static SetupSheet of(String text) {
+  public static SetupSheet of(String text) {
     Map<Integer, Register> lengths = new TreeMap<>();
     Map<Integer, Register> radii = new TreeMap<>();
     Matcher register = REGISTER.matcher(text);
