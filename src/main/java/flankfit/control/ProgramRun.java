@@ -5,6 +5,7 @@ import flankfit.finding.Findings;
 import flankfit.finding.Place;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
+import flankfit.motion.TapeFullException;
 import flankfit.nc.Block;
 import flankfit.nc.BlockReader;
 import flankfit.nc.ReadingRules;
@@ -56,11 +57,11 @@ final class ProgramRun {
     if (reader.refused()) {
       machine.report.stop(1, Code.RD01);
     } else {
-      blocks();
+      guarded();
     }
     habit.report(findings, machine.assumptions);
     slashed.report(findings);
-    Tape tape = machine.tape.build();
+    Tape tape = machine.tape.finish();
     assume(tape);
     Optional<Stop> stop = machine.report.stop();
     return new Interpretation(
@@ -72,6 +73,24 @@ final class ProgramRun {
         assumptions(),
         stop.isEmpty(),
         stop);
+  }
+
+  private void guarded() {
+    try {
+      blocks();
+    } catch (TapeFullException full) {
+      tooManyMoves();
+      readOn();
+    }
+  }
+
+  private void tooManyMoves() {
+    machine.report.add(
+        Code.FL32,
+        machine.report.place(),
+        "more than " + setup.control().flow().moveLimit() + " moves",
+        "the path would not fit in memory; an arc counts as two",
+        "check loops, repeats and pecks, or raise move-limit");
   }
 
   private void blocks() {
@@ -119,12 +138,7 @@ final class ProgramRun {
   private void walk() {
     Block first = block.copy();
     Spot next = Spot.of(reader);
-    while (reader.next(block)) {
-      if (block.programNumber() >= 0) {
-        number();
-      }
-      look(block);
-    }
+    readOn();
     findings.onceEach();
     machine.report.begin(first);
     Walk walk = new Walk(machine, executor, library);
@@ -133,6 +147,16 @@ final class ProgramRun {
       executor.afterStop();
     } else if (executor.ended()) {
       afterEnd(walk.file());
+    }
+  }
+
+  /** Reads the rest of the text for its findings of reading. */
+  private void readOn() {
+    while (reader.next(block)) {
+      if (block.programNumber() >= 0) {
+        number();
+      }
+      look(block);
     }
   }
 

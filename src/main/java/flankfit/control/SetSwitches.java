@@ -142,5 +142,6 @@ final class SetSwitches {
     choose("fix-rounding", now.fixDown(), usual.fixDown(), "down", "toward-zero");
     compare("loop-limit", now.loopLimit(), usual.loopLimit());
     compare("block-limit", now.blockLimit(), usual.blockLimit());
+    compare("move-limit", now.moveLimit(), usual.moveLimit());
   }
 }

@@ -1,6 +1,7 @@
 package flankfit.setup;
 
 import flankfit.motion.Point;
+import flankfit.motion.TapeBuilder;
 import flankfit.setup.ControlSwitches.Arcs;
 import flankfit.setup.ControlSwitches.BoreShift;
 import flankfit.setup.ControlSwitches.CallForm;
@@ -88,7 +89,8 @@ final class ControlReader {
             .and("subprograms", "a list of file names")
             .and("fix-rounding", "\"toward-zero\" or \"down\"")
             .and("loop-limit", "a whole number from 1 to " + MOST_PASSES)
-            .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS);
+            .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS)
+            .and("move-limit", "a whole number from 1 to " + TapeBuilder.MOST_MOVES);
     UnmodelledSwitches.addTo(keys);
     return keys;
   }
@@ -248,7 +250,8 @@ final class ControlReader {
         set("subprograms", ControlReader::fileNames, usual.subprograms()),
         either("fix-rounding", "toward-zero", "down"),
         set("loop-limit", item -> item.whole(1, MOST_PASSES), usual.loopLimit()),
-        set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()));
+        set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()),
+        set("move-limit", item -> item.whole(1, TapeBuilder.MOST_MOVES), usual.moveLimit()));
   }
 
   private static Optional<List<String>> fileNames(SheetItem item) {

@@ -277,11 +277,12 @@ class SetupReaderTest {
             fix-rounding = "down"
             loop-limit = 5
             block-limit = 70
+            move-limit = 800
             """);
     assertThat(sheet.control().flow())
         .isEqualTo(
             new ControlSwitches.Flow(
-                ControlSwitches.CallForm.SPLIT, List.of("holes.nc", "slots.nc"), true, 5, 70));
+                ControlSwitches.CallForm.SPLIT, List.of("holes.nc", "slots.nc"), true, 5, 70, 800));
     assertThat(sheet.assumptions()).contains("m98-form = \"4+4\"", "loop-limit = 5");
   }
 
@@ -305,6 +306,7 @@ class SetupReaderTest {
             fix-rounding = "toward-zero"
             loop-limit = 100000
             block-limit = 50000000
+            move-limit = 10000000
             """);
     assertThat(sheet.control()).isEqualTo(ControlSwitches.defaults());
   }
