@@ -16,6 +16,9 @@ public final class TapeBuilder {
 
   private static final int PROGRAMMED_NUMBERS = 3;
 
+  /** The pool grows by this share of all moves at least, which may go beyond the limit. */
+  private static final int LEAST_STEP = 32;
+
   /** Moves that take as much memory as a state and what finds it again. */
   private static final int MOVES_A_STATE = 8;
 
@@ -303,11 +306,13 @@ public final class TapeBuilder {
   /** Makes room for numbers of the pool before a move is begun, so that none is told by half. */
   private void makeRoom(int numbers) {
     if (poolSize + numbers > pool.length) {
-      int room = Math.max(0, roomOfMoves() - size); // half for columns, half for their numbers
-      int capacity = (int) Math.min(poolSize + NUMBERS_A_MOVE * (room / 2L), 2L * pool.length);
-      if (capacity < poolSize + numbers) {
+      int room = roomOfMoves() - size;
+      if (room < 2) {
         throw new TapeFullException(mostMoves);
       }
+      // Half the room is for columns; never so little that copying takes all the time.
+      long more = numbers + (long) NUMBERS_A_MOVE * Math.max(room / 2, mostMoves / LEAST_STEP);
+      int capacity = (int) Math.min(poolSize + more, 2L * pool.length);
       pool = Arrays.copyOf(pool, capacity);
     }
   }

@@ -23,7 +23,9 @@ final class Cost {
   /** For a character of a block that a loop executes again, while coverage is counted (s). */
   private static final double A_CHARACTER = 1e-7;
 
-  private static final double BYTES_AT_START = 16e6;
+  /** Two sets of sequence numbers, of eight digits, among them. */
+  private static final double BYTES_AT_START = 64e6;
+
   private static final double BYTES_A_BYTE = 2000;
   private static final double BYTES_A_STEP = 4000;
 

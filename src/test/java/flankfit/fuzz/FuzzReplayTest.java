@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -28,8 +29,7 @@ class FuzzReplayTest {
   }
 
   @Test
-  void a_case_is_read_as_it_was_saved(@org.junit.jupiter.api.io.TempDir Path folder)
-      throws IOException {
+  void a_case_is_read_as_it_was_saved(@TempDir Path folder) throws IOException {
     FuzzCase given = new FuzzCase(new byte[] {'M', '3', '0', (byte) 0xE9}, "title = \"é\"", "O1");
     FuzzCase read = FuzzCase.read(given.save(folder, "one"));
     assertThat(read.sheet()).isEqualTo(given.sheet());

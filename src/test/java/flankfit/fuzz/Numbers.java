@@ -85,7 +85,7 @@ final class Numbers {
 
   /** A variable: local, common, system, computed, or none. */
   static String variable(Choices choices) {
-    return switch (choices.below(8)) {
+    return switch (choices.below(16)) {
       case 0 -> "#" + choices.between(100, 130);
       case 1 -> "#" + choices.of("0", "33", "34", "199", "200", "500", "999", "1000", "3000");
       case 2 -> "#" + choices.of("5001", "5003", "5041", "5043", "5044", "4", "8");

@@ -67,7 +67,7 @@ final class ProgramText {
   }
 
   private String p() {
-    return choices.oneIn(30) ? Numbers.value(choices) : Numbers.plain(choices);
+    return choices.oneIn(60) ? Numbers.value(choices) : Numbers.plain(choices);
   }
 
   private void thread() {
@@ -133,7 +133,7 @@ final class ProgramText {
   }
 
   private void arcs() {
-    out.append(choices.of("G17", "G18", "G19", "G91.1", "G90.1", "G95 F.1", "G93 F9.", "G94 F90."));
+    out.append(choices.of("G17", "G18", "G19", "G91.1", "G90.1", "G95 F.1", "G95 F.2", "G94 F90."));
     out.append('\n');
     int count = choices.between(1, 4);
     for (int i = 0; i < count; i++) {
@@ -163,7 +163,7 @@ final class ProgramText {
         .append(p())
         .append(" Z-")
         .append(Numbers.length(choices));
-    out.append(" R").append(choices.of("2.", "5.", "0", "-3."));
+    out.append(" R").append(choices.of("2.", "5.", "2.", "0", "-3."));
     out.append(choices.of(" Q1.", " Q.1", " Q.5 P.2", " Q9. P1.", " I.5 J.5", " Q1. K-2.", ""));
     out.append(choices.of("", "", " L3", " K3", " L0", " L30")).append('\n');
     int more = choices.below(4);
@@ -243,7 +243,7 @@ final class ProgramText {
   private void call(int depth) {
     int number = subprogram(depth);
     out.append("M98 P").append(number).append(choices.of("", " L2", " L9", " L0")).append('\n');
-    out.append(choices.of("", "M98 P8000\n", "M98 P30100\n"));
+    out.append(choices.of("", "", "M98 P8000\n", "M98 P30100\n"));
   }
 
   private void macro(int depth) {

@@ -89,8 +89,8 @@ final class SheetText {
     }
     out.append("subprograms = [\"more.nc\"]\n");
     out.append("block-limit = ").append(blockLimit).append('\n');
-    if (choices.oneIn(3)) {
-      out.append("move-limit = ").append(choices.of("3", "90", "1500")).append('\n');
+    if (choices.oneIn(6)) {
+      out.append("move-limit = ").append(choices.of("40", "90", "1500")).append('\n');
       out.append("loop-limit = ").append(choices.of("2", "40", "700")).append('\n');
     }
     bodies();
@@ -125,6 +125,6 @@ final class SheetText {
     out.append(choices.of("0.0", "7.0", "1.0", "-2.0", "14.0")).append(", wear = ");
     out.append(choices.of("-0.045", "0.0", "0.3", "-1.0")).append(" }\n");
     out.append("H2 = { geometry = 80.0 }\nD1 = { geometry = ");
-    out.append(Numbers.length(choices)).append(" }\n");
+    out.append(choices.of("0.5", "1.0", "3.0", "0.02", "-1.0")).append(" }\n");
   }
 }

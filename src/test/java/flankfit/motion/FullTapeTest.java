@@ -51,9 +51,9 @@ class FullTapeTest {
               }
             });
     Tape full = tape.finish();
-    assertThat(full.size()).isBetween(999, 1000);
+    assertThat(full.size()).isBetween(1000, 1064);
     assertThat(full.sweep(full.size() - 1)).isEqualTo(Math.PI * 2);
-    assertThat(full.columnBytes()).isLessThanOrEqualTo(40L * 2000);
+    assertThat(full.columnBytes()).isLessThanOrEqualTo(40L * 2128);
   }
 
   @Test
