@@ -31,6 +31,11 @@ final class CompensatedPath {
     stand(move.fromX(), move.fromY(), move.fromZ());
   }
 
+  /** Makes sure that the tape has room for more moves. */
+  void checkRoom(int moves) {
+    tape.checkRoom(moves);
+  }
+
   boolean isKnown() {
     return known;
   }

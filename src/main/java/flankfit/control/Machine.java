@@ -68,7 +68,8 @@ final class Machine {
         new TapeBuilder(
             start,
             switches.rapids().rates().stream().mapToDouble(Double::doubleValue).toArray(),
-            likelyMoves);
+            likelyMoves,
+            switches.flow().moveLimit());
     compensation = new RadiusCompensation(switches.compensation(), tape, findings);
     assumptions = new Assumptions(findings, file);
     surfaces = new Surfaces(this);

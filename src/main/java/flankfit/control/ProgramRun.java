@@ -6,6 +6,7 @@ import flankfit.finding.Findings;
 import flankfit.finding.Place;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
+import flankfit.motion.TapeFullException;
 import flankfit.nc.Block;
 import flankfit.nc.BlockReader;
 import flankfit.nc.ReadingRules;
@@ -70,11 +71,11 @@ final class ProgramRun {
     if (reader.refused()) {
       machine.report.stop(1, Code.RD01);
     } else {
-      blocks();
+      guarded();
     }
     habit.report(findings, machine.assumptions);
     slashed.report(findings);
-    Tape tape = machine.tape.build();
+    Tape tape = machine.tape.finish();
     assume(tape);
     Optional<Stop> stop = machine.report.stop();
     if (stop.isEmpty() && setup.control().flow().keepsState()) {
@@ -95,7 +96,7 @@ final class ProgramRun {
 
   /** Executes without a word of what it finds. */
   FinishedRun again() {
-    blocks();
+    guarded();
     return finished(machine.tape.build());
   }
 
@@ -107,6 +108,26 @@ final class ProgramRun {
   private FinishedRun finished(Tape tape) {
     return new FinishedRun(
         machine, executor.flow().variables(), executor.calls(), tape, machine.report.stop());
+  }
+
+  private void guarded() {
+    try {
+      blocks();
+    } catch (TapeFullException full) {
+      tooManyMoves();
+      recorder.executed(machine.words.block());
+      recorder.end();
+      readOn();
+    }
+  }
+
+  private void tooManyMoves() {
+    machine.report.add(
+        Code.FL32,
+        machine.report.place(),
+        "more than " + setup.control().flow().moveLimit() + " moves",
+        "the path would not fit in memory; an arc counts as two",
+        "check loops, repeats and pecks, or raise move-limit");
   }
 
   private void blocks() {
@@ -162,12 +183,7 @@ final class ProgramRun {
   private void walk() {
     Block first = block.copy();
     Spot next = Spot.of(reader);
-    while (reader.next(block)) {
-      if (block.programNumber() >= 0) {
-        number();
-      }
-      look(block);
-    }
+    readOn();
     recorder.readAhead();
     findings.onceEach();
     machine.report.begin(first);
@@ -186,6 +202,16 @@ final class ProgramRun {
     recorder.release();
     while (file.next() && file.block().programNumber() < 0) {
       recorder.passedOver(file.block(), Outcome.NOT_EXECUTED);
+    }
+  }
+
+  /** Reads the rest of the text for its findings of reading. */
+  private void readOn() {
+    while (reader.next(block)) {
+      if (block.programNumber() >= 0) {
+        number();
+      }
+      look(block);
     }
   }
 

@@ -27,6 +27,9 @@ final class RadiusCompensation {
   /** An arc may shrink below nothing by rounding (mm). */
   private static final double VANISHED = -1e-9;
 
+  /** Moves on the tape that take as much memory as one that waits. */
+  private static final int MOVES_A_WAITING_ONE = 8;
+
   private enum Phase {
     OFF,
     /** Said, but no move with plane motion yet. */
@@ -207,6 +210,7 @@ final class RadiusCompensation {
   }
 
   private void wait(ProgrammedMove move) {
+    path.checkRoom(MOVES_A_WAITING_ONE * between.size());
     between.add(move);
     count(move.block(), move.place());
   }

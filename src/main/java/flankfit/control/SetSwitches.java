@@ -143,5 +143,6 @@ final class SetSwitches {
     compare("loop-limit", now.loopLimit(), usual.loopLimit());
     compare("block-limit", now.blockLimit(), usual.blockLimit());
     choose("end-reset", now.keepsState(), usual.keepsState(), "keep", "power-up");
+    compare("move-limit", now.moveLimit(), usual.moveLimit());
   }
 }

@@ -185,6 +185,7 @@ public enum Code {
   FL29(Severity.WARNING, false, "returns-in-another-mode"),
   FL30(Severity.WARNING, false, "called-no-times"),
   FL31(Severity.ERROR, true, "subprogram-without-return"),
+  FL32(Severity.ERROR, true, "too-many-moves"),
   // HZ: hazards of practice
   HZ01(Severity.ERROR, false, "runs-into-metal"),
   HZ02(Severity.WARNING, false, "rapid-too-low"),

@@ -53,6 +53,10 @@ final class Judge {
     if (thread.groove().width(thread.groove().bottom()) >= spec.pitch() / 2) {
       return Optional.of("the groove is wider than half the pitch even at its bottom");
     }
+    if (Double.isNaN(new Measurer(spec).simple(thread))) {
+      // a tooth narrower than that, or a ring cut in the solid round a wall that is not reached
+      return Optional.of("no groove half the pitch wide is cut into the wall");
+    }
     return Optional.empty();
   }
 

@@ -10,10 +10,27 @@ import java.util.Map;
 /** Writes a {@link Tape} move by move. Not for use by several threads. */
 public final class TapeBuilder {
   private static final int FIRST_CAPACITY = 256;
-  private static final int LARGEST_POOL = 1 << 28;
+
+  /** Numbers in the pool that take as much memory as the columns of a move. */
+  private static final int NUMBERS_A_MOVE = 5;
+
+  private static final int PROGRAMMED_NUMBERS = 3;
+
+  /** The pool grows by this share of all moves at least, which may go beyond the limit. */
+  private static final int LEAST_STEP = 32;
+
+  /** Moves that take as much memory as a state and what finds it again. */
+  private static final int MOVES_A_STATE = 8;
+
+  /** States that are not counted: more than a program written by hand has. */
+  private static final int FREE_STATES = 1000;
+
+  /** The most moves a tape is made for: an index into the pool has 28 bits. */
+  public static final int MOST_MOVES = 80_000_000;
 
   private final Point start;
   private final double[] rapidRates;
+  private final int mostMoves;
   private int size;
   private double[] x;
   private double[] y;
@@ -36,7 +53,7 @@ public final class TapeBuilder {
    * @param rapidRates speed of a rapid on each axis (mm/min), 3 long, above 0
    */
   public TapeBuilder(Point start, double[] rapidRates) {
-    this(start, rapidRates, 0);
+    this(start, rapidRates, 0, MOST_MOVES);
   }
 
   /**
@@ -45,9 +62,17 @@ public final class TapeBuilder {
    * @param start where the first move begins
    * @param rapidRates speed of a rapid on each axis (mm/min), 3 long, above 0
    * @param likelyMoves room to set aside for so many moves; there may be more or fewer
+   * @param mostMoves straight moves that there is room for at all, 1 to {@value #MOST_MOVES}; an
+   *     arc takes the room of two, and from {@value #FREE_STATES} on a state of the control that of
+   *     {@value #MOVES_A_STATE}
    */
-  public TapeBuilder(Point start, double[] rapidRates, int likelyMoves) {
-    int capacity = Math.max(FIRST_CAPACITY, likelyMoves);
+  public TapeBuilder(Point start, double[] rapidRates, int likelyMoves, int mostMoves) {
+    if (mostMoves < 1 || mostMoves > MOST_MOVES) {
+      throw new IllegalArgumentException(
+          "mostMoves must lie between 1 and " + MOST_MOVES + ": " + mostMoves);
+    }
+    this.mostMoves = mostMoves;
+    int capacity = Math.min(mostMoves, Math.max(FIRST_CAPACITY, likelyMoves));
     x = new double[capacity];
     y = new double[capacity];
     z = new double[capacity];
@@ -117,6 +142,7 @@ public final class TapeBuilder {
     if (Require.finite("sweep", sweep) == 0) {
       throw new IllegalArgumentException("sweep must not be 0");
     }
+    makeRoom(Tape.ARC_NUMBERS);
     add(MoveKind.ARC, x, y, z, line, block, state);
     append(centreU);
     append(centreV);
@@ -132,6 +158,7 @@ public final class TapeBuilder {
    */
   public void dwell(double seconds, int line, int block, ModalState state) {
     Require.notNegative("seconds", seconds);
+    makeRoom(1);
     Point at = size == 0 ? start : new Point(x[size - 1], y[size - 1], z[size - 1]);
     add(MoveKind.DWELL, at.x(), at.y(), at.z(), line, block, state);
     append(seconds);
@@ -151,6 +178,7 @@ public final class TapeBuilder {
     if ((flags[last] & Tape.PROGRAMMED_BIT) != 0) {
       throw new IllegalStateException("the programmed end of this move is set already");
     }
+    makeRoomOfLast();
     if (!ownsPool(last)) {
       flags[last] |= poolSize << Tape.FLAG_BITS;
     }
@@ -238,6 +266,49 @@ public final class TapeBuilder {
     return ownsPool(move) || (flags[move] & Tape.PROGRAMMED_BIT) != 0;
   }
 
+  /**
+   * The tape of all moves; the builder must not be used any more. Takes hardly more memory than the
+   * tape alone, for the columns are handed over or cut one by one.
+   */
+  public Tape finish() {
+    x = cut(x, size);
+    y = cut(y, size);
+    z = cut(z, size);
+    line = cut(line, size);
+    block = cut(block, size);
+    stateIndex = cut(stateIndex, size);
+    flags = cut(flags, size);
+    pool = cut(pool, poolSize);
+    return new Tape(start, size, x, y, z, line, block, stateIndex, flags, pool, states, rapidRates);
+  }
+
+  private static double[] cut(double[] column, int size) {
+    return column.length == size ? column : Arrays.copyOf(column, size);
+  }
+
+  private static int[] cut(int[] column, int size) {
+    return column.length == size ? column : Arrays.copyOf(column, size);
+  }
+
+  /**
+   * Makes sure that there is room for moves that wait elsewhere.
+   *
+   * @param moves how many moves' memory they take
+   * @throws TapeFullException if there is not
+   */
+  public void checkRoom(int moves) {
+    if (roomOfMoves() - size < moves) {
+      throw new TapeFullException(mostMoves);
+    }
+  }
+
+  /** Straight moves there is room for beside arcs and states, those on the tape included. */
+  private int roomOfMoves() {
+    return mostMoves
+        - poolSize / NUMBERS_A_MOVE
+        - MOVES_A_STATE * Math.max(0, states.size() - FREE_STATES);
+  }
+
   private void add(
       MoveKind kind, double px, double py, double pz, int atLine, int atBlock, ModalState state) {
     Require.finite("x", px);
@@ -265,6 +336,9 @@ public final class TapeBuilder {
     }
     Integer index = known.get(state);
     if (index == null) {
+      if (states.size() >= FREE_STATES) {
+        checkRoom(MOVES_A_STATE);
+      }
       index = states.size();
       states.add(state);
       known.put(state, index);
@@ -275,17 +349,38 @@ public final class TapeBuilder {
   }
 
   private void append(double value) {
-    if (poolSize == pool.length) {
-      if (poolSize >= LARGEST_POOL / 2) {
-        throw new IllegalStateException("more arcs than a tape can hold");
-      }
-      pool = Arrays.copyOf(pool, poolSize * 2);
-    }
     pool[poolSize++] = value;
   }
 
+  /** Makes room for numbers of the pool before a move is begun, so that none is told by half. */
+  private void makeRoom(int numbers) {
+    if (poolSize + numbers > pool.length) {
+      int room = roomOfMoves() - size;
+      if (room < 2) {
+        throw new TapeFullException(mostMoves);
+      }
+      // Half the room is for columns; never so little that copying takes all the time.
+      long more = numbers + (long) NUMBERS_A_MOVE * Math.max(room / 2, mostMoves / LEAST_STEP);
+      int capacity = (int) Math.min(poolSize + more, 2L * pool.length);
+      pool = Arrays.copyOf(pool, capacity);
+    }
+  }
+
+  /** A last move whose programmed end finds no room is taken back. */
+  private void makeRoomOfLast() {
+    try {
+      makeRoom(PROGRAMMED_NUMBERS);
+    } catch (TapeFullException full) {
+      size--;
+      throw full;
+    }
+  }
+
   private void grow() {
-    int capacity = x.length * 2;
+    int capacity = (int) Math.min(roomOfMoves(), 2L * x.length);
+    if (capacity <= size) {
+      throw new TapeFullException(mostMoves);
+    }
     x = Arrays.copyOf(x, capacity);
     y = Arrays.copyOf(y, capacity);
     z = Arrays.copyOf(z, capacity);

@@ -1,6 +1,7 @@
 package flankfit.setup;
 
 import flankfit.motion.Point;
+import flankfit.motion.TapeBuilder;
 import flankfit.setup.ControlSwitches.Arcs;
 import flankfit.setup.ControlSwitches.BoreShift;
 import flankfit.setup.ControlSwitches.CallForm;
@@ -89,6 +90,7 @@ final class ControlReader {
             .and("fix-rounding", "\"toward-zero\" or \"down\"")
             .and("loop-limit", "a whole number from 1 to " + MOST_PASSES)
             .and("block-limit", "a whole number from 1 to " + MOST_BLOCKS)
+            .and("move-limit", "a whole number from 1 to " + TapeBuilder.MOST_MOVES)
             .and("end-reset", "\"power-up\" or \"keep\"");
     return keys;
   }
@@ -248,6 +250,7 @@ final class ControlReader {
         either("fix-rounding", "toward-zero", "down"),
         set("loop-limit", item -> item.whole(1, MOST_PASSES), usual.loopLimit()),
         set("block-limit", item -> item.whole(1, MOST_BLOCKS), usual.blockLimit()),
+        set("move-limit", item -> item.whole(1, TapeBuilder.MOST_MOVES), usual.moveLimit()),
         either("end-reset", "power-up", "keep"));
   }
 

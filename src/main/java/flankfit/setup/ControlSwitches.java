@@ -57,7 +57,7 @@ public record ControlSwitches(
         new Compensation(StartUp.NEXT_NORMAL, false, CancelReference.PROGRAMMED, false, false),
         new Cycles(RepeatWord.EITHER, false, 1.0, 0.5, BoreShift.MINUS_X, false),
         ScaleReading.FACTOR,
-        new Flow(CallForm.AUTO, List.of(), false, 100_000, 50_000_000, false));
+        new Flow(CallForm.AUTO, List.of(), false, 100_000, 50_000_000, 10_000_000, false));
   }
 
   /** The same with other reading switches. */
@@ -260,6 +260,7 @@ public record ControlSwitches(
    * @param fixDown whether FIX goes down and FUP up also below zero ({@code fix-rounding})
    * @param loopLimit most passes of one loop, and most backward jumps of one GOTO
    * @param blockLimit most blocks executed
+   * @param moveLimit most moves; an arc counts as two
    * @param keepsState whether the next run begins in the state that this one leaves ({@code
    *     end-reset = "keep"})
    */
@@ -269,6 +270,7 @@ public record ControlSwitches(
       boolean fixDown,
       int loopLimit,
       int blockLimit,
+      int moveLimit,
       boolean keepsState) {
     public Flow {
       subprograms = List.copyOf(subprograms);

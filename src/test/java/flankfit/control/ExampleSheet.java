@@ -180,11 +180,13 @@ public final class ExampleSheet {
     ControlSwitches.Flow f = s.flow();
     int loops = f.loopLimit();
     int blocks = f.blockLimit();
+    int moves = f.moveLimit();
     Matcher number = NUMBER.matcher(text);
     while (number.find()) {
       int value = Integer.parseInt(number.group(2));
       loops = number.group(1).equals("loop-limit") ? value : loops;
       blocks = number.group(1).equals("block-limit") ? value : blocks;
+      moves = number.group(1).equals("move-limit") ? value : moves;
     }
     CallForm form = f.callForm();
     Matcher written = FORM.matcher(text);
@@ -194,7 +196,7 @@ public final class ExampleSheet {
     }
     boolean down = text.contains("fix-rounding = \"down\"");
     boolean keeps = text.contains("end-reset = \"keep\"");
-    return s.with(new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks, keeps));
+    return s.with(new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks, moves, keeps));
   }
 
   private static ControlSwitches place(ControlSwitches s, String name, Point point) {

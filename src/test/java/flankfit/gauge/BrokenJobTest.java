@@ -66,6 +66,19 @@ class BrokenJobTest {
   }
 
   @Test
+  void a_ring_in_the_solid_round_the_hole_is_no_thread() {
+    job.mill = 9;
+    job.rows = 1;
+    job.crest = 0.08;
+    job.radii = new double[] {14};
+    ThreadAnswer answer = job.only();
+    assertThat(answer.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
+    assertThat(answer.reason()).isEqualTo("no groove half the pitch wide is cut into the wall");
+    assertThat(answer.finished()).isEmpty();
+    assertThat(answer.passes()).allSatisfy(pass -> assertThat(pass.after()).isEmpty());
+  }
+
+  @Test
   void a_tool_not_in_the_sheet_is_named() {
     job.toolInSheet = 7;
     GaugeAnswer answer = job.gauge();

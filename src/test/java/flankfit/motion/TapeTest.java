@@ -274,7 +274,8 @@ class TapeTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 999, 1000, 5000})
   void a_straight_move_takes_forty_bytes_whatever_room_was_set_aside(int likelyMoves) {
-    TapeBuilder builder = new TapeBuilder(Point.ZERO, Tapes.RATES, likelyMoves);
+    TapeBuilder builder =
+        new TapeBuilder(Point.ZERO, Tapes.RATES, likelyMoves, TapeBuilder.MOST_MOVES);
     ModalState state = ModalState.initial(LengthUnit.MILLIMETRE);
     for (int move = 1; move <= 1000; move++) {
       builder.straight(MoveKind.LINE, move, 0, 0, move, move, state);

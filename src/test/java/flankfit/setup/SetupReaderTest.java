@@ -277,6 +277,7 @@ class SetupReaderTest {
             fix-rounding = "down"
             loop-limit = 5
             block-limit = 70
+            move-limit = 800
             end-reset = "keep"
             """);
     assertThat(sheet.control().flow())
@@ -287,6 +288,7 @@ class SetupReaderTest {
                 true,
                 5,
                 70,
+                800,
                 true));
     assertThat(sheet.assumptions()).contains("m98-form = \"4+4\"", "loop-limit = 5");
   }
@@ -311,6 +313,7 @@ class SetupReaderTest {
             fix-rounding = "toward-zero"
             loop-limit = 100000
             block-limit = 50000000
+            move-limit = 10000000
             """);
     assertThat(sheet.control()).isEqualTo(ControlSwitches.defaults());
   }
