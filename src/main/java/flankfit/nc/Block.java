@@ -352,6 +352,16 @@ public final class Block {
     return source.place(line, lineStart, offset, length);
   }
 
+  /** Whether nothing has been read yet but a slash or a sequence number. */
+  boolean isBare() {
+    return mayState() && programNumber < 0;
+  }
+
+  /** Whether a statement may begin: after a program or sequence number at most. */
+  boolean mayState() {
+    return size == 0 && !flow;
+  }
+
   /** Whether nothing stands in it but blanks and comments. */
   boolean isBlank() {
     return size == 0
