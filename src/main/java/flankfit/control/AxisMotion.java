@@ -73,6 +73,11 @@ final class AxisMotion {
     firstZAfterChange = true;
   }
 
+  /** Whether the first Z after a tool change has been looked at. */
+  boolean isSettled() {
+    return everMoved && !firstZAfterChange;
+  }
+
   /** Executes the motion or cycle of the block. */
   void execute() {
     int code = words.g(GCode.MOTION);

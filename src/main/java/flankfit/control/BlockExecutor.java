@@ -24,7 +24,9 @@ final class BlockExecutor {
   private final CompensationWords sides;
   private final Dwell dwell;
   private final WorkOffsets offsets;
+  private final ToolAndLength tool;
   private final Reliance reliance;
+  private final PlainRun plain;
   private final EndChecks ends;
   private final TransformWords transforms;
   private final DataSetting data;
@@ -48,11 +50,12 @@ final class BlockExecutor {
     sides = new CompensationWords(machine);
     Mover mover = new Mover(machine, feed, sides);
     dwell = new Dwell(machine, mover);
-    ToolAndLength tool = new ToolAndLength(machine);
+    tool = new ToolAndLength(machine);
     offsets = new WorkOffsets(machine, sides);
     ReturnMoves returns = new ReturnMoves(machine, sides, mover, tool);
     reliance = new Reliance(machine);
     IncrementalRun run = new IncrementalRun(machine);
+    plain = new PlainRun(machine, feed, mover, run);
     transforms = new TransformWords(machine, sides);
     data = new DataSetting(machine, sides, tool);
     Cycles cycles = new Cycles(machine, feed, mover, dwell, sides, tool, reliance, run);
@@ -83,6 +86,20 @@ final class BlockExecutor {
 
   Calls calls() {
     return calls;
+  }
+
+  /** Whether runs of plain blocks may be executed at once. */
+  boolean mayRunPlain() {
+    return motion.isSettled()
+        && tool.isSettled()
+        && reliance.isSettled()
+        && !calls.isModal()
+        && plain.mayRun();
+  }
+
+  /** What executes runs of plain blocks. */
+  PlainRun plain() {
+    return plain;
   }
 
   /** Whether the block executed last asks for another block than the next one. */

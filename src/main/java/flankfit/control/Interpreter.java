@@ -29,6 +29,6 @@ public final class Interpreter {
    */
   public static Interpretation interpret(
       SourceText program, SetupSheet setup, List<SourceText> subprograms) {
-    return new ProgramRun(program, setup, subprograms).run();
+    return new ProgramRun(program, setup, subprograms, true).run();
   }
 }

@@ -33,13 +33,19 @@ final class ProgramRun {
   private final SlashedBlocks slashed;
   private final Library library;
   private final Map<Integer, Integer> programLines = new HashMap<>();
+  private final boolean plainRuns;
   private boolean over;
   private boolean textAfterEnd;
   private boolean firstProgramBegun;
   private boolean wordsBeforeNumber;
 
-  ProgramRun(SourceText program, SetupSheet setup, List<SourceText> subprograms) {
+  /**
+   * @param plainRuns whether runs of plain blocks may be executed at once: faster, else alike
+   */
+  ProgramRun(
+      SourceText program, SetupSheet setup, List<SourceText> subprograms, boolean plainRuns) {
     this.program = program;
+    this.plainRuns = plainRuns;
     this.setup = setup;
     ControlSwitches.Reading reading = setup.control().reading();
     rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
@@ -75,7 +81,7 @@ final class ProgramRun {
   }
 
   private void blocks() {
-    while (reader.next(block)) {
+    while (readsOn()) {
       if (block.programNumber() >= 0) {
         number();
         begins();
@@ -94,6 +100,14 @@ final class ProgramRun {
     if (!over) {
       executor.runsOut(new Place(program.file(), Math.max(1, program.lineCount()), 0, 0));
     }
+  }
+
+  /** Executes what is plain, and reads the first block that is not. */
+  private boolean readsOn() {
+    if (plainRuns && !over && habit.knowsPoint() && executor.mayRunPlain()) {
+      executor.plain().run(reader, block, Integer.MAX_VALUE);
+    }
+    return reader.next(block);
   }
 
   private void look(Block read) {

@@ -145,6 +145,20 @@ public final class Block {
     deleteLevel = other.deleteLevel;
   }
 
+  /** Becomes a block without words that stands where a plain one stands. */
+  public void beginLike(PlainBlock plain) {
+    begin(plain.line, plain.start, plain.start);
+    moveTo(plain);
+  }
+
+  /** Stands where another plain block stands; remains without words. */
+  public void moveTo(PlainBlock plain) {
+    line = plain.line;
+    lineStart = plain.start;
+    start = plain.start;
+    end = plain.end;
+  }
+
   /** Takes over a word of another block of the same text. */
   public void take(Block other, int word) {
     add(

@@ -27,6 +27,7 @@ public final class BlockReader {
   private final ReadingFindings report;
   private final NumberReader number;
   private final PlainWords plain;
+  private final PlainBlocks plainBlocks;
   private final Lookahead text;
   private final FlowReader flow;
   private final WordReader words;
@@ -65,6 +66,7 @@ public final class BlockReader {
     likelyBlocks = Math.min(check.lineFeeds(), bytes.length / USUAL_BLOCK) + 1;
     number = new NumberReader(bytes, end);
     plain = new PlainWords(bytes, end);
+    plainBlocks = new PlainBlocks(bytes, end);
     text = new Lookahead(source, end);
     flow = new FlowReader(source, end, cursor, report, text, this::sign);
     words = new WordReader(source, cursor, report, number, text, flow, this::sign, quiet);
@@ -116,6 +118,29 @@ public final class BlockReader {
       }
     }
     return false;
+  }
+
+  /**
+   * Looks whether a plain block comes next, and stays before it.
+   *
+   * @param into takes the block; not to be used when there is none
+   */
+  public boolean isPlain(PlainBlock into) {
+    if (cursor.pos != cursor.lineStart || !plainBlocks.read(cursor.pos, USUAL_LINE, into)) {
+      return false;
+    }
+    into.line = cursor.line;
+    return !PlainBlocks.isNumbered(into) || words.isNew(into.sequence);
+  }
+
+  /** Goes past a plain block that comes next. */
+  public void take(PlainBlock block) {
+    cursor.pos = block.next;
+    cursor.lineStart = block.next;
+    cursor.line++;
+    if (PlainBlocks.isNumbered(block)) {
+      words.keep(block.sequence);
+    }
   }
 
   /** Reads up to the end of the block and past it. */

@@ -167,6 +167,16 @@ final class WordReader {
     }
   }
 
+  /** Whether a sequence number has not stood yet in this program. */
+  boolean isNew(int sequence) {
+    return !sequences.get(sequence);
+  }
+
+  /** Keeps a sequence number of this program. */
+  void keep(int sequence) {
+    sequences.set(sequence);
+  }
+
   /** The number last read as a sequence or program number; -1 after a finding. */
   private int wholeNumber(Block block, int start, int length, char letter) {
     boolean plain = number.decimals() < 0 && !number.signed();
