@@ -46,14 +46,14 @@ final class PlainBlocks {
     int fine = 0;
     while (at < limit) {
       int letter = text[at];
-      if (letter == '\n' || letter == '\r') {
-        boolean two = letter == '\r' && text[at + 1] == '\n';
-        block.start = from;
-        block.end = at;
-        block.next = at + (two ? 2 : 1);
-        block.letters = letters;
-        block.fine = fine;
-        return (letters & ~SEQUENCE) != 0 && at - from <= longest;
+      if (letter <= ' ') {
+        if (letter == ' ') {
+          at++;
+          continue;
+        }
+        return Characters.endsLine(letter)
+            && at - from <= longest
+            && ends(from, at, letters, fine, block);
       }
       // A sign is shifted out without a branch: what follows must not wait for a guess about it.
       long word = EightBytes.at(text, at + 1);
@@ -75,15 +75,17 @@ final class PlainBlocks {
         mantissa = EightBytes.number((eight & below) | ((eight >>> 8) & ~below), stop - 1);
         at += 1 + sign + stop;
         decimals = stop - whole - 1;
-        if (Characters.isDigit(text[at])) {
+        if (stop + sign == Long.BYTES) {
           long rest = EightBytes.at(text, at);
           int more = Long.numberOfTrailingZeros(EightBytes.notDigits(rest)) >>> 3;
           if (more == Long.BYTES) {
             return false;
           }
-          mantissa = mantissa * POWERS[more] + EightBytes.number(rest, more);
-          at += more;
-          decimals += more;
+          if (more > 0) {
+            mantissa = mantissa * POWERS[more] + EightBytes.number(rest, more);
+            at += more;
+            decimals += more;
+          }
         }
       } else {
         if (whole == 0 || whole == Long.BYTES - sign) {
@@ -119,11 +121,19 @@ final class PlainBlocks {
         return false;
       }
       letters |= bit;
-      while (text[at] == ' ') {
-        at++;
-      }
     }
     return false;
+  }
+
+  /** Completes a block at its line end; false when there is no word but a sequence number. */
+  private boolean ends(int from, int at, int letters, int fine, PlainBlock block) {
+    boolean two = bytes[at] == '\r' && bytes[at + 1] == '\n';
+    block.start = from;
+    block.end = at;
+    block.next = at + (two ? 2 : 1);
+    block.letters = letters;
+    block.fine = fine;
+    return (letters & ~SEQUENCE) != 0;
   }
 
   /** Takes F, G or N; gives its bit, or 0 when it is not plain. */
