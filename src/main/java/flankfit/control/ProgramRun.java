@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads a whole text and executes its main program once. */
+/** Reads a whole text and executes its main program once, some blocks at a time. */
 final class ProgramRun {
   private final SourceText program;
   private final SetupSheet setup;
@@ -34,35 +34,80 @@ final class ProgramRun {
   private final Library library;
   private final Map<Integer, Integer> programLines = new HashMap<>();
   private final boolean plainRuns;
+  private Optional<Walk> walk = Optional.empty();
+  private boolean done;
   private boolean over;
   private boolean textAfterEnd;
   private boolean firstProgramBegun;
   private boolean wordsBeforeNumber;
 
   /**
+   * Has executed nothing yet.
+   *
+   * @param onTheWay whether the file is looked over no farther than it is read; then the run may
+   *     turn out to be one of other text than the program's, and one that looks before must follow
    * @param plainRuns whether runs of plain blocks may be executed at once: faster, else alike
    */
   ProgramRun(
-      SourceText program, SetupSheet setup, List<SourceText> subprograms, boolean plainRuns) {
+      SourceText program,
+      SetupSheet setup,
+      List<SourceText> subprograms,
+      boolean onTheWay,
+      boolean plainRuns) {
     this.program = program;
     this.plainRuns = plainRuns;
     this.setup = setup;
     ControlSwitches.Reading reading = setup.control().reading();
     rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
-    reader = new BlockReader(program, rules, findings);
-    machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks());
+    reader =
+        onTheWay
+            ? BlockReader.onTheWay(program, rules, findings)
+            : new BlockReader(program, rules, findings);
+    machine = new Machine(setup, findings, block, program.file(), program.likelyLines());
     library = new Library(program, subprograms, rules, machine.report, this::readWhole);
     executor = new BlockExecutor(machine, block, library::has);
     habit = new PointHabit(reading.numbers());
     slashed = new SlashedBlocks(reading.blockDelete());
   }
 
-  Interpretation run() {
+  /** Whether nothing is left to execute or to read. */
+  boolean isDone() {
+    return done;
+  }
+
+  /** Whether what was executed is not the program; then nothing of this run counts. */
+  boolean beginsElsewhere() {
+    return reader.beginsElsewhere();
+  }
+
+  /** How much of the text has been read, from 0 to 1 (1). */
+  double share() {
+    return done ? 1 : reader.share();
+  }
+
+  /** Number of blocks executed so far. */
+  int blocks() {
+    return machine.blockNumber;
+  }
+
+  /** The moves so far; does not change. */
+  Tape tape() {
+    return machine.tape.build();
+  }
+
+  /** Goes on by so many blocks at most, counting those only read. */
+  void advance(int most) {
+    int left = most;
+    while (left > 0 && !done) {
+      left -= walk.isPresent() ? walk(walk.get()) : read(left);
+    }
+  }
+
+  /** What the program does; the run must be done, and this is called once. */
+  Interpretation result() {
     if (reader.refused()) {
       machine.report.stop(1, Code.RD01);
-    } else {
-      blocks();
     }
     habit.report(findings, machine.assumptions);
     slashed.report(findings);
@@ -80,34 +125,44 @@ final class ProgramRun {
         stop);
   }
 
-  private void blocks() {
-    while (readsOn()) {
-      if (block.programNumber() >= 0) {
-        number();
-        begins();
-      }
-      look(block);
-      if (over) {
-        afterEnd();
-      } else if (!block.deleted()) {
-        execute();
-        if (executor.leaves()) {
-          walk();
-          return;
-        }
+  /** Executes what is plain, then reads a block and executes it; gives how many it was. */
+  private int read(int most) {
+    int before = machine.blockNumber;
+    if (plainRuns && !over && habit.knowsPoint() && executor.mayRunPlain()) {
+      executor.plain().run(reader, block, most);
+    }
+    int plain = machine.blockNumber - before;
+    if (plain < most) {
+      if (reader.next(block)) {
+        readBlock();
+      } else {
+        endOfText();
       }
     }
-    if (!over) {
-      executor.runsOut(new Place(program.file(), Math.max(1, program.lineCount()), 0, 0));
+    return plain + 1;
+  }
+
+  private void readBlock() {
+    if (block.programNumber() >= 0) {
+      number();
+      begins();
+    }
+    look(block);
+    if (over) {
+      afterEnd();
+    } else if (!block.deleted()) {
+      execute();
+      if (executor.leaves()) {
+        beginWalk();
+      }
     }
   }
 
-  /** Executes what is plain, and reads the first block that is not. */
-  private boolean readsOn() {
-    if (plainRuns && !over && habit.knowsPoint() && executor.mayRunPlain()) {
-      executor.plain().run(reader, block, Integer.MAX_VALUE);
+  private void endOfText() {
+    done = true;
+    if (!over && !reader.refused() && !reader.beginsElsewhere()) {
+      executor.runsOut(new Place(program.file(), Math.max(1, program.lineCount()), 0, 0));
     }
-    return reader.next(block);
   }
 
   private void look(Block read) {
@@ -130,7 +185,7 @@ final class ProgramRun {
   }
 
   /** From here on blocks are executed in another order than they stand; read the rest first. */
-  private void walk() {
+  private void beginWalk() {
     Block first = block.copy();
     Spot next = Spot.of(reader);
     while (reader.next(block)) {
@@ -139,15 +194,30 @@ final class ProgramRun {
       }
       look(block);
     }
+    if (reader.beginsElsewhere()) {
+      done = true;
+      return;
+    }
     findings.onceEach();
     machine.report.begin(first);
-    Walk walk = new Walk(machine, executor, library);
-    walk.run(first, next);
+    Walk begun = new Walk(machine, executor, library);
+    begun.begin(first, next);
+    walk = Optional.of(begun);
+  }
+
+  /** Goes on by one block in another order; gives how many it was. */
+  private int walk(Walk walking) {
+    if (!walking.isOver()) {
+      walking.step();
+      return 1;
+    }
+    done = true;
     if (machine.report.stopped()) {
       executor.afterStop();
     } else if (executor.ended()) {
-      afterEnd(walk.file());
+      afterEnd(walking.file());
     }
+    return 1;
   }
 
   /** RD23 for words after M2 or M30 that no jump and no loop leads to. */

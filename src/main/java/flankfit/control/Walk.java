@@ -47,12 +47,14 @@ final class Walk {
    * @param block the block
    * @param next where the block after it begins
    */
-  void run(Block block, Spot next) {
+  void begin(Block block, Spot next) {
     file.goTo(next);
     act(block);
-    while (!over && !report.stopped()) {
-      step();
-    }
+  }
+
+  /** Whether nothing is left to execute. */
+  boolean isOver() {
+    return over || report.stopped();
   }
 
   /** The text where execution ended, to be read on from there. */
@@ -60,7 +62,8 @@ final class Walk {
     return file;
   }
 
-  private void step() {
+  /** Reads and executes one more block. */
+  void step() {
     if (!file.next()) {
       ends(new Place(file.source().file(), Math.max(1, file.source().lineCount()), 0, 0), "");
       return;

@@ -11,17 +11,16 @@ import flankfit.finding.Place;
 public final class BlockReader {
   private static final int USUAL_LINE = 256;
 
-  /** Bytes of a block at least, as a guess. */
-  private static final int USUAL_BLOCK = 16;
-
   private static final int LONGEST_LINE = 65536;
 
   private final SourceText source;
   private final byte[] bytes;
   private final Cursor cursor;
-  private final int end;
-  private final boolean refused;
-  private final int likelyBlocks;
+  private final FileCheck check;
+  private final Findings findings;
+  private int end;
+  private boolean begun;
+  private boolean beginsElsewhere;
   private final ReadingRules rules;
   private final boolean[] deleteLevels = new boolean[10];
   private final ReadingFindings report;
@@ -40,15 +39,25 @@ public final class BlockReader {
    * @param findings takes the findings of reading
    */
   public BlockReader(SourceText source, ReadingRules rules, Findings findings) {
-    this(source, rules, findings, false);
+    this(source, rules, findings, FileCheck.of(source, findings), false);
+  }
+
+  /**
+   * A reader that looks over the file no farther than it reads. What it reads need not be the
+   * program: see {@link #beginsElsewhere}.
+   */
+  public static BlockReader onTheWay(SourceText source, ReadingRules rules, Findings findings) {
+    return new BlockReader(source, rules, findings, FileCheck.begun(source, findings), false);
   }
 
   /** A reader of a text whose findings another one gives; it may be sent to and fro. */
   public static BlockReader quiet(SourceText source, ReadingRules rules) {
-    return new BlockReader(source, rules, new Findings(), true);
+    FileCheck check = FileCheck.of(source, new Findings());
+    return new BlockReader(source, rules, new Findings(), check, true);
   }
 
-  private BlockReader(SourceText source, ReadingRules rules, Findings findings, boolean quiet) {
+  private BlockReader(
+      SourceText source, ReadingRules rules, Findings findings, FileCheck check, boolean quiet) {
     this.source = source;
     this.bytes = source.bytes();
     this.rules = rules;
@@ -57,13 +66,10 @@ public final class BlockReader {
     for (int level : rules.blockDelete()) {
       deleteLevels[level] = true;
     }
-    FileCheck check = FileCheck.of(source, findings);
-    cursor.pos = check.begin();
+    this.check = check;
+    this.findings = findings;
     end = check.end();
-    cursor.line = check.firstLine();
-    cursor.lineStart = cursor.pos;
-    refused = check.refused();
-    likelyBlocks = Math.min(check.lineFeeds(), bytes.length / USUAL_BLOCK) + 1;
+    toBegin();
     number = new NumberReader(bytes, end);
     plain = new PlainWords(bytes, end);
     plainBlocks = new PlainBlocks(bytes, end);
@@ -72,14 +78,27 @@ public final class BlockReader {
     words = new WordReader(source, cursor, report, number, text, flow, this::sign, quiet);
   }
 
-  /** Whether the file is no program text at all, as RD01 says. */
-  public boolean refused() {
-    return refused;
+  private void toBegin() {
+    seek(check.begin(), check.firstLine(), check.begin());
   }
 
-  /** A guess of the number of blocks; never more than the size of the file justifies. */
-  public int likelyBlocks() {
-    return likelyBlocks;
+  /** Whether the file is known to be no program text at all, as RD01 says. */
+  public boolean refused() {
+    return check.refused();
+  }
+
+  /**
+   * Whether what was read turned out not to be the program, since a second percent mark or too many
+   * control characters were met. All of it is then to be forgotten, and read by a reader that looks
+   * over the file before; this one reads no more.
+   */
+  public boolean beginsElsewhere() {
+    return beginsElsewhere;
+  }
+
+  /** How much of the text has been read, from 0 to 1 (1). */
+  public double share() {
+    return end <= cursor.pos ? 1 : (double) cursor.pos / end;
   }
 
   /** Line where reading stands, from 1. */
@@ -110,7 +129,7 @@ public final class BlockReader {
    * @return false at the end of the program text
    */
   public boolean next(Block block) {
-    while (cursor.pos < end) {
+    while (goesOn()) {
       block.begin(cursor.line, cursor.lineStart, cursor.pos);
       read(block);
       if (!block.isBlank()) {
@@ -118,6 +137,28 @@ public final class BlockReader {
       }
     }
     return false;
+  }
+
+  /** Whether there is more to read; looks at what has not been looked at yet. */
+  private boolean goesOn() {
+    if (!check.isComplete() && (cursor.pos >= end || cursor.pos >= check.looked())) {
+      boolean plainText = check.lookOn(cursor.pos);
+      if (!plainText || cursor.pos >= end) {
+        lookAtAll();
+      }
+    }
+    begun = true;
+    return cursor.pos < end && !beginsElsewhere;
+  }
+
+  private void lookAtAll() {
+    int taken = check.begin();
+    check.complete(findings);
+    end = check.end();
+    if (check.refused() || check.begin() != taken) {
+      beginsElsewhere = begun;
+      toBegin();
+    }
   }
 
   /**

@@ -14,7 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Runs of plain blocks executed at once against the same blocks one after the other. */
+/**
+ * Plain blocks executed at once, of a text looked over as it is read and stopped anywhere, against
+ * the same blocks one after the other, of a text looked over before.
+ */
 class PlainRunProperties {
   private static final String[] HEADS = {
     "%\nG21 G17 G40 G49 G80 G90 G94\nG54 G0 X0. Y0. S9000 M3\nZ5.\nG1 Z0. F2500.\n",
@@ -149,6 +152,9 @@ class PlainRunProperties {
     " %",
     "X5.%",
     "(100 % of it)",
+    "%\nX1.\n%",
+    "%\nO5\nG21 G90 G54 S500 M3\nG1 X1. Y1. F200.\nX2.5\n%\n%",
+    "\u0001\u0001\u0001\u0001\u0001\u0001\u0001\u0001",
     "X5.\u00e9",
     "X5.\u0001",
     "\u0000X5.",
@@ -215,9 +221,15 @@ class PlainRunProperties {
 
   private static void compare(String text, SetupSheet sheet) {
     SourceText source = SourceText.of("run.nc", text.getBytes(StandardCharsets.ISO_8859_1));
-    Interpretation slow = new ProgramRun(source, sheet, List.of(), false).run();
-    Interpretation fast = new ProgramRun(source, sheet, List.of(), true).run();
-    assertSame(text, slow, fast);
+    ProgramRun ordinary = new ProgramRun(source, sheet, List.of(), false, false);
+    ordinary.advance(Integer.MAX_VALUE);
+    InterpreterRun run = Interpreter.start(source, sheet, List.of());
+    int blocks = 1 + text.length() % 7;
+    while (run.advance(blocks)) {
+      assertThat(run.progress()).isBetween(0.0, 1.0);
+      blocks += 3;
+    }
+    assertSame(text, ordinary.result(), run.result().orElseThrow());
   }
 
   static void assertSame(String text, Interpretation slow, Interpretation fast) {
