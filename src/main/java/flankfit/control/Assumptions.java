@@ -32,6 +32,11 @@ final class Assumptions {
     }
   }
 
+  /** Whether an assumption was noted that nothing tells apart from others of its code. */
+  boolean has(Code code) {
+    return seen.contains(code.toString());
+  }
+
   List<String> sentences() {
     return sentences;
   }

@@ -27,7 +27,7 @@ final class Dimensions {
   }
 
   /** Least increments of the active unit in one unit of length: 1000 for mm, 10 000 for inch. */
-  private double perUnit() {
+  double perUnit() {
     return modes.unit() == LengthUnit.INCH ? perInch : perMillimetre;
   }
 
@@ -66,7 +66,7 @@ final class Dimensions {
       finer(block, word, value);
     }
     double mm = modes.unit().toMillimetres(rounded(value));
-    if (Math.abs(mm) > LARGEST) {
+    if (isTooLarge(mm)) {
       report.add(
           Code.WD11,
           word,
@@ -75,6 +75,18 @@ final class Dimensions {
           "correct it");
     }
     return mm;
+  }
+
+  /** Whether no machine reaches there. */
+  static boolean isTooLarge(double mm) {
+    return Math.abs(mm) > LARGEST;
+  }
+
+  /** Whether a number is finer than the least increment, of which so many make a unit. */
+  static boolean isFiner(double number, double perUnit) {
+    double counts = number * perUnit;
+    double off = Math.abs(counts - Math.rint(counts));
+    return off > DIVISIBLE * Math.max(1, Math.abs(counts) * 1e-6);
   }
 
   private void counted(Block block, int word, double value) {
@@ -90,10 +102,7 @@ final class Dimensions {
   }
 
   private void finer(Block block, int word, double value) {
-    double counts = value * perUnit();
-    double off = Math.abs(counts - Math.rint(counts));
-    boolean finer = off > DIVISIBLE * Math.max(1, Math.abs(counts) * 1e-6);
-    if (finer && !report.counted(Code.RD13)) {
+    if (isFiner(value, perUnit()) && !report.counted(Code.RD13)) {
       report.add(
           Code.RD13,
           word,

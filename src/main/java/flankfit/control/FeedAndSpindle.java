@@ -62,9 +62,30 @@ final class FeedAndSpindle {
     modes.feedWord(feed);
   }
 
+  /** Whether a feed per minute is one that is commonly programmed (mm/min). */
+  boolean isUsual(double feed) {
+    return feed >= 1 && feed <= machine.switches.rapids().maxFeed();
+  }
+
+  /** Whether F counts by the minute. */
+  boolean isPerMinute() {
+    return modes.feedMode() == PER_MINUTE;
+  }
+
+  /** Whether feed motions at any height have nothing more to report. */
+  boolean cutsQuietly() {
+    return cutAtRestReported || (modes.spindle() != Spindle.OFF && modes.speed() > 0);
+  }
+
+  /** F of a plain block: a feed per minute that gives no finding (mm/min). */
+  void usualWord(double perMinute) {
+    lostByUnit = false;
+    modes.feedWord(perMinute);
+  }
+
   private void unusual(int word, double feed) {
-    double most = machine.switches.rapids().maxFeed();
-    if (feed < 1 || feed > most) {
+    if (!isUsual(feed)) {
+      double most = machine.switches.rapids().maxFeed();
       report.add(
           Code.MD09,
           word,
@@ -156,7 +177,12 @@ final class FeedAndSpindle {
 
   /** Whether a feed motion may run; reports MD01, MD03, MD04. */
   boolean ready() {
-    return ready("G" + modes.motion());
+    return isReady() || ready("G" + modes.motion());
+  }
+
+  /** Whether there is nothing to look at, as in most blocks. */
+  private boolean isReady() {
+    return isPerMinute() && !Double.isNaN(modes.feedWord()) && !report.stopped();
   }
 
   /** The same for a function named so. */

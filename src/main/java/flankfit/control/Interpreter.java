@@ -32,7 +32,9 @@ public final class Interpreter {
    */
   public static Interpretation interpret(
       SourceText program, SetupSheet setup, List<SourceText> subprograms) {
-    return new ProgramRun(program, setup, subprograms, Optional.empty()).run();
+    InterpreterRun run = start(program, setup, subprograms);
+    run.advanceToEnd();
+    return run.result().orElseThrow();
   }
 
   /**
@@ -45,6 +47,23 @@ public final class Interpreter {
    */
   public static Interpretation interpret(
       SourceText program, SetupSheet setup, List<SourceText> subprograms, BlockObserver observer) {
-    return new ProgramRun(program, setup, subprograms, Optional.of(observer)).run();
+    ProgramRun run =
+        new ProgramRun(program, setup, subprograms, Optional.of(observer), false, false);
+    run.advanceToEnd();
+    return run.result();
+  }
+
+  /**
+   * Begins to read and execute the main program of a file, once. The first moves are there before
+   * the file has been read through.
+   *
+   * @param program text of the program
+   * @param setup what the program does not say
+   * @param subprograms texts of the files where called programs are looked up after the first
+   * @return a run that has executed nothing yet; never fails on any text
+   */
+  public static InterpreterRun start(
+      SourceText program, SetupSheet setup, List<SourceText> subprograms) {
+    return new InterpreterRun(program, setup, subprograms);
   }
 }

@@ -88,9 +88,14 @@ final class Mover {
   }
 
   private boolean isStill(double[] to) {
-    return Math.abs(to[0] - machine.tip[0]) <= NO_MOTION
-        && Math.abs(to[1] - machine.tip[1]) <= NO_MOTION
-        && Math.abs(to[2] - machine.tip[2]) <= NO_MOTION;
+    return isStill(to[0], to[1], to[2]);
+  }
+
+  /** Whether a point is where the tool stands. */
+  boolean isStill(double x, double y, double z) {
+    return Math.abs(x - machine.tip[0]) <= NO_MOTION
+        && Math.abs(y - machine.tip[1]) <= NO_MOTION
+        && Math.abs(z - machine.tip[2]) <= NO_MOTION;
   }
 
   private void arrive(double[] to) {

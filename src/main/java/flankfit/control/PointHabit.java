@@ -23,6 +23,11 @@ final class PointHabit {
     this.reading = reading;
   }
 
+  /** Whether nothing is left to learn from numbers with a point, or zero. */
+  boolean knowsPoint() {
+    return with;
+  }
+
   /** Looks at every block of the text, executed or not. */
   void look(Block block) {
     if (block.isMacroCall() || (with && block.allHadPoint())) {

@@ -16,12 +16,10 @@ import flankfit.setup.ControlSwitches;
 import flankfit.setup.ControlSwitches.Semicolon;
 import flankfit.setup.SetupSheet;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/** Reads a whole text and executes its main program once. */
+/** Reads a whole text and executes its main program once, some blocks at a time. */
 final class ProgramRun {
   private final SourceText program;
   private final SetupSheet setup;
@@ -36,42 +34,112 @@ final class ProgramRun {
   private final PointHabit habit;
   private final SlashedBlocks slashed;
   private final Library library;
-  private final Map<Integer, Integer> programLines = new HashMap<>();
+  private final ProgramNumbers numbers;
+  private final boolean plainRuns;
+  private Optional<Walk> walk = Optional.empty();
+  private boolean done;
   private boolean over;
   private boolean textAfterEnd;
   private boolean otherProgram;
   private boolean firstProgramBegun;
-  private boolean wordsBeforeNumber;
 
   /**
-   * @param observer is told what each block did
+   * Has executed nothing yet.
+   *
+   * @param observer is told what each block did; then nothing is to be on the way or plain
+   * @param onTheWay whether the file is looked over no farther than it is read; then the run may
+   *     turn out to be one of other text than the program's, and one that looks before must follow
+   * @param plainRuns whether runs of plain blocks may be executed at once: faster, else alike
    */
   ProgramRun(
       SourceText program,
       SetupSheet setup,
       List<SourceText> subprograms,
-      Optional<BlockObserver> observer) {
+      Optional<BlockObserver> observer,
+      boolean onTheWay,
+      boolean plainRuns) {
     this.program = program;
+    this.plainRuns = plainRuns;
     this.setup = setup;
     this.subprograms = subprograms;
     ControlSwitches.Reading reading = setup.control().reading();
     rules = new ReadingRules(reading.semicolon() == Semicolon.END_OF_BLOCK, reading.blockDelete());
     block = new Block(program);
-    reader = new BlockReader(program, rules, findings);
+    reader =
+        onTheWay
+            ? BlockReader.onTheWay(program, rules, findings)
+            : new BlockReader(program, rules, findings);
     FlowLog log = new FlowLog(observer.isPresent());
-    machine = new Machine(setup, findings, block, program.file(), reader.likelyBlocks(), log);
+    machine = new Machine(setup, findings, block, program.file(), program.likelyLines(), log);
     library = new Library(program, subprograms, rules, machine.report, this::readWhole);
     executor = new BlockExecutor(machine, block, library::has);
     recorder = new BlockRecorder(observer, machine, executor, findings);
+    numbers = new ProgramNumbers(program.file(), findings);
     habit = new PointHabit(reading.numbers());
     slashed = new SlashedBlocks(reading.blockDelete());
   }
 
-  Interpretation run() {
+  /** Whether nothing is left to execute or to read. */
+  boolean isDone() {
+    return done;
+  }
+
+  /** Whether what was executed is not the program; then nothing of this run counts. */
+  boolean beginsElsewhere() {
+    return reader.beginsElsewhere();
+  }
+
+  /** How much of the text has been read, from 0 to 1 (1). */
+  double share() {
+    return done ? 1 : reader.share();
+  }
+
+  /** Number of blocks executed so far. */
+  int blocks() {
+    return machine.blockNumber;
+  }
+
+  /** The moves so far; does not change. */
+  Tape tape() {
+    return machine.tape.build();
+  }
+
+  /** Goes on by so many blocks at most, counting those only read. */
+  void advance(int most) {
+    int left = most;
+    try {
+      while (left > 0 && !done) {
+        left -= walk.isPresent() ? walk(walk.get()) : read(left);
+      }
+    } catch (TapeFullException full) {
+      tooManyMoves();
+      recorder.executed(machine.words.block());
+      recorder.end();
+      readOn();
+      done = true;
+    }
+  }
+
+  /** Goes on to the end. */
+  void advanceToEnd() {
+    while (!done) {
+      advance(Integer.MAX_VALUE);
+    }
+  }
+
+  private void tooManyMoves() {
+    machine.report.add(
+        Code.FL32,
+        machine.report.place(),
+        "more than " + setup.control().flow().moveLimit() + " moves",
+        "the path would not fit in memory; an arc counts as two",
+        "check loops, repeats and pecks, or raise move-limit");
+  }
+
+  /** What the program does; the run must be done, and this is called once. */
+  Interpretation result() {
     if (reader.refused()) {
       machine.report.stop(1, Code.RD01);
-    } else {
-      guarded();
     }
     habit.report(findings, machine.assumptions);
     slashed.report(findings);
@@ -96,8 +164,8 @@ final class ProgramRun {
 
   /** Executes without a word of what it finds. */
   FinishedRun again() {
-    guarded();
-    return finished(machine.tape.build());
+    advanceToEnd();
+    return finished();
   }
 
   /** What this run would leave if it ended here. */
@@ -110,50 +178,49 @@ final class ProgramRun {
         machine, executor.flow().variables(), executor.calls(), tape, machine.report.stop());
   }
 
-  private void guarded() {
-    try {
-      blocks();
-    } catch (TapeFullException full) {
-      tooManyMoves();
-      recorder.executed(machine.words.block());
-      recorder.end();
-      readOn();
+  /** Executes what is plain, then reads a block and executes it; gives how many it was. */
+  private int read(int most) {
+    int before = machine.blockNumber;
+    if (plainRuns && !over && habit.knowsPoint() && executor.mayRunPlain()) {
+      executor.plain().run(reader, block, most);
     }
-  }
-
-  private void tooManyMoves() {
-    machine.report.add(
-        Code.FL32,
-        machine.report.place(),
-        "more than " + setup.control().flow().moveLimit() + " moves",
-        "the path would not fit in memory; an arc counts as two",
-        "check loops, repeats and pecks, or raise move-limit");
-  }
-
-  private void blocks() {
-    while (reader.next(block)) {
-      if (block.programNumber() >= 0) {
-        number();
-        begins();
-      }
-      look(block);
-      if (over) {
-        afterEnd();
-        if (!otherProgram) {
-          recorder.passedOver(block, Outcome.NOT_EXECUTED);
-        }
-      } else if (block.deleted()) {
-        recorder.passedOver(block, Outcome.DELETED);
+    int plain = machine.blockNumber - before;
+    if (plain < most) {
+      if (reader.next(block)) {
+        readBlock();
       } else {
-        execute();
-        if (executor.leaves()) {
-          walk();
-          return;
-        }
+        endOfText();
+      }
+    }
+    return plain + 1;
+  }
+
+  private void readBlock() {
+    if (block.programNumber() >= 0) {
+      numbers.found(block, firstProgramBegun);
+      begins();
+    }
+    look(block);
+    if (over) {
+      afterEnd();
+      if (!otherProgram) {
+        recorder.passedOver(block, Outcome.NOT_EXECUTED);
+      }
+    } else if (block.deleted()) {
+      recorder.passedOver(block, Outcome.DELETED);
+    } else {
+      execute();
+      if (executor.leaves()) {
+        beginWalk();
+      } else {
         recorder.end();
       }
     }
-    if (!over) {
+  }
+
+  private void endOfText() {
+    done = true;
+    if (!over && !reader.refused() && !reader.beginsElsewhere()) {
       executor.runsOut(new Place(program.file(), Math.max(1, program.lineCount()), 0, 0));
     }
   }
@@ -180,21 +247,36 @@ final class ProgramRun {
   }
 
   /** From here on blocks are executed in another order than they stand; read the rest first. */
-  private void walk() {
+  private void beginWalk() {
     Block first = block.copy();
     Spot next = Spot.of(reader);
     readOn();
+    if (reader.beginsElsewhere()) {
+      done = true;
+      return;
+    }
     recorder.readAhead();
     findings.onceEach();
     machine.report.begin(first);
-    Walk walk = new Walk(machine, executor, library, recorder);
-    walk.run(first, next);
+    Walk begun = new Walk(machine, executor, library, recorder);
+    walk = Optional.of(begun);
+    begun.begin(first, next);
+  }
+
+  /** Goes on by one block in another order; gives how many it was. */
+  private int walk(Walk walking) {
+    if (!walking.isOver()) {
+      walking.step();
+      return 1;
+    }
+    done = true;
     if (machine.report.stopped()) {
       executor.afterStop();
-      afterStop(walk.file());
+      afterStop(walking.file());
     } else if (executor.ended()) {
-      afterEnd(walk.file());
+      afterEnd(walking.file());
     }
+    return 1;
   }
 
   /** The blocks behind the one that stopped are told as not executed. */
@@ -209,7 +291,7 @@ final class ProgramRun {
   private void readOn() {
     while (reader.next(block)) {
       if (block.programNumber() >= 0) {
-        number();
+        numbers.found(block, firstProgramBegun);
       }
       look(block);
     }
@@ -241,32 +323,6 @@ final class ProgramRun {
       look(read);
     }
     recorder.readAhead();
-  }
-
-  /** FL21 and RD22 for a program number. */
-  private void number() {
-    int number = block.programNumber();
-    Integer before = programLines.putIfAbsent(number, block.line());
-    if (before != null) {
-      findings.add(
-          Code.FL21,
-          block.programPlace(),
-          "O" + number + " stands twice (line " + before + ")",
-          "a call would be ambiguous",
-          "renumber");
-    }
-    if (firstProgramBegun && programLines.size() == 1 && before == null) {
-      wordsBeforeNumber = true;
-    }
-    if (wordsBeforeNumber) {
-      wordsBeforeNumber = false;
-      findings.add(
-          Code.RD22,
-          new Place(program.file(), 1, 0, 0),
-          "program number missing in a file with several programs",
-          "older controls know four digits",
-          "none needed");
-    }
   }
 
   /** The first program number begins the main program, a later one ends it. */

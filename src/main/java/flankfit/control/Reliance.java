@@ -67,6 +67,11 @@ final class Reliance {
     }
   }
 
+  /** Whether no straight motion relies on anything that is not noted yet. */
+  boolean isSettled() {
+    return unitUsed && moved && (modes.motionStated() || ruleless) && functions.isEmpty();
+  }
+
   private void relyOn(boolean stated, String function) {
     if (!stated) {
       functions.add(function);

@@ -68,6 +68,18 @@ final class Report {
     return counted;
   }
 
+  /** Counts findings whose code has been listed often enough and does not stop. */
+  void counted(Code code, int times) {
+    if (times > 0) {
+      findings.countUnlisted(code, times);
+    }
+  }
+
+  /** Whether findings of a code are only counted from now on. */
+  boolean onlyCounts(Code code) {
+    return findings.onlyCounts(code);
+  }
+
   /** At a word of the present block. */
   void add(Code code, int word, String what, String why, String fix) {
     add(code, place(word), what, why, fix);

@@ -116,7 +116,7 @@ final class SecondRun {
   }
 
   private ProgramRun start(SetupSheet sheet, List<Left> parts) {
-    ProgramRun run = new ProgramRun(program, sheet, subprograms, Optional.empty());
+    ProgramRun run = new ProgramRun(program, sheet, subprograms, Optional.empty(), false, true);
     FinishedRun into = run.finished();
     parts.stream().filter(p -> p.differs(before, into)).forEach(p -> p.carry(before, into));
     into.machine().findLengthDifference();

@@ -270,6 +270,12 @@ final class ToolAndLength {
     }
   }
 
+  /** Whether no motion can give a finding. */
+  boolean isSettled() {
+    boolean length = lookForLength && modes.lengthMode() == 490;
+    return !length && !cancelled && !lookForCut;
+  }
+
   /** TL03 at the first feed motion. */
   void beforeCut() {
     if (!lookForCut) {

@@ -51,13 +51,15 @@ final class Walk {
    * @param block the block
    * @param next where the block after it begins
    */
-  void run(Block block, Spot next) {
+  void begin(Block block, Spot next) {
     file.goTo(next);
     act(block);
     recorder.end();
-    while (!over && !report.stopped()) {
-      step();
-    }
+  }
+
+  /** Whether nothing is left to execute. */
+  boolean isOver() {
+    return over || report.stopped();
   }
 
   /** The text where execution ended, to be read on from there. */
@@ -65,7 +67,8 @@ final class Walk {
     return file;
   }
 
-  private void step() {
+  /** Reads and executes one more block. */
+  void step() {
     if (!file.next()) {
       ends(new Place(file.source().file(), Math.max(1, file.source().lineCount()), 0, 0), "");
       return;

@@ -42,13 +42,23 @@ public final class Findings {
    * @return false when it would be listed: nothing is counted then, and it is to be added
    */
   public boolean countUnlisted(Code code) {
-    Count count = counts.get(code);
-    if (onceEach || count == null || count.value < LISTED_SINGLY) {
+    return countUnlisted(code, 1);
+  }
+
+  /** The same for several findings of a code at once; the number may be 0. */
+  public boolean countUnlisted(Code code, int times) {
+    if (!onlyCounts(code)) {
       return false;
     }
-    count.value++;
-    errors |= code.severity() == Severity.ERROR;
+    counts.get(code).value += times;
+    errors |= times > 0 && code.severity() == Severity.ERROR;
     return true;
+  }
+
+  /** Whether findings of a code are no longer listed, only counted. */
+  public boolean onlyCounts(Code code) {
+    Count count = counts.get(code);
+    return !onceEach && count != null && count.value >= LISTED_SINGLY;
   }
 
   private void count(Code code, Severity severity) {

@@ -145,6 +145,20 @@ public final class Block {
     deleteLevel = other.deleteLevel;
   }
 
+  /** Becomes a block without words that stands where a plain one stands. */
+  public void beginLike(PlainBlock plain) {
+    begin(plain.line, plain.start, plain.start);
+    moveTo(plain);
+  }
+
+  /** Stands where another plain block stands; remains without words. */
+  public void moveTo(PlainBlock plain) {
+    line = plain.line;
+    lineStart = plain.start;
+    start = plain.start;
+    end = plain.end;
+  }
+
   /** Takes over a word of another block of the same text. */
   public void take(Block other, int word) {
     add(
@@ -355,6 +369,16 @@ public final class Block {
   /** Where a stretch of this block stands. */
   public Place placeAt(int offset, int length) {
     return source.place(line, lineStart, offset, length);
+  }
+
+  /** Whether nothing has been read yet but a slash or a sequence number. */
+  boolean isBare() {
+    return mayState() && programNumber < 0;
+  }
+
+  /** Whether a statement may begin: after a program or sequence number at most. */
+  boolean mayState() {
+    return size == 0 && !flow;
   }
 
   /** Whether nothing stands in it but blanks and comments. */

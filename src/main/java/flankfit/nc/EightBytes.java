@@ -38,6 +38,32 @@ final class EightBytes {
     return ~differs(eight & LOW, '\n') & ~eight & HIGH;
   }
 
+  /** 1 when the first of them is a certain one, else 0. */
+  static int begins(long eight, int with) {
+    return (int) ((((eight & 0xFF) ^ with) - 1) >>> 63);
+  }
+
+  /** Which of them are no digits. */
+  static long notDigits(long eight) {
+    // Digits become 0 to 9, and only those stay below the high bit when 118 is added.
+    long digits = eight ^ ('0' * EACH);
+    return (((digits & LOW) + (0x80 - 10) * EACH) | digits) & HIGH;
+  }
+
+  /**
+   * The number that the first bytes write.
+   *
+   * @param eight digits, anything after them
+   * @param count how many digits, 1 to 8
+   */
+  static long number(long eight, int count) {
+    long digits = (eight << (Long.SIZE - (count << 3))) & 0x0F0F0F0F0F0F0F0FL;
+    // Neighbours are joined: digits to pairs, pairs to fours, fours to the number.
+    long pairs = ((digits * ((10 << 8) + 1)) >>> 8) & 0x00FF00FF00FF00FFL;
+    long fours = ((pairs * ((100 << 16) + 1)) >>> 16) & 0x0000FFFF0000FFFFL;
+    return (fours * ((10_000L << 32) + 1)) >>> 32;
+  }
+
   private static long differs(long low, int from) {
     return (low ^ (from * EACH)) + LOW;
   }

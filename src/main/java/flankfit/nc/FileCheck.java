@@ -7,37 +7,119 @@ import flankfit.finding.Place;
 import flankfit.finding.Severity;
 
 /**
- * Looks over a whole file once before it is read: whether it is program text at all, and which part
- * lies between the percent marks. Reports RD01 to RD04.
+ * Looks over a file once, as it is read or at once: whether it is program text at all, and which
+ * part lies between the percent marks. Reports RD01 to RD04. Text is taken for program as long as
+ * no control character and no percent mark but one at its head was seen; at the first one the rest
+ * is looked over, and then it may turn out that the program begins elsewhere or nowhere.
  */
 final class FileCheck {
   private static final double MOST_CONTROL_CHARACTERS = 0.01;
 
+  /** Bytes that are looked at in one go before they are read. */
+  private static final int STRETCH = 4096;
+
   private final SourceText source;
   private final byte[] bytes;
-  private final Findings findings;
+  private final PlainBytes plain;
+
+  /** Takes what is known too early: it is found again when all has been looked at. */
+  private Findings findings = new Findings();
+
+  private String reason;
+  private int head;
+  private int first;
+  private int looked;
+  private boolean complete;
   private int begin;
   private int end;
   private int firstLine = 1;
   private int marks;
   private int openAt;
   private int closeAt;
-  private int lineFeeds;
   private boolean textBeforeOpen;
   private int leaders;
   private int firstLeaderAt;
 
-  private FileCheck(SourceText source, Findings findings) {
+  private FileCheck(SourceText source) {
     this.source = source;
     this.bytes = source.bytes();
-    this.findings = findings;
     this.end = bytes.length;
+    reason = notText();
+    plain = new PlainBytes(bytes, end);
   }
 
   /** Looks over a file; gives the part that is program, or an empty one after RD01. */
   static FileCheck of(SourceText source, Findings findings) {
-    FileCheck check = new FileCheck(source, findings);
-    String reason = check.notText();
+    FileCheck check = new FileCheck(source);
+    check.complete(findings);
+    return check;
+  }
+
+  /** Looks at the head of a file only, unless that tells that it is no program text. */
+  static FileCheck begun(SourceText source, Findings findings) {
+    FileCheck check = new FileCheck(source);
+    if (check.reason.isEmpty()) {
+      check.openingMark();
+    } else {
+      check.complete(findings);
+    }
+    return check;
+  }
+
+  /** A percent mark that begins the text, after blanks and empty lines. */
+  private void openingMark() {
+    int at = head;
+    while (bytes[at] == ' ' || bytes[at] == '\t' || Characters.endsLine(bytes[at])) {
+      at++; // what is trimmed at the end holds all other blanks
+    }
+    if (bytes[at] == '%') {
+      mark(at, false);
+      looked = at + 1;
+      open();
+    }
+  }
+
+  /**
+   * Looks on to a line end behind an offset.
+   *
+   * @param offset where a line begins; everything before it is known to be plain
+   * @return whether nothing stands there that asks for a look at the whole file
+   */
+  boolean lookOn(int offset) {
+    looked = Math.max(looked, offset);
+    int to = Math.min(end, looked + STRETCH);
+    while (to < end && !Characters.endsLine(bytes[to - 1])) {
+      to++;
+    }
+    int at = plain.firstOther(looked, to);
+    while (at < to && (bytes[at] == '\t' || (bytes[at] == '%' && !startsLine(first, at)))) {
+      at = plain.firstOther(at + 1, to);
+    }
+    looked = at;
+    return at == to;
+  }
+
+  /** Offset before which all bytes have been looked at; after a line end, or the end of all. */
+  int looked() {
+    return looked;
+  }
+
+  /** Whether all of the file has been looked at. */
+  boolean isComplete() {
+    return complete;
+  }
+
+  /**
+   * Looks over the rest of the file; gives the part that is program, or an empty one after RD01.
+   */
+  void complete(Findings taker) {
+    complete = true;
+    findings = taker;
+    if (reason.isEmpty()) {
+      begin = head;
+      firstLine = 1;
+      reason = scan();
+    }
     if (!reason.isEmpty()) {
       findings.add(
           Code.RD01,
@@ -45,12 +127,11 @@ final class FileCheck {
           "the file is not program text",
           reason,
           "save it as plain text");
-      check.end = 0;
-      return check;
+      end = 0;
+      return;
     }
-    check.skipped();
-    check.percentMarks();
-    return check;
+    skipped();
+    percentMarks();
   }
 
   /** Offset where the program begins. */
@@ -66,11 +147,6 @@ final class FileCheck {
   /** Line of the first byte of the program. */
   int firstLine() {
     return firstLine;
-  }
-
-  /** Line feeds of the file: about as many as it has lines, none in a file of bare returns. */
-  int lineFeeds() {
-    return lineFeeds;
   }
 
   /** Whether the file holds no program at all. */
@@ -89,16 +165,23 @@ final class FileCheck {
     if (at(0) == 0 && at(1) == 0 && at(2) == 0xFE && at(3) == 0xFF) {
       return "it begins with the mark of UTF-32";
     }
-    begin = at(0) == 0xEF && at(1) == 0xBB && at(2) == 0xBF ? 3 : 0;
-    leaders = begin == 0 ? 0 : 1;
-    firstLeaderAt = begin;
-    while (end > begin && isTrailer(bytes[end - 1])) {
+    head = at(0) == 0xEF && at(1) == 0xBB && at(2) == 0xBF ? 3 : 0;
+    begin = head;
+    leaders = head == 0 ? 0 : 1;
+    firstLeaderAt = head;
+    while (end > head && isTrailer(bytes[end - 1])) {
       end--;
     }
-    if (end <= begin) {
+    if (end <= head) {
       return "it is empty";
     }
-    return scan();
+    first = head;
+    while (first < end && Characters.isLeader(bytes[first])) {
+      first++;
+    }
+    leaders += first - head;
+    looked = first;
+    return "";
   }
 
   /** End marks of old systems, leader and blank space after the last character. */
@@ -106,16 +189,10 @@ final class FileCheck {
     return b == 0x1A || b == 4 || Characters.isBlank(b) || Characters.endsLine(b);
   }
 
-  /** One pass over all bytes: counts control characters, finds the percent lines. */
+  /** Looks at all bytes that are left: counts control characters, finds the percent lines. */
   private String scan() {
-    int first = begin;
-    while (first < end && Characters.isLeader(bytes[first])) {
-      first++;
-    }
-    leaders += first - begin;
     int control = 0;
-    PlainBytes plain = new PlainBytes(bytes, end);
-    int at = plain.firstOther(first);
+    int at = plain.firstOther(looked);
     while (at < end) {
       byte b = bytes[at];
       if (b == '%') {
@@ -128,7 +205,6 @@ final class FileCheck {
       }
       at = plain.firstOther(at + 1);
     }
-    lineFeeds = plain.lineFeeds();
     return control > MOST_CONTROL_CHARACTERS * (end - first)
         ? control + " of its " + (end - first) + " characters are control characters"
         : "";

@@ -28,6 +28,11 @@ final class PlainBytes {
    * @return the end of what is looked at when there is no such byte
    */
   int firstOther(int from) {
+    return firstOther(from, to);
+  }
+
+  /** The same before another end. */
+  int firstOther(int from, int to) {
     int at = from;
     int feeds = 0;
     while (at + Long.BYTES <= to) {

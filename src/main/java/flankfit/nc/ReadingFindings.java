@@ -109,10 +109,12 @@ final class ReadingFindings {
         "use only one pair; brackets [ ] for arithmetic");
   }
 
-  void blankInside(Place place, String text, String value) {
+  void blankInside(Block block, int lineStart, int at, int length) {
+    String text = source.text(at, length);
+    String value = text.replaceAll("\\s|\\.$", "");
     findings.add(
         Code.RD10,
-        place,
+        place(block, lineStart, at, length),
         text + " is read as " + value,
         "blanks mean nothing",
         "close the gap, or add the missing letter");

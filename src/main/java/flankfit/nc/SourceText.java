@@ -14,6 +14,9 @@ import java.util.Objects;
  * from 1; each is shown as UTF-8, or as ISO 8859-1 where its bytes are no UTF-8.
  */
 public final class SourceText {
+  private static final int STRETCHES = 64;
+  private static final int STRETCH = 1024;
+
   private final String file;
   private final byte[] bytes;
   private int[] lineStarts = {};
@@ -45,6 +48,22 @@ public final class SourceText {
 
   byte[] bytes() {
     return bytes;
+  }
+
+  /** A guess of the number of lines from some stretches of the text. */
+  public int likelyLines() {
+    int stretches = bytes.length <= STRETCHES * STRETCH ? 1 : STRETCHES;
+    int length = stretches == 1 ? bytes.length : STRETCH;
+    int ends = 0;
+    for (int i = 0; i < stretches; i++) {
+      int from = stretches == 1 ? 0 : (int) ((long) (bytes.length - length) * i / (stretches - 1));
+      for (int at = from; at < from + length; at++) {
+        ends += bytes[at] == '\n' ? 1 : 0;
+      }
+    }
+    return stretches == 1
+        ? ends + 1
+        : (int) ((double) bytes.length / (stretches * length) * ends) + 1;
   }
 
   /** All lines without their ends. */
