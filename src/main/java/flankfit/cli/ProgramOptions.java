@@ -1,7 +1,7 @@
 package flankfit.cli;
 
-import flankfit.control.BlockObserver;
 import flankfit.check.ProgramCheck;
+import flankfit.control.BlockObserver;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.finding.Code;

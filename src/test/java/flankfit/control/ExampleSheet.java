@@ -196,7 +196,8 @@ public final class ExampleSheet {
     }
     boolean down = text.contains("fix-rounding = \"down\"");
     boolean keeps = text.contains("end-reset = \"keep\"");
-    return s.with(new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks, moves, keeps));
+    return s.with(
+        new ControlSwitches.Flow(form, f.subprograms(), down, loops, blocks, moves, keeps));
   }
 
   private static ControlSwitches place(ControlSwitches s, String name, Point point) {
