@@ -6,12 +6,16 @@ import flankfit.finding.Finding;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** How it will fit: the threads a program cuts, and what the gauges will say. */
 @Command(
@@ -27,6 +31,16 @@ final class GaugeCommand implements Callable<Integer> {
 
   @Mixin private ProgramOptions program = new ProgramOptions();
   @Mixin private OutputOptions output = new OutputOptions();
+  @Mixin private GaugeDrawings drawings = new GaugeDrawings();
+
+  @Option(
+      names = "--sweep",
+      paramLabel = "D4=FROM:TO:STEP",
+      description = {
+        "runs and gauges the program for each wear entry of a D register,",
+        "in the sheet's unit, such as D4=-0.05:0.05:0.005"
+      })
+  private Optional<String> sweep = Optional.empty();
 
   GaugeCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -34,15 +48,27 @@ final class GaugeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    drawings.check(sweep.isPresent(), program.inputs());
     ProgramOptions.Job job = program.run();
+    drawings.check(sweep.isPresent(), job.subprogramFiles());
     GaugeAnswer answer = job.gauge();
     List<Finding> findings = findings(job.interpretation(), answer);
+    Optional<RegisterSweep> swept = sweep(job);
+    List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
     if (output.json()) {
-      GaugeJson.write(job, answer, findings, terminal.outBytes());
+      GaugeJson.write(job, answer, swept, findings, terminal.outBytes());
     } else {
-      terminal.result(GaugeText.of(job, answer, findings, output.style()));
+      terminal.result(GaugeText.of(job, answer, swept, written, findings, output.style()));
     }
     return isYes(answer, findings) ? ExitStatus.OK : ExitStatus.ANSWER_NO;
+  }
+
+  private Optional<RegisterSweep> sweep(ProgramOptions.Job job) throws RequestException {
+    if (sweep.isEmpty()) {
+      return Optional.empty();
+    }
+    SweepOption asked = SweepOption.of(sweep.get(), job.sheet().unit());
+    return Optional.of(RegisterSweep.of(job.gaugeRequest(), asked.register(), asked.entries()));
   }
 
   private static boolean isYes(GaugeAnswer answer, List<Finding> findings) {

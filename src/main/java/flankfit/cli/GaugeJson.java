@@ -4,12 +4,14 @@ import flankfit.finding.Finding;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The answer {@code flankfit/gauge/1}. What the endless regular helix does not have (taper,
@@ -20,7 +22,11 @@ final class GaugeJson {
 
   /** Writes the answer. */
   static void write(
-      ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, OutputStream out)
+      ProgramOptions.Job job,
+      GaugeAnswer answer,
+      Optional<RegisterSweep> sweep,
+      List<Finding> findings,
+      OutputStream out)
       throws IOException {
     try (Json json = new Json(out)) {
       json.object()
@@ -35,8 +41,33 @@ final class GaugeJson {
       for (ThreadAnswer thread : answer.threads()) {
         thread(thread, json);
       }
-      json.endArray().findings(findings).end();
+      json.endArray();
+      if (sweep.isPresent()) {
+        sweep(sweep.get(), json);
+      }
+      json.findings(findings).end();
     }
+  }
+
+  private static void sweep(RegisterSweep sweep, Json json) throws IOException {
+    json.object("sweep")
+        .put("register", "D" + sweep.register())
+        .put("now", sweep.now())
+        .array("steps");
+    for (RegisterSweep.Step step : sweep.steps()) {
+      json.object().put("wear", step.wear()).array("threads");
+      for (ThreadAnswer thread : step.threads()) {
+        json.object().put("hole", thread.hole());
+        if (thread.finished().isPresent()) {
+          json.put("pitch", thread.finished().get().pitchSimple())
+              .put("functional", thread.finished().get().functional());
+        }
+        rulings(thread, json);
+        json.put("verdict", thread.verdict().words()).end();
+      }
+      json.endArray().end();
+    }
+    json.endArray().end();
   }
 
   private static void thread(ThreadAnswer thread, Json json) throws IOException {

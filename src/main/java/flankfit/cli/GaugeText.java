@@ -5,16 +5,19 @@ import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import flankfit.unit.LengthUnit;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -34,10 +37,17 @@ final class GaugeText {
 
   /** The text. */
   static String of(
-      ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Style style) {
+      ProgramOptions.Job job,
+      GaugeAnswer answer,
+      Optional<RegisterSweep> sweep,
+      List<Path> written,
+      List<Finding> findings,
+      Style style) {
     GaugeText text = new GaugeText(job.interpretation().file(), style);
     text.errorsFirst(findings);
     text.threads(answer.threads());
+    sweep.ifPresent(swept -> SweepText.write(swept, answer.threads(), style, text.out));
+    written.forEach(file -> text.out.append("picture ").append(file).append('\n'));
     text.findings(findings);
     text.assumed(assumptions(job, answer));
     Cautions.write(text.out);
@@ -91,7 +101,8 @@ final class GaugeText {
     return text.out.toString();
   }
 
-  private static LengthUnit unit(ThreadAnswer thread) {
+  /** The unit that the thread is named in. */
+  static LengthUnit unit(ThreadAnswer thread) {
     return thread.spec().threadsPerInch().isPresent() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
   }
 
@@ -159,7 +170,7 @@ final class GaugeText {
   }
 
   /** Measures are told to one decimal more than the least increment. */
-  private static String fine(double millimetres, LengthUnit unit) {
+  static String fine(double millimetres, LengthUnit unit) {
     return Figures.fixed(unit.fromMillimetres(millimetres), Figures.decimals(unit) + 1);
   }
 

@@ -1,14 +1,11 @@
 package flankfit.cli;
 
 import flankfit.control.Interpretation;
-import flankfit.finding.Code;
 import flankfit.finding.Finding;
-import flankfit.finding.Place;
 import flankfit.finding.Severity;
 import flankfit.picture.MotionPicture;
 import flankfit.picture.NoOpenGlException;
 import flankfit.picture.Scene;
-import flankfit.picture.Theme;
 import flankfit.picture.View;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,9 +27,6 @@ import picocli.CommandLine.Option;
       "          flankfit motion sample-programs/filter-housing-m20.nc --trace --from 20 --to 30"
     })
 final class MotionCommand implements Callable<Integer> {
-  private static final int LEAST_PIXELS = 200;
-  private static final int MOST_PIXELS = 8192;
-
   private final Terminal terminal;
 
   @Mixin private ProgramOptions program = new ProgramOptions();
@@ -50,14 +44,7 @@ final class MotionCommand implements Callable<Integer> {
       description = "from where the picture is seen (default: iso)")
   private View view = View.ISO;
 
-  @Option(
-      names = "--size",
-      paramLabel = "WxH",
-      description = "size of the picture in pixels (default: 1600x1000)")
-  private String size = "1600x1000";
-
-  @Option(names = "--dark", description = "draws on a dark ground")
-  private boolean dark;
+  @Mixin private PictureOptions picture = new PictureOptions();
 
   @Option(
       names = "--trace",
@@ -85,7 +72,7 @@ final class MotionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    int[] pixels = pixels();
+    PictureOptions.Pixels pixels = picture.ofView();
     if (image.isPresent()) {
       OutputFile.check(image.get(), program.inputs());
     }
@@ -131,17 +118,16 @@ final class MotionCommand implements Callable<Integer> {
     return findings.stream().anyMatch(f -> f.severity() == Severity.ERROR);
   }
 
-  private void draw(ProgramOptions.Job job, Path file, int[] pixels) throws RequestException {
+  private void draw(ProgramOptions.Job job, Path file, PictureOptions.Pixels pixels)
+      throws RequestException {
     Scene scene =
         new Scene(job.interpretation().tape(), job.sheet(), title(job))
             .withMajorDiameters(job.majorDiameters());
     try {
       OutputFile.write(
-          file,
-          MotionPicture.png(scene, view, pixels[0], pixels[1], dark ? Theme.DARK : Theme.LIGHT));
+          file, MotionPicture.png(scene, view, pixels.width(), pixels.height(), picture.theme()));
     } catch (NoOpenGlException e) {
-      throw RequestException.failed(
-          Finding.of(Code.RQ05, Place.file(""), e.getMessage(), e.why(), e.fix()));
+      throw PictureOptions.refused(e);
     }
   }
 
@@ -155,29 +141,5 @@ final class MotionCommand implements Callable<Integer> {
         .stoppedAt()
         .map(stop -> name + " (incomplete: stopped at line " + stop.line() + ")")
         .orElse(name);
-  }
-
-  private int[] pixels() throws RequestException {
-    int cross = size.indexOf('x');
-    try {
-      int width = Integer.parseInt(size.substring(0, Math.max(0, cross)));
-      int height = Integer.parseInt(size.substring(cross + 1));
-      if (Math.min(width, height) >= LEAST_PIXELS && Math.max(width, height) <= MOST_PIXELS) {
-        return new int[] {width, height};
-      }
-    } catch (NumberFormatException e) {
-      throw badSize(e.getMessage());
-    }
-    throw badSize("each side must lie between " + LEAST_PIXELS + " and " + MOST_PIXELS);
-  }
-
-  private RequestException badSize(String why) {
-    return RequestException.wrong(
-        Finding.of(
-            Code.RQ04,
-            Place.file(""),
-            "--size " + size + " is not a size",
-            why,
-            "write width x height in pixels: 1600x1000"));
   }
 }

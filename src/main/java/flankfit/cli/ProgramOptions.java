@@ -243,13 +243,17 @@ final class ProgramOptions {
 
     /** What the gauges will say. */
     GaugeAnswer gauge() {
-      return ThreadGauging.gauge(
-          new GaugeRequest(
-              interpretation.file(),
-              interpretation.tape(),
-              sheet,
-              interpretation.radiusSettings(),
-              this::replay));
+      return ThreadGauging.gauge(gaugeRequest());
+    }
+
+    /** What is to be gauged. */
+    GaugeRequest gaugeRequest() {
+      return new GaugeRequest(
+          interpretation.file(),
+          interpretation.tape(),
+          sheet,
+          interpretation.radiusSettings(),
+          this::replay);
     }
 
     /**

@@ -16,6 +16,16 @@ public enum BundledFont {
     this.file = file;
   }
 
+  /** Side of the em square in the fonts' own units: the same in all of them. */
+  int unitsPerEm() {
+    return 2048;
+  }
+
+  /** Em square over the height from the highest to the lowest letter, of the fonts' tables (1). */
+  double emShare() {
+    return unitsPerEm() / (1901.0 + 483.0);
+  }
+
   /** The font file's bytes. */
   public byte[] bytes() {
     try (InputStream in = BundledFont.class.getResourceAsStream("/flankfit/font/" + file)) {

@@ -142,6 +142,19 @@ final class Overlay implements AutoCloseable {
     return atlas.size(face);
   }
 
+  /** A filled corner after corner (px). */
+  void quad(
+      double x0, double y0, double x1, double y1, double x2, double y2, double x3, double y3) {
+    float u = atlas.whiteX();
+    float v = atlas.whiteY();
+    vertex(x0, y0, u, v);
+    vertex(x1, y1, u, v);
+    vertex(x2, y2, u, v);
+    vertex(x0, y0, u, v);
+    vertex(x2, y2, u, v);
+    vertex(x3, y3, u, v);
+  }
+
   private void quad(
       double x0, double y0, double x1, double y1, float u0, float v0, float u1, float v1) {
     vertex(x0, y0, u0, v0);

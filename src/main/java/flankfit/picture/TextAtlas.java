@@ -30,6 +30,15 @@ final class TextAtlas implements AutoCloseable {
       this.font = font;
       this.size = size;
     }
+
+    BundledFont font() {
+      return font;
+    }
+
+    /** Height of a line from the highest to the lowest letter at scale 1 (px). */
+    double size() {
+      return size;
+    }
   }
 
   /** Characters beyond ASCII that drawings use, in rising order. */

@@ -230,10 +230,13 @@ class Milled {
   }
 
   GaugeAnswer gauge() {
+    return ThreadGauging.gauge(request());
+  }
+
+  GaugeRequest request() {
     SetupSheet sheet = sheet();
-    return ThreadGauging.gauge(
-        new GaugeRequest(
-            "job.nc", tape(sheet.offsets()), sheet, offsets -> Optional.of(tape(offsets))));
+    return new GaugeRequest(
+        "job.nc", tape(sheet.offsets()), sheet, offsets -> Optional.of(tape(offsets)));
   }
 
   ThreadAnswer only() {

@@ -1,0 +1,57 @@
+package flankfit.picture;
+
+import static org.lwjgl.opengl.GL33C.GL_BLEND;
+import static org.lwjgl.opengl.GL33C.GL_COLOR_BUFFER_BIT;
+import static org.lwjgl.opengl.GL33C.GL_ONE_MINUS_SRC_ALPHA;
+import static org.lwjgl.opengl.GL33C.GL_SRC_ALPHA;
+import static org.lwjgl.opengl.GL33C.glBlendFunc;
+import static org.lwjgl.opengl.GL33C.glClear;
+import static org.lwjgl.opengl.GL33C.glClearColor;
+import static org.lwjgl.opengl.GL33C.glDisable;
+import static org.lwjgl.opengl.GL33C.glEnable;
+
+import org.lwjgl.opengl.GL33C;
+
+/** Drawings as files. */
+public final class DiagramFile {
+  private static final int SAMPLES = 4;
+
+  private DiagramFile() {}
+
+  /** The drawing as an SVG file. */
+  public static byte[] svg(Diagram diagram) {
+    return SvgInk.encode(diagram);
+  }
+
+  /**
+   * The drawing as a PNG file.
+   *
+   * @throws NoOpenGlException if the machine has no OpenGL 3.3
+   */
+  public static byte[] png(Diagram diagram) throws NoOpenGlException {
+    try (GlContext context = GlContext.open(false)) {
+      byte[] rgb = draw(diagram);
+      context.requireNoError();
+      return Png.encode(rgb, diagram.width(), diagram.height());
+    }
+  }
+
+  /** Red, green, blue of the drawing, rows from the top, with the current context. */
+  static byte[] draw(Diagram diagram) {
+    try (RenderTarget target = new RenderTarget(diagram.width(), diagram.height(), SAMPLES);
+        TextAtlas atlas = new TextAtlas(1);
+        Overlay overlay = new Overlay(atlas)) {
+      target.bind();
+      float[] ground = new float[4];
+      Colours.put(diagram.palette().ground(), 1, ground, 0);
+      glClearColor(ground[0], ground[1], ground[2], 1);
+      glClear(GL_COLOR_BUFFER_BIT);
+      glDisable(GL33C.GL_DEPTH_TEST);
+      glEnable(GL_BLEND);
+      glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
+      diagram.onto(new OverlayInk(overlay, 1, diagram.height()));
+      overlay.flush(diagram.width(), diagram.height());
+      return target.readRgb();
+    }
+  }
+}
