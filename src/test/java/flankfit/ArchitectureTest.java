@@ -28,11 +28,22 @@ class ArchitectureTest {
     MAY_USE.put("setup", List.of("standard", "motion", "unit", "finding"));
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
-    MAY_USE.put("gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
+    MAY_USE.put("cutting", List.of("motion", "setup", "unit"));
+    MAY_USE.put(
+        "gauge", List.of("sweep", "cutting", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
         "picture",
         List.of(
-            "gauge", "control", "sweep", "nc", "standard", "motion", "setup", "unit", "finding"));
+            "gauge",
+            "control",
+            "sweep",
+            "cutting",
+            "nc",
+            "standard",
+            "motion",
+            "setup",
+            "unit",
+            "finding"));
     MAY_USE.put(
         "window",
         List.of(
@@ -40,6 +51,7 @@ class ArchitectureTest {
             "gauge",
             "control",
             "sweep",
+            "cutting",
             "nc",
             "standard",
             "motion",
@@ -54,6 +66,7 @@ class ArchitectureTest {
             "gauge",
             "control",
             "sweep",
+            "cutting",
             "nc",
             "standard",
             "motion",
