@@ -197,7 +197,9 @@ final class GaugeText {
                       .append(' ')
                       .append(unit.symbol()));
       out.append(group.size() == 1 ? "  (line " : "  (lines ").append(lines).append(")\n");
+      pass.cut().ifPresent(cut -> CuttingText.pass(cut, unit, out));
     }
+    first.bending().ifPresent(bending -> CuttingText.bending(bending, unit, out));
   }
 
   private void offset(ThreadAnswer thread, OffsetAdvice offset) {

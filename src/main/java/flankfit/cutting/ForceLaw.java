@@ -3,14 +3,16 @@ package flankfit.cutting;
 import flankfit.unit.Require;
 
 /**
- * Force on a piece of edge: {@code dF_c = (kc1.1 h^(1-mc) + K_e) dl}, normal to the edge in the
- * axial plane {@code dF_n = (k_n kc1.1 h^(1-mc) + K_e) dl}.
+ * Force on a piece of edge. The chip alone: {@code dF_c = kc1.1 h^(1-mc) dl}, normal to the edge in
+ * the axial plane {@code dF_n = k_n dF_c}. Where a rubbing edge asks for more than that, on thin
+ * chips, {@code dF_c = (K_e + kc1.1 h) dl} and {@code dF_n = (K_e + k_n kc1.1 h) dl} instead: the
+ * power law already holds part of the edge force, so the two are not added.
  *
  * @param kc11 specific cutting force at a chip of 1 mm by 1 mm (N/mm²), above 0
  * @param exponent mc (1), in [0, 1)
  * @param normalShare k_n, normal force for one of cutting force (1), not below 0
  * @param edgeForce K_e, force of a rubbing edge on its length (N/mm), not below 0
- * @param leastChip chip below which the edge rubs and takes nothing (mm), not below 0
+ * @param leastChip chip below which the edge rubs (mm), not below 0
  * @see "O. Kienzle, H. Victor, Spezifische Schnittkräfte bei der Metallbearbeitung, 1957 (from
  *     memory)"
  */
@@ -29,8 +31,21 @@ public record ForceLaw(
     return new ForceLaw(kc11, exponent, normalShare, 0, 0);
   }
 
-  /** Force of the chip on one millimetre of edge (N/mm). */
-  double ofChip(double chip) {
+  /** Cutting force on one millimetre of edge under a chip (N/mm). */
+  double cutting(double chip) {
+    return larger(ofChip(chip), kc11 * chip);
+  }
+
+  /** Force normal to the edge on one millimetre of it (N/mm). */
+  double normal(double chip) {
+    return larger(normalShare * ofChip(chip), normalShare * kc11 * chip);
+  }
+
+  private double larger(double chipAlone, double linear) {
+    return edgeForce > 0 ? Math.max(chipAlone, edgeForce + linear) : chipAlone;
+  }
+
+  private double ofChip(double chip) {
     return kc11 * Math.pow(chip, 1 - exponent);
   }
 }

@@ -120,6 +120,14 @@ public final class Ladder {
       return rung(y, largest(off) <= SETTLED);
     }
 
+    private double[] moved(double[] y, double[] change, double share) {
+      double[] moved = y.clone();
+      for (int k = 0; k < y.length; k++) {
+        moved[k] = step.limited(y[k] - share * change[k]);
+      }
+      return moved;
+    }
+
     private double[] away(double[] y) {
       double[] force = new double[y.length];
       for (int k = 0; k < y.length; k++) {
@@ -184,8 +192,8 @@ public final class Ladder {
         double shift = dot(shared(row), away);
         double standing = stock.standing(number, row, cutShort);
         boolean rubbing = rows.at(row, chips) < law.leastChip();
-        boolean keeps = rubbing && Double.isFinite(standing);
-        shifts.add(keeps ? Math.max(shift, standing) : shift);
+        // What a tooth leaves uncut makes the next one's chip thicker: a thin layer stays at most.
+        shifts.add(rubbing ? Math.max(shift, Math.min(standing, law.leastChip())) : shift);
         rubs.add(rubbing);
         peak += rows.at(row, peaks);
         for (int k = 0; k < forces.length; k++) {
@@ -202,14 +210,6 @@ public final class Ladder {
       sum += a[i] * b[i];
     }
     return sum;
-  }
-
-  private static double[] moved(double[] y, double[] change, double share) {
-    double[] moved = y.clone();
-    for (int k = 0; k < y.length; k++) {
-      moved[k] -= share * change[k];
-    }
-    return moved;
   }
 
   private static double largest(double[] values) {

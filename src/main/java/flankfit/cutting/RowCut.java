@@ -155,7 +155,7 @@ public record RowCut(
     /** Cutting force on one tooth at an angle (N). */
     double onTooth(double psi, Metal metal, ForceLaw law) {
       double chip = chip(psi);
-      return chip > 0 && depth(psi, metal) > 0 ? (law.ofChip(chip) + law.edgeForce()) * length : 0;
+      return chip > 0 && depth(psi, metal) > 0 ? law.cutting(chip) * length : 0;
     }
 
     RowForce force(Metal metal, ForceLaw law) {
@@ -216,9 +216,8 @@ public record RowCut(
         double psi = from + (to - from) * GaussPoints.place(ROUND, i);
         double weight = (to - from) * GaussPoints.weight(ROUND, i);
         double chip = Math.max(0, chip(psi));
-        double ofChip = law.ofChip(chip);
-        double tangential = (ofChip + law.edgeForce()) * length;
-        double normal = (law.normalShare() * ofChip + law.edgeForce()) * length * radial;
+        double tangential = law.cutting(chip) * length;
+        double normal = law.normal(chip) * length * radial;
         volume += chip * length * radius * weight;
         cutting += tangential * weight;
         away += (side * tangential * Math.sin(psi) + normal * Math.cos(psi)) * weight;

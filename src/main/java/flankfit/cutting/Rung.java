@@ -7,7 +7,7 @@ import java.util.Objects;
  * What one pass of a ladder does.
  *
  * @param cutShort how far each row is pushed off its path (mm), positive away from the wall: the
- *     path cut short; for a row that rubs, how far the metal it leaves stands in front of its path
+ *     path cut short; for a row that rubs, at least the layer that it leaves standing
  * @param total what all rows together feel; volume of one tooth of all rows
  * @param peak greatest cutting force on one tooth of all rows (N)
  * @param rubs whether each row only rubs: its chip is thinner than its edge can take

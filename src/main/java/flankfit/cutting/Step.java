@@ -5,6 +5,8 @@ import java.util.Objects;
 
 /** One pass of a ladder: how a row cuts when nothing bends, and how the rows push each other. */
 public final class Step {
+  private static final double MOST_OF_ROOM = 0.9;
+
   private final RowCut cut;
   private final double[][] compliance;
 
@@ -37,6 +39,13 @@ public final class Step {
   /** Shift of a row for one newton on another (mm/N). */
   double compliance(int row, int loaded) {
     return compliance[row][loaded];
+  }
+
+  /** A shift no larger than the path allows (mm): the mill stays off the axis, and off a boss. */
+  double limited(double cutShort) {
+    double room = cut.pathRadius() - (cut.internal() ? 0 : cut.edge().outside());
+    double most = MOST_OF_ROOM * room;
+    return cut.internal() ? Math.min(cutShort, most) : Math.max(cutShort, -most);
   }
 
   /** The path of the row pushed off it (mm): nearer to a hole's axis, farther from a boss's. */

@@ -114,7 +114,7 @@ class LadderTest {
     ForceLaw edged = new ForceLaw(2500, 0.25, 0.5, 40, 0.002);
     double kind = climb(6, true, 3, STEEL).get(2).meanCutShort();
     List<Rung> practice = climb(6, true, 4, edged);
-    assertThat(practice.get(2).meanCutShort()).isBetween(kind + 0.0005, 0.01);
+    assertThat(practice.get(2).meanCutShort()).isBetween(kind + 0.0002, 0.01);
     // The fourth pass meets so little that its edge only rubs: it leaves what it found.
     assertThat(practice.get(3).rubs()).containsOnly(true);
     assertThat(practice.get(3).meanCutShort()).isEqualTo(practice.get(2).meanCutShort());

@@ -50,7 +50,7 @@ class WorkMaterialsTest {
     double[] printed = {a, b, c, d, e, f};
     for (int i = 0; i < feed.length; i++) {
       double chip = feed[i] * Math.sin(Math.PI / 4);
-      double kc = row.ofChip().ofChip(chip) / chip;
+      double kc = row.ofChip().cutting(chip) / chip;
       // The fit's largest residual is 1.5 %; the print has two decimals.
       assertThat(kc).isCloseTo(1000 * printed[i], within(0.015 * kc + 5));
     }
