@@ -60,7 +60,7 @@ final class Answering {
         ruling.noGo(),
         ruling.plain(),
         ruling.verdict(),
-        reason(ruling, offset) + stiff(bending),
+        reason(ruling, offset) + stiff(bending, ruling.verdict()),
         offset,
         bending);
   }
@@ -73,13 +73,11 @@ final class Answering {
         : mean.withFit(measurer.fit(found.tight().thread(), found.accumulatedError()));
   }
 
-  /** What a stiff mill would have changed, where it shows. */
-  private String stiff(Optional<BendingAnswer> bending) {
+  /** Says so when a stiff mill would have made another verdict. */
+  private static String stiff(Optional<BendingAnswer> bending, Verdict verdict) {
     return bending
-        .map(
-            b ->
-                "; bending is in this: a stiff mill would leave "
-                    + found.text().length(b.rigidPitch()))
+        .filter(b -> b.rigidVerdict() != verdict)
+        .map(b -> "; bending decides: of a stiff mill it would be: " + b.rigidVerdict().words())
         .orElse("");
   }
 

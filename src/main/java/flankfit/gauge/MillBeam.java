@@ -44,13 +44,12 @@ final class MillBeam {
     Cantilever alone =
         new Cantilever(sections(tool), known.orElse(ToolMaterial.CARBIDE).modulus(), 0);
     double holder = tool.holderCompliance().orElse(alone.compliance(0, 0));
-    String yields = Text.number(MICROMETRES * holder, 3) + " micrometres for each newton";
     if (tool.holderCompliance().isEmpty()) {
       assumed.add(
           called
-              + ": holder and spindle are taken to yield as much again as the mill at its tip, "
-              + yields
-              + " (from memory; state holder-compliance once it is measured)");
+              + ": holder and spindle yield as much as the mill's tip, "
+              + Text.number(MICROMETRES * holder, 3)
+              + " µm/N (from memory)");
     }
     return Optional.of(new Made(alone.inHolder(holder), assumed));
   }

@@ -108,11 +108,8 @@ final class WorkpieceMetal {
             + Text.number(metal.kc11(), 0)
             + " N/mm², mc "
             + Text.number(metal.exponent(), 3)
-            + " ("
-            + metal.source()
-            + "); each force may be off by 30 %");
+            + (metal.read() ? ", read from a printed table" : ", from memory"));
     assumptions.add(
-        "bending is that of the mean force over a turn of the cutter, full turns only; the offset"
-            + " advice holds it as it is");
+        "bending is that of the mean force over a turn of the cutter; the offset advice holds it");
   }
 }

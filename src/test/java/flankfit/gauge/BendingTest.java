@@ -85,12 +85,24 @@ class BendingTest {
     assertThat(left).isBetween(0.004, 0.15);
     assertThat(bending.springGain()).isBetween(0.75 * left, left);
     assertThat(push(once.passes().get(0)).away()).isPositive();
-    assertThat(once.reason()).contains("a stiff mill would leave");
+    assertThat(bending.rigidVerdict()).isEqualTo(once.verdict());
+    assertThat(once.reason()).doesNotContain("bending");
     job.radii = new double[] {3, 3};
     ThreadAnswer twice = job.only();
     assertThat(pitch(twice.passes().get(0))).isCloseTo(pitch(once.passes().get(0)), within(1e-9));
     assertThat(pitch(twice.passes().get(1)) - pitch(twice.passes().get(0)))
         .isCloseTo(bending.springGain(), within(1e-4));
+  }
+
+  @Test
+  void where_bending_turns_the_verdict_the_reason_says_so() {
+    job.metal = "steel C45";
+    job.wear = -0.008;
+    job.shank = Optional.of(new Tool.Section(14, 45));
+    ThreadAnswer thread = job.only();
+    assertThat(thread.verdict()).isEqualTo(Verdict.GO_REFUSED);
+    assertThat(thread.bending().orElseThrow().rigidVerdict()).isEqualTo(Verdict.GAUGES_GOOD);
+    assertThat(thread.reason()).contains("of a stiff mill it would be: gauges good");
   }
 
   @Test
