@@ -189,7 +189,7 @@ public final class Ladder {
       RowForce total = RowForce.NONE;
       double peak = 0;
       for (int row = 0; row < step.rows(); row++) {
-        double shift = dot(shared(row), away);
+        double shift = step.limited(dot(shared(row), away));
         double standing = stock.standing(number, row, cutShort);
         boolean rubbing = rows.at(row, chips) < law.leastChip();
         // What a tooth leaves uncut makes the next one's chip thicker: a thin layer stays at most.

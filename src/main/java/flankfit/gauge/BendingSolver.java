@@ -136,13 +136,13 @@ final class BendingSolver {
     PassStock stock = new PassStock(model, rows);
     List<Rung> rungs = Ladder.climb(steps, stock, material.ofChip());
     List<Rung> practice = Ladder.climb(steps, stock, material.withEdge());
-    for (int i = 0; i < model.passes().size(); i++) {
+    for (int i = 0; i < rungs.size(); i++) {
       if (!rungs.get(i).settled() || !practice.get(i).settled()) {
         assume.accept(
             "bending is left out for "
                 + found.hole().name()
                 + ": force and mill find no balance in the pass at line "
-                + model.passes().get(i).pass().line());
+                + rows.get(i).cut().pass().line());
         return Optional.empty();
       }
     }

@@ -189,6 +189,24 @@ class BendingTest {
   }
 
   @Test
+  void a_mill_as_thin_as_a_wire_gets_an_answer_too() {
+    job.metal = "steel, hardened";
+    job.radii = new double[] {2.8, 3, 3};
+    for (double neck : new double[] {0.3, 1, 3}) {
+      job.neck = Optional.of(new Tool.Section(neck, 60));
+      for (boolean anticlockwise : new boolean[] {true, false}) {
+        job.anticlockwise = anticlockwise;
+        job.rising = anticlockwise;
+        job.zStart = anticlockwise ? -16.5 : -15;
+        ThreadAnswer thread = job.only();
+        assertThat(thread.bending().isPresent())
+            .isNotEqualTo(
+                job.gauge().assumptions().stream().anyMatch(s -> s.contains("no balance")));
+      }
+    }
+  }
+
+  @Test
   void a_feed_meant_for_the_edge_is_told_and_a_usual_one_is_not() {
     job.feed = 1100;
     assertThat(job.gauge().findings()).extracting(Finding::code).contains(Code.TH16);
