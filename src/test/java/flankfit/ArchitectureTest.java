@@ -29,11 +29,22 @@ class ArchitectureTest {
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("trace", List.of("control", "nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
-    MAY_USE.put("gauge", List.of("sweep", "standard", "motion", "setup", "unit", "finding"));
+    MAY_USE.put("cutting", List.of("motion", "setup", "unit"));
+    MAY_USE.put(
+        "gauge", List.of("sweep", "cutting", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
         "check",
         List.of(
-            "gauge", "control", "sweep", "nc", "standard", "motion", "setup", "unit", "finding"));
+            "gauge",
+            "control",
+            "sweep",
+            "cutting",
+            "nc",
+            "standard",
+            "motion",
+            "setup",
+            "unit",
+            "finding"));
     MAY_USE.put(
         "picture",
         List.of(
@@ -56,6 +67,7 @@ class ArchitectureTest {
             "gauge",
             "control",
             "sweep",
+            "cutting",
             "nc",
             "standard",
             "motion",
@@ -72,6 +84,7 @@ class ArchitectureTest {
             "gauge",
             "control",
             "sweep",
+            "cutting",
             "nc",
             "standard",
             "motion",

@@ -92,6 +92,9 @@ final class GaugeJson {
     }
     rulings(thread, json);
     json.put("verdict", thread.verdict().words()).put("reason", thread.reason());
+    if (thread.bending().isPresent()) {
+      CuttingJson.bending(thread.bending().get(), json);
+    }
     if (thread.offset().isPresent()) {
       offset(thread.offset().get(), json);
     }
@@ -122,6 +125,9 @@ final class GaugeJson {
       json.put("pitch", after.pitch())
           .put("functional", after.functional())
           .put("major", after.major());
+    }
+    if (pass.cut().isPresent()) {
+      CuttingJson.pass(pass.cut().get(), json);
     }
     json.end();
   }

@@ -208,8 +208,13 @@ final class GaugeText {
                       .append(fine(after.pitch(), unit))
                       .append(' ')
                       .append(unit.symbol()));
+      pass.cut().ifPresent(cut -> CuttingText.push(cut, unit, out));
       out.append(group.size() == 1 ? "  (line " : "  (lines ").append(lines).append(")\n");
+      pass.cut()
+          .filter(cut -> pass.role() == ThreadAnswer.Role.FINISH)
+          .ifPresent(cut -> CuttingText.pass(cut, unit, out));
     }
+    first.bending().ifPresent(bending -> CuttingText.bending(bending, unit, out));
   }
 
   private void offset(ThreadAnswer thread, OffsetAdvice offset) {

@@ -217,6 +217,7 @@ public enum Code {
   TH12(Severity.NOTE, false, "edge-feed"),
   TH13(Severity.WARNING, false, "rows-do-not-match-lead"),
   TH14(Severity.WARNING, false, "passes-out-of-phase"),
+  TH16(Severity.WARNING, false, "feed-meant-for-edge"),
   // GA: gauging
   GA01(Severity.ERROR, false, "no-thread-in-motion"),
   GA02(Severity.ERROR, false, "hole-without-thread"),
@@ -224,6 +225,7 @@ public enum Code {
   GA04(Severity.ERROR, false, "cutter-unknown"),
   GA05(Severity.NOTE, false, "gauge-limits-from-memory"),
   GA06(Severity.ERROR, false, "not-gauged"),
+  GA09(Severity.WARNING, false, "material-unknown"),
   // AS: assumptions
   AS01(Severity.NOTE, false, "rapids-straight"),
   AS02(Severity.NOTE, false, "corners-exact"),

@@ -3,6 +3,7 @@ package flankfit.gauge;
 import flankfit.gauge.ThreadAnswer.PassAnswer;
 import flankfit.gauge.ThreadAnswer.PassMeasures;
 import flankfit.gauge.ThreadAnswer.Role;
+import flankfit.motion.Tape;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.RegularThread;
 import java.util.ArrayList;
@@ -16,28 +17,30 @@ final class Answering {
   private final ThreadSpec spec;
   private final ThreadModel model;
   private final Measurer measurer;
+  private final PassCuts cuts;
 
-  Answering(FoundThread found, OffsetSolver solver) {
+  Answering(FoundThread found, OffsetSolver solver, Tape tape) {
     this.found = found;
     this.solver = solver;
     this.spec = found.spec();
     this.model = found.model();
     this.measurer = new Measurer(spec);
+    this.cuts = new PassCuts(found, tape);
   }
 
   ThreadAnswer answer() {
-    RegularThread thread = model.thread();
+    RegularThread thread = found.asLeft().thread();
     Optional<String> notMeasurable = Judge.notMeasurable(found, thread);
     Optional<Measures> measured =
-        notMeasurable.isPresent()
-            ? Optional.empty()
-            : Optional.of(measurer.measure(thread, model.leadError(), found.accumulatedError()));
+        notMeasurable.isPresent() ? Optional.empty() : Optional.of(measured(thread));
     Judge.Ruling ruling =
         measured
-            .map(m -> Judge.of(found, m))
+            .map(m -> Judge.of(found, m, measurer.simple(found.felt().thread())))
             .orElseGet(() -> Judge.Ruling.notAThread(notMeasurable.orElseThrow()));
     Optional<OffsetAdvice> offset =
         ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
+    Optional<BendingAnswer> bending =
+        measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
     CutPass finish = model.finish();
     return new ThreadAnswer(
         found.hole().name(),
@@ -57,8 +60,25 @@ final class Answering {
         ruling.noGo(),
         ruling.plain(),
         ruling.verdict(),
-        reason(ruling, offset),
-        offset);
+        reason(ruling, offset) + stiff(bending, ruling.verdict()),
+        offset,
+        bending);
+  }
+
+  /** On a taper the tightest row alone decides what enters. */
+  private Measures measured(RegularThread thread) {
+    Measures mean = measurer.measure(thread, model.leadError(), found.accumulatedError());
+    return found.bending().isEmpty()
+        ? mean
+        : mean.withFit(measurer.fit(found.tight().thread(), found.accumulatedError()));
+  }
+
+  /** Says so when a stiff mill would have made another verdict. */
+  private static String stiff(Optional<BendingAnswer> bending, Verdict verdict) {
+    return bending
+        .filter(b -> b.rigidVerdict() != verdict)
+        .map(b -> "; bending decides: of a stiff mill it would be: " + b.rigidVerdict().words())
+        .orElse("");
   }
 
   private static String reason(Judge.Ruling ruling, Optional<OffsetAdvice> offset) {
@@ -72,7 +92,7 @@ final class Answering {
     List<PassAnswer> list = new ArrayList<>();
     for (int i = 0; i < model.passes().size(); i++) {
       Pass pass = model.passes().get(i).pass();
-      list.add(new PassAnswer(pass.line(), pass.radius(), role(i), after(i + 1)));
+      list.add(new PassAnswer(pass.line(), pass.radius(), role(i), after(i + 1), cuts.of(i)));
     }
     return list;
   }
@@ -96,11 +116,12 @@ final class Answering {
   }
 
   private Optional<PassMeasures> after(int count) {
-    RegularThread thread = model.threadAfter(count);
+    RegularThread thread = found.asLeft().threadAfter(count);
     if (Judge.notMeasurable(found, thread).isPresent()) {
       return Optional.empty();
     }
-    Fit fit = measurer.fit(thread, found.accumulatedError());
+    RegularThread tight = found.tight().threadAfter(count);
+    Fit fit = measurer.fit(tight, found.accumulatedError());
     return Optional.of(
         new PassMeasures(measurer.simple(thread), fit.functional(), 2 * thread.groove().bottom()));
   }

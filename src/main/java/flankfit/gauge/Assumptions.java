@@ -22,8 +22,7 @@ final class Assumptions {
   Assumptions(GaugeCondition condition, Text text) {
     this.text = text;
     this.condition = condition;
-    sentences.add("entry and exit arcs are not part of the measured profile");
-    sentences.add("the cutter, its holder and the machine are taken as stiff and without run-out");
+    sentences.add("entry and exit arcs and run-out are not part of the measured profile");
     sentences.add("gauges are held central in the thread and free to turn");
     sentences.add(
         "on an endless regular thread a NO-GO gauge stops at once or runs through; incomplete end"

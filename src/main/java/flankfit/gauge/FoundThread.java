@@ -12,9 +12,43 @@ import java.util.Optional;
  * @param model passes and teeth
  * @param partBottom height of the part's bottom, part frame (mm); empty without a stock
  * @param text words lengths in the program's unit
+ * @param bending how the passes are pushed off their paths; empty for a stiff mill
  */
 record FoundThread(
-    Hole hole, ThreadSpec spec, ThreadModel model, Optional<Double> partBottom, Text text) {
+    Hole hole,
+    ThreadSpec spec,
+    ThreadModel model,
+    Optional<Double> partBottom,
+    Text text,
+    Optional<Bending> bending) {
+  /** The thread of a stiff mill. */
+  FoundThread(
+      Hole hole, ThreadSpec spec, ThreadModel model, Optional<Double> partBottom, Text text) {
+    this(hole, spec, model, partBottom, text, Optional.empty());
+  }
+
+  /** The same thread with what bending does. */
+  FoundThread bent(Optional<Bending> other) {
+    return new FoundThread(hole, spec, model, partBottom, text, other);
+  }
+
+  /**
+   * The thread as bending leaves it, mean over the rows; that of a stiff mill when it is unknown.
+   */
+  ThreadModel asLeft() {
+    return bending.map(b -> model.bent(b.mean())).orElse(model);
+  }
+
+  /** The thread at its tightest row. */
+  ThreadModel tight() {
+    return bending.map(b -> model.bent(b.tight())).orElse(model);
+  }
+
+  /** The thread at the turn where a NO-GO gauge must have stopped. */
+  ThreadModel felt() {
+    return bending.map(b -> model.bent(b.felt())).orElse(model);
+  }
+
   /** Lowest height to which full thread is wanted, part frame (mm). */
   double wantedBottom() {
     double depth =

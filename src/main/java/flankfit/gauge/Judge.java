@@ -62,6 +62,15 @@ final class Judge {
 
   /** What the gauges say of a thread that was measured. */
   static Ruling of(FoundThread found, Measures measured) {
+    return of(found, measured, measured.pitchSimple());
+  }
+
+  /**
+   * What the gauges say of a thread that was measured.
+   *
+   * @param felt simple pitch diameter at the turn where a NO-GO gauge must have stopped (mm)
+   */
+  static Ruling of(FoundThread found, Measures measured, double felt) {
     Optional<String> lost = noGaugeStarts(found);
     if (lost.isPresent()) {
       return Ruling.notAThread(lost.get());
@@ -72,7 +81,7 @@ final class Judge {
     double clearance = sign * (measured.functional() - goPitch);
     Go go = new Go(goPitch, clearance >= 0, clearance);
     double noGoPitch = Mate.noGoPitch(spec);
-    boolean stops = sign * (measured.pitchSimple() - noGoPitch) <= 0;
+    boolean stops = sign * (felt - noGoPitch) <= 0;
     double all = found.engaged() / spec.lead();
     double allowed = spec.gauges().map(PlugGauges::turnsAllowed).orElse(0.0);
     NoGo noGo = new NoGo(noGoPitch, allowed, stops ? 0 : all, stops);
@@ -80,7 +89,7 @@ final class Judge {
         spec.gauges()
             .map(g -> new Plain(measured.minor() >= g.plainGo(), measured.minor() < g.plainNoGo()));
     Verdict verdict = verdict(go, noGo, plain);
-    String reason = reason(verdict, found, measured, go, noGo);
+    String reason = reason(verdict, found, measured, felt, go, noGo);
     return new Ruling(Optional.of(go), Optional.of(noGo), plain, verdict, reason);
   }
 
@@ -125,18 +134,18 @@ final class Judge {
   }
 
   private static String reason(
-      Verdict verdict, FoundThread found, Measures measured, Go go, NoGo noGo) {
+      Verdict verdict, FoundThread found, Measures measured, double felt, Go go, NoGo noGo) {
     ThreadSpec spec = found.spec();
     Text text = found.text();
     String kind = spec.internal() ? "plug" : "ring";
-    double over = Math.abs(measured.pitchSimple() - noGo.pitch());
+    double over = Math.abs(felt - noGo.pitch());
     return switch (verdict) {
       case GO_REFUSED -> goRefused(found, measured, go, noGo, kind);
       case NO_GO_ENTERS ->
           "the NO-GO "
               + kind
               + " runs through: the pitch diameter "
-              + text.length(measured.pitchSimple())
+              + text.length(felt)
               + " is "
               + text.length(over)
               + (spec.internal() ? " above" : " below")

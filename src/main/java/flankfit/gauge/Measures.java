@@ -38,4 +38,20 @@ public record Measures(
     Objects.requireNonNull(pitchOverBall, "pitchOverBall");
     Objects.requireNonNull(decidedBy, "decidedBy");
   }
+
+  /** The same with what a GO gauge finds elsewhere in the thread. */
+  Measures withFit(Fit fit) {
+    return new Measures(
+        major,
+        minor,
+        pitchSimple,
+        pitchOverBall,
+        fit.functional(),
+        fit.flanks(),
+        fit.decidedBy(),
+        flankAngleUp,
+        flankAngleDown,
+        leadError,
+        leadLoss);
+  }
 }

@@ -117,11 +117,12 @@ final class OffsetSolver {
     }
 
     double simple(double[] change) {
-      return measurer.simple(thread(change));
+      return measurer.simple(thread(found.asLeft(), change));
     }
 
-    private RegularThread thread(double[] change) {
-      return found.model().thread(change, change.length);
+    /** Bending is held as it is now: a register moves all passes, and hardly what each takes. */
+    private RegularThread thread(ThreadModel model, double[] change) {
+      return model.thread(change, change.length);
     }
 
     private double[] changeFor(double entry) {
@@ -132,15 +133,15 @@ final class OffsetSolver {
       return change;
     }
 
-    private RegularThread deeper(double depth) {
-      return thread(changeFor(depth / depthPerEntry));
+    private RegularThread deeper(ThreadModel model, double depth) {
+      return thread(model, changeFor(depth / depthPerEntry));
     }
 
     Optional<OffsetAdvice> advise(ModalState state, double sensitivity) {
       double middle = (spec.limits().pitchMin() + spec.limits().pitchMax()) / 2;
-      double toMiddle = depthOf(middle);
+      double toMiddle = depthOf(found.asLeft(), middle);
       double toGo = depthOfGo();
-      double toNoGo = depthOf(Mate.noGoPitch(spec));
+      double toNoGo = depthOf(found.felt(), Mate.noGoPitch(spec));
       if (!Double.isFinite(toMiddle + toGo + toNoGo) || !isProved(toMiddle, middle)) {
         return Optional.empty();
       }
@@ -172,20 +173,21 @@ final class OffsetSolver {
     }
 
     /** The change of depth that gives a simple pitch diameter (mm); NaN when out of reach. */
-    private double depthOf(double pitchDiameter) {
+    private double depthOf(ThreadModel model, double pitchDiameter) {
       double low = -reach(true);
       double high = reach(false);
-      double least = measurer.simple(deeper(low));
+      double least = measurer.simple(deeper(model, low));
       // Far on the shallow side there may be no groove left to measure.
       for (int i = 0; i < HALVINGS && Double.isNaN(least); i++) {
         low /= 2;
-        least = measurer.simple(deeper(low));
+        least = measurer.simple(deeper(model, low));
       }
-      double most = measurer.simple(deeper(high));
+      double most = measurer.simple(deeper(model, high));
       if (!((least - pitchDiameter) * (most - pitchDiameter) <= 0)) {
         return Double.NaN;
       }
-      return Root.between(depth -> measurer.simple(deeper(depth)) - pitchDiameter, low, high);
+      return Root.between(
+          depth -> measurer.simple(deeper(model, depth)) - pitchDiameter, low, high);
     }
 
     /** The change of depth at which the GO gauge just enters (mm); NaN when out of reach. */
@@ -198,7 +200,7 @@ final class OffsetSolver {
     }
 
     private double clearance(double depth) {
-      RegularThread thread = deeper(depth);
+      RegularThread thread = deeper(found.tight(), depth);
       if (!thread.isCut()) {
         return -spec.pitch();
       }

@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param verdict all gauges together
  * @param reason one sentence: which gauge decides, and by how much
  * @param offset advice for the D register; empty when no register moves the finishing pass
+ * @param bending what bending makes of the thread; empty when metal or mill are not known
  */
 public record ThreadAnswer(
     String hole,
@@ -49,7 +50,8 @@ public record ThreadAnswer(
     Optional<Plain> plain,
     Verdict verdict,
     String reason,
-    Optional<OffsetAdvice> offset) {
+    Optional<OffsetAdvice> offset,
+    Optional<BendingAnswer> bending) {
   public ThreadAnswer {
     passes = List.copyOf(passes);
     Objects.requireNonNull(verdict, "verdict");
@@ -101,8 +103,10 @@ public record ThreadAnswer(
    * @param radius radius of its path (mm)
    * @param role what it is for
    * @param after what is measured after it; empty while nothing is cut
+   * @param cut how it cuts; empty when no feed is known
    */
-  public record PassAnswer(int line, double radius, Role role, Optional<PassMeasures> after) {}
+  public record PassAnswer(
+      int line, double radius, Role role, Optional<PassMeasures> after, Optional<PassCut> cut) {}
 
   /**
    * What is measured after a pass.

@@ -37,6 +37,7 @@ public final class ThreadGauging {
   private final HoleMatcher holes;
   private final Findings findings = new Findings();
   private final Assumptions assumptions;
+  private final WorkpieceMetal metal;
   private final List<ThreadAnswer> answers = new ArrayList<>();
   private final Set<String> met = new HashSet<>();
   private final Set<Integer> unknownTools = new HashSet<>();
@@ -51,6 +52,7 @@ public final class ThreadGauging {
     this.holes = new HoleMatcher(setup.holes());
     this.text = new Text(unit(request));
     this.assumptions = new Assumptions(setup.gauges(), text);
+    this.metal = new WorkpieceMetal(setup, findings, assumptions);
   }
 
   /** Unit the program speaks in, at its end; that of the sheet when nothing moves. */
@@ -237,7 +239,8 @@ public final class ThreadGauging {
       badCutter(
           pass,
           "its teeth are not in the sheet",
-          "state it in the sheet as a thread mill with diameter, rows, pitch, flank-angle, crest-flat");
+          "state it in the sheet as a thread mill with diameter, rows, pitch, flank-angle,"
+              + " crest-flat");
     }
   }
 
@@ -266,11 +269,13 @@ public final class ThreadGauging {
     Scene scene = new Scene(request.program(), request.tape(), found);
     new HelixRules(scene, findings).check();
     new ToolRules(scene, findings).check();
+    FeedRule.check(scene, findings);
     EntryRule.check(scene, findings);
     new RetractRule(scene, findings).check();
     fromMemory(scene);
     assumptions.of(found);
-    answers.add(new Answering(found, solver(found)).answer());
+    FoundThread bent = found.bent(metal.bending(found));
+    answers.add(new Answering(bent, solver(found), request.tape()).answer());
   }
 
   private static Optional<String> impossiblePath(FoundThread found) {

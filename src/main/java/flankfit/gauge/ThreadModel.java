@@ -7,6 +7,7 @@ import flankfit.sweep.JoinedGroove;
 import flankfit.sweep.RegularThread;
 import flankfit.unit.Tolerance;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -15,8 +16,10 @@ import java.util.List;
  * @param spec thread wanted
  * @param blankRadius radius of the hole or boss before the thread (mm)
  * @param passes the passes in order, at least one
+ * @param bend added to the radius of each pass's path by bending (mm); depth and order of the
+ *     passes are those of the motion
  */
-record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
+record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes, List<Double> bend) {
   /** Radii nearer than this are one radius: a spring pass repeats the finishing one. */
   static final double SAME_RADIUS = 0.001;
 
@@ -30,6 +33,17 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
 
   ThreadModel {
     passes = List.copyOf(passes);
+    bend = List.copyOf(bend);
+  }
+
+  /** The thread of stiff passes. */
+  ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
+    this(spec, blankRadius, passes, Collections.nCopies(passes.size(), 0.0));
+  }
+
+  /** The same passes bent. */
+  ThreadModel bent(List<Double> other) {
+    return new ThreadModel(spec, blankRadius, passes, other);
   }
 
   /** Index of the first pass at full depth. */
@@ -76,13 +90,7 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
    * @param count number of passes, from the first, that have been run
    */
   RegularThread thread(double[] change, int count) {
-    int deepest = 0;
-    for (int i = 1; i < count; i++) {
-      double gain = reach(i, change) - reach(deepest, change);
-      if (spec.internal() ? gain > SAME_RADIUS : gain < -SAME_RADIUS) {
-        deepest = i;
-      }
-    }
+    int deepest = deepestOf(change, count);
     List<JoinedGroove.Member> members = new ArrayList<>();
     addTurns(members, deepest, change, 0);
     for (int i = 0; i < count; i++) {
@@ -94,12 +102,28 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
     return new RegularThread(groove, spacing(), blankRadius);
   }
 
+  /** The first of so many passes that reaches deepest: the groove's middle is its own. */
+  int deepestOf(int count) {
+    return deepestOf(new double[passes.size()], count);
+  }
+
+  private int deepestOf(double[] change, int count) {
+    int deepest = 0;
+    for (int i = 1; i < count; i++) {
+      double gain = reach(i, change) - reach(deepest, change);
+      if (spec.internal() ? gain > SAME_RADIUS : gain < -SAME_RADIUS) {
+        deepest = i;
+      }
+    }
+    return deepest;
+  }
+
   private static Groove joined(List<JoinedGroove.Member> members) {
     return new JoinedGroove(members);
   }
 
   private double reach(int i, double[] change) {
-    return passes.get(i).reach(spec.internal()) + change[i];
+    return passes.get(i).reach(spec.internal()) + change[i] + bend.get(i);
   }
 
   /** Whether two passes wind alike, so that one axial section tells of both. */
@@ -115,7 +139,7 @@ record ThreadModel(ThreadSpec spec, double blankRadius, List<CutPass> passes) {
    */
   private void addTurns(List<JoinedGroove.Member> members, int i, double[] change, double shift) {
     CutPass cut = passes.get(i);
-    double radius = cut.pass().radius() + change[i];
+    double radius = cut.pass().radius() + change[i] + bend.get(i);
     Groove groove = new HelicalGroove(cut.tooth(), spec.internal(), radius, cut.pass().lead());
     members.add(new JoinedGroove.Member(groove, shift));
     if (cut.rowPitch() > 0) {

@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param diameterTolerance half-width is not meant: greatest minus least diameter (mm); 0 unknown
  * @param runout total indicator reading (mm)
  * @param material text of the sheet
+ * @param holderCompliance how far holder, spindle and clamp yield for one newton at the tool
+ *     (mm/N); empty when not measured
  * @param line line of the sheet, from 1; 0 when not from a sheet
  */
 public record Tool(
@@ -40,9 +42,49 @@ public record Tool(
     double diameterTolerance,
     double runout,
     String material,
+    Optional<Double> holderCompliance,
     int line) {
   public Tool {
     Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(holderCompliance, "holderCompliance");
+  }
+
+  /** A tool whose holder was not measured. */
+  public Tool(
+      int number,
+      Kind kind,
+      boolean leftHand,
+      double diameter,
+      int flutes,
+      Optional<Teeth> teeth,
+      double pointAngle,
+      double cornerRadius,
+      double fluteLength,
+      Optional<Section> neck,
+      Optional<Section> shank,
+      Optional<Section> holder,
+      double diameterTolerance,
+      double runout,
+      String material,
+      int line) {
+    this(
+        number,
+        kind,
+        leftHand,
+        diameter,
+        flutes,
+        teeth,
+        pointAngle,
+        cornerRadius,
+        fluteLength,
+        neck,
+        shank,
+        holder,
+        diameterTolerance,
+        runout,
+        material,
+        Optional.empty(),
+        line);
   }
 
   /** Radius over the teeth (mm). */

@@ -15,6 +15,8 @@ final class ToolReader {
   private static final String LENGTH = "a length above 0";
   private static final String FROM_ZERO = "a length, not below 0";
   private static final int GREATEST_NUMBER = 99_999_999;
+  private static final double GREATEST_COMPLIANCE = 10;
+  private static final double MICROMETRES = 1000;
   private static final double USUAL_DRILL_POINT = Angles.toRadians(118);
   private static final double USUAL_CONE = Angles.toRadians(90);
 
@@ -44,7 +46,8 @@ final class ToolReader {
         .and("holder", "{ diameter = …, length = … }")
         .and("diameter-tolerance", FROM_ZERO)
         .and("runout", FROM_ZERO)
-        .and("material", "text");
+        .and("material", "text")
+        .and("holder-compliance", "micrometres for one newton, a number from 0 to 10");
   }
 
   Optional<Tool> read(SheetTable table) {
@@ -68,6 +71,7 @@ final class ToolReader {
     Optional<Double> tolerance = notMeasured(table, "diameter-tolerance", threads);
     Optional<Double> runout = notMeasured(table, "runout", threads);
     Optional<String> material = table.item("material").flatMap(SheetItem::text);
+    Optional<Double> yields = holderCompliance(table);
     checkLengths(table, fluteLength, neck, itsTeeth);
     if (number.isEmpty() || kind.isEmpty() || diameter.isEmpty()) {
       return Optional.empty();
@@ -89,6 +93,7 @@ final class ToolReader {
             tolerance.orElse(0.0),
             runout.orElse(0.0),
             material.orElse(""),
+            yields,
             table.place().line()));
   }
 
@@ -220,6 +225,20 @@ final class ToolReader {
   private static Optional<Double> notMeasured(SheetTable table, String key, boolean matters) {
     Optional<SheetItem> item = table.item(key);
     return matters && item.isEmpty() ? Optional.of(0.0) : item.flatMap(SheetItem::lengthFromZero);
+  }
+
+  /** How far the holder yields for one newton (mm/N); stated in micrometres. */
+  private static Optional<Double> holderCompliance(SheetTable table) {
+    return table
+        .item("holder-compliance")
+        .flatMap(
+            item ->
+                item.number()
+                    .flatMap(
+                        um ->
+                            um >= 0 && um <= GREATEST_COMPLIANCE
+                                ? Optional.of(um / MICROMETRES)
+                                : item.impossible("it must lie between 0 and 10")));
   }
 
   private static void checkLengths(

@@ -55,6 +55,13 @@ class Milled {
   double firstAngle;
   double stepAngle;
   GaugeCondition condition = GaugeCondition.NEW;
+  String metal = "";
+  Optional<Tool.Section> neck = Optional.empty();
+  Optional<Tool.Section> shank = Optional.empty();
+  Optional<Double> holderCompliance = Optional.empty();
+  double feed = 180;
+  double rpm = 3200;
+  double fluteLength = 20;
 
   Tape tape(Offsets offsets) {
     Offsets.Register r = offsets.radius(register).orElse(new Offsets.Register(0, 0));
@@ -156,9 +163,9 @@ class Milled {
         unit,
         "G54",
         4,
-        180,
+        feed,
         spindle,
-        3200,
+        rpm,
         true);
   }
 
@@ -197,7 +204,7 @@ class Milled {
         holes,
         List.of(tool()),
         offsets,
-        "",
+        metal,
         condition,
         List.of());
   }
@@ -219,13 +226,14 @@ class Milled {
                 0.5)),
         Math.PI,
         0,
-        20,
-        Optional.empty(),
-        Optional.empty(),
+        fluteLength,
+        neck,
+        shank,
         Optional.empty(),
         0,
         0,
         "carbide",
+        holderCompliance,
         1);
   }
 

@@ -52,6 +52,12 @@ class SetupErrorsTest {
   }
 
   @Test
+  void a_measured_holder_is_read_in_micrometres_for_one_newton() {
+    SheetReading reading = readWith("runout", "holder-compliance = 0.05");
+    assertThat(reading.sheet().orElseThrow().tools().get(0).holderCompliance()).contains(5e-5);
+  }
+
+  @Test
   void subprograms_lie_beside_the_sheet() {
     for (String name : List.of("../hole-pattern.nc", "sub\\\\a.nc", "..", "")) {
       Finding finding =
