@@ -150,6 +150,11 @@ public final class WallField {
     return up ? read.upAtBottom[element] : read.downAtBottom[element];
   }
 
+  /** Depth of the basic pitch cylinder (mm). */
+  double pitchLine() {
+    return winding.turned(spec.basicPitch() / 2);
+  }
+
   /** Number of depths. */
   int depths() {
     return read.ladder.length;

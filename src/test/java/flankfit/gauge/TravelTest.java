@@ -122,8 +122,11 @@ class TravelTest {
     assertThat(clear.clearance().orElseThrow()).isCloseTo(0.01, within(2.5e-4));
     assertThat(clear.shiftX()).isCloseTo(0.012, within(1e-4));
     assertThat(clear.shiftY()).isCloseTo(-0.005, within(1e-4));
-    Travel central = travel(wall, go(wall, -0.01), Play.CENTRAL);
-    assertThat(central.clearance().orElseThrow()).isCloseTo(0.01 - 0.026, within(1e-4));
+    WallField field = WallField.sample(wall, wall.spec, true);
+    Functional central = Functional.flanks(field, Play.CENTRAL, -15, -1);
+    assertThat(central.diameter()).isCloseTo(wall.pitchDiameter() - 0.026, within(1e-4));
+    Travel held = Travel.of(field, go(wall, -0.01), From.MOUTH, Play.CENTRAL);
+    assertThat(held.end()).isEqualTo(End.STOPPED);
   }
 
   @Test

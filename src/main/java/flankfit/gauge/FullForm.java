@@ -1,0 +1,70 @@
+package flankfit.gauge;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
+/**
+ * The elements of a wall where the thread has its full form: the groove as deep as most are, both
+ * ridges as high as most are, both flanks there at the pitch line.
+ */
+final class FullForm {
+  /** Share of the pitch by which bottom and ridges may stand short of the usual ones (1). */
+  private static final double SHORT = 0.05;
+
+  private final WallField field;
+  private final int[] elements;
+  private final double usualRidge;
+  private final double usualBottom;
+
+  FullForm(WallField field) {
+    this.field = field;
+    int[] grooves =
+        IntStream.range(0, field.size())
+            .filter(e -> Double.isFinite(width(e)) && Double.isFinite(field.bottom(e)))
+            .toArray();
+    this.usualBottom = median(Arrays.stream(grooves).mapToDouble(field::bottom).toArray());
+    this.usualRidge =
+        median(
+            Arrays.stream(grooves)
+                .mapToDouble(e -> Math.max(field.ridge(e, true), field.ridge(e, false)))
+                .toArray());
+    this.elements = Arrays.stream(grooves).filter(this::isFull).toArray();
+  }
+
+  private double width(int e) {
+    double depth = field.pitchLine();
+    return field.flankAt(e, depth, true) + field.flankAt(e, depth, false);
+  }
+
+  private boolean isFull(int e) {
+    double slack = SHORT * field.spec().pitch();
+    double ridge = Math.max(field.ridge(e, true), field.ridge(e, false));
+    return field.bottom(e) >= usualBottom - slack && ridge <= usualRidge + slack;
+  }
+
+  private static double median(double[] values) {
+    Arrays.sort(values);
+    return values.length == 0 ? Double.NaN : values[values.length / 2];
+  }
+
+  /** Elements of full form, from above downwards. */
+  int[] elements() {
+    return elements;
+  }
+
+  /** Depth to which most ridges reach (mm). */
+  double usualRidge() {
+    return usualRidge;
+  }
+
+  /** Height of the lowest place where there is any groove (mm); the mouth when there is none. */
+  double lowestGroove() {
+    double shallow = usualRidge + 2 * SHORT * field.spec().pitch();
+    for (int e = field.size() - 1; e >= 0; e--) {
+      if (Double.isFinite(field.bottom(e)) && field.bottom(e) > shallow) {
+        return field.height(e);
+      }
+    }
+    return field.mouth();
+  }
+}
