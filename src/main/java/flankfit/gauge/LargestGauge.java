@@ -1,5 +1,7 @@
 package flankfit.gauge;
 
+import java.util.Arrays;
+
 /**
  * The largest gauge of a form that stands in a stretch of a wall: a linear program in four unknowns
  * by the dual simplex. The unknowns, all as lengths along the axis (mm), are the gauge's pitch
@@ -31,6 +33,7 @@ final class LargestGauge {
   private static final double[] GOAL = {1, 1.0e-9, 1.3e-9, 1.7e-9};
 
   private static final int MOST_PIVOTS = 5000;
+  private static final int NOTHING = Integer.MIN_VALUE;
 
   private final Rooms rooms;
   private final boolean free;
@@ -41,6 +44,8 @@ final class LargestGauge {
   private final double[] weight = new double[N];
   private final double[] row = new double[N];
   private double[][] inverse = new double[N][N];
+  private int[] known = new int[64];
+  private int knownCount;
 
   /**
    * An empty stretch.
@@ -60,7 +65,7 @@ final class LargestGauge {
     clear();
   }
 
-  /** Forgets everything met so far. */
+  /** Lets go of everything touched. */
   void clear() {
     basis[0] = -1;
     basis[1] = -2;
@@ -113,7 +118,7 @@ final class LargestGauge {
         found[count++] = basis[i];
       }
     }
-    return java.util.Arrays.copyOf(found, count);
+    return Arrays.copyOf(found, count);
   }
 
   /**
@@ -123,9 +128,13 @@ final class LargestGauge {
    */
   boolean fit(int low, int high) {
     for (int pivot = 0; pivot < MOST_PIVOTS; pivot++) {
-      int worst = worst(low, high);
+      int worst = worstKnown(low, high);
       if (worst == NOTHING) {
-        return true;
+        worst = worst(low, high);
+        if (worst == NOTHING) {
+          return true;
+        }
+        know(worst);
       }
       if (!enter(worst)) {
         return false;
@@ -134,9 +143,15 @@ final class LargestGauge {
     throw new IllegalStateException("the largest gauge is not found in " + MOST_PIVOTS + " steps");
   }
 
-  private static final int NOTHING = Integer.MIN_VALUE;
+  private void know(int id) {
+    if (knownCount == known.length) {
+      known = Arrays.copyOf(known, 2 * knownCount);
+    }
+    known[knownCount++] = id;
+  }
 
-  private int worst(int low, int high) {
+  /** The worst of the rows that were ever met: few, and nearly always those that matter. */
+  private int worstKnown(int low, int high) {
     int worst = NOTHING;
     double most = BROKEN;
     for (int b = 0; b < BOXES; b++) {
@@ -146,6 +161,21 @@ final class LargestGauge {
         worst = -1 - b;
       }
     }
+    for (int i = 0; i < knownCount; i++) {
+      int element = known[i] / KINDS;
+      double excess = element < low || element > high ? 0 : excess(known[i]);
+      if (excess > most) {
+        most = excess;
+        worst = known[i];
+      }
+    }
+    return worst;
+  }
+
+  /** The worst of the rows of a range. */
+  private int worst(int low, int high) {
+    int worst = NOTHING;
+    double most = BROKEN;
     double[] cos = rooms.cos();
     double[] sin = rooms.sin();
     double slip = rooms.slip();
@@ -182,7 +212,7 @@ final class LargestGauge {
   private double read(int id) {
     if (id < 0) {
       int b = -1 - id;
-      java.util.Arrays.fill(row, 0);
+      Arrays.fill(row, 0);
       row[b < N ? b : b - N + 1] = b < N ? 1 : -1;
       return box[b];
     }

@@ -12,11 +12,8 @@ final class Rooms {
   /** Share of the load from which a place counts as touched (1). */
   static final double TOUCHED = 1e-6;
 
-  private final WallField field;
-  private final ThreadGauge gauge;
-  private final double tan;
-  private final double root;
-  private final double crestDepth;
+  private final Winding winding;
+  private final double pitchHeight;
   private final double[] up;
   private final double[] down;
   private final double[] crest;
@@ -24,41 +21,56 @@ final class Rooms {
   private final double[] sin;
   private final double slip;
 
-  private Rooms(WallField field, ThreadGauge gauge) {
-    Winding winding = field.winding();
-    int size = field.size();
-    this.field = field;
-    this.gauge = gauge;
-    this.tan = winding.tan();
-    this.root = winding.turned(gauge.rootRadius());
-    this.crestDepth = winding.turned(gauge.crestRadius());
-    this.up = new double[size];
-    this.down = new double[size];
-    this.crest = new double[size];
-    this.cos = new double[size];
-    this.sin = new double[size];
-    this.slip = winding.sign() * winding.rise() / (gauge.pitchDiameter() / 2 * winding.tan());
-    for (int e = 0; e < size; e++) {
+  private Rooms(WallField field, double diameter) {
+    this.winding = field.winding();
+    this.pitchHeight = winding.turned(diameter / 2) * winding.tan();
+    this.slip = winding.sign() * winding.rise() / (field.spec().basicPitch() / 2 * winding.tan());
+    this.up = new double[field.size()];
+    this.down = new double[field.size()];
+    this.crest = new double[field.size()];
+    this.cos = new double[field.size()];
+    this.sin = new double[field.size()];
+    for (int e = 0; e < field.size(); e++) {
       cos[e] = Math.cos(field.theta(e));
       sin[e] = Math.sin(field.theta(e));
-      up[e] = room(e, true);
-      down[e] = room(e, false);
-      // A crest no deeper than a nanometre beyond the bottom is at the bottom.
-      crest[e] = tan * (field.bottom(e) - crestDepth + Tolerance.MODEL.value());
     }
   }
 
+  /** The room that a thread gauge finds. */
   static Rooms of(WallField field, ThreadGauge gauge) {
-    return new Rooms(field, gauge);
+    Rooms rooms = new Rooms(field, gauge.pitchDiameter());
+    double crestDepth = rooms.winding.turned(gauge.crestRadius());
+    FlankRoom room = new FlankRoom(field, gauge);
+    for (int e = 0; e < field.size(); e++) {
+      rooms.up[e] = room.of(e, true);
+      rooms.down[e] = room.of(e, false);
+      // A crest no deeper than a nanometre beyond the bottom is at the bottom.
+      double over = field.bottom(e) - crestDepth + Tolerance.MODEL.value();
+      rooms.crest[e] = rooms.winding.tan() * over;
+    }
+    return rooms;
+  }
+
+  /** The room that a plain plug or ring finds between the ridges' crests. */
+  static Rooms plain(WallField field, double diameter) {
+    Rooms rooms = new Rooms(field, diameter);
+    double own = rooms.winding.turned(diameter / 2);
+    for (int e = 0; e < field.size(); e++) {
+      double wall = Math.min(field.bottom(e), field.ridge(e, true));
+      rooms.up[e] = Double.POSITIVE_INFINITY;
+      rooms.down[e] = Double.POSITIVE_INFINITY;
+      rooms.crest[e] = rooms.winding.tan() * (wall - own);
+    }
+    return rooms;
   }
 
   Winding winding() {
-    return field.winding();
+    return winding;
   }
 
   /** Pitch depth of the gauge itself times tan α (mm). */
   double pitchHeight() {
-    return winding().turned(gauge.pitchDiameter() / 2) * tan;
+    return pitchHeight;
   }
 
   double up(int element) {
@@ -76,7 +88,7 @@ final class Rooms {
 
   /** The same as a bound of the pitch depth, for gauges whose crest grows with it (mm). */
   double growing(int element) {
-    return crest[element] + pitchHeight();
+    return crest[element] + pitchHeight;
   }
 
   double[] cos() {
@@ -94,7 +106,7 @@ final class Rooms {
 
   /** Pitch diameter of a gauge of a height (mm). */
   double diameter(double height) {
-    return winding().sign() * 2 * height / tan;
+    return winding.sign() * 2 * height / winding.tan();
   }
 
   /** What the row of a contact belongs to. */
@@ -121,34 +133,5 @@ final class Rooms {
       upper += Double.isFinite(less) ? less : 0;
     }
     return upper < -Tolerance.MODEL.value() ? DecidedBy.FLANK_DOWN : DecidedBy.FLANK_UP;
-  }
-
-  private double room(int e, boolean isUp) {
-    double ridge = field.ridge(e, isUp);
-    double least = Double.POSITIVE_INFINITY;
-    double low = Math.max(root, ridge);
-    for (int step = 0; step < field.depths(); step++) {
-      double depth = field.depth(step);
-      if (depth >= low && depth <= crestDepth) {
-        least = lesser(least, field.flank(e, step, isUp), depth);
-      }
-    }
-    least = lesser(least, field.flankAt(e, crestDepth, isUp), crestDepth);
-    if (ridge >= root && ridge <= crestDepth) {
-      least = lesser(least, field.atRidge(e, isUp), ridge);
-    } else {
-      least = lesser(least, field.flankAt(e, root, isUp), root);
-    }
-    double bottom = field.bottom(e);
-    if (bottom >= root && bottom <= crestDepth) {
-      least = lesser(least, field.atBottom(e, isUp), bottom);
-    }
-    return least - winding().pitch() / 4;
-  }
-
-  /** The lesser of a room and that on one cylinder, which may not be there. */
-  private double lesser(double least, double flank, double depth) {
-    double room = flank + depth * tan;
-    return room < least ? room : least;
   }
 }

@@ -3,6 +3,7 @@ package flankfit.gauge;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.Wall;
 import flankfit.unit.Require;
+import java.util.Arrays;
 
 /**
  * A wall read once for gauging and measuring: at directions round the axis, and for each groove met
@@ -181,7 +182,7 @@ public final class WallField {
     if (!(depth >= read.ladder[0] && depth <= read.ladder[last])) {
       return Double.NaN;
     }
-    int found = java.util.Arrays.binarySearch(read.ladder, depth);
+    int found = Arrays.binarySearch(read.ladder, depth);
     if (found >= 0) {
       return flank(element, found, up);
     }
