@@ -95,20 +95,31 @@ final class FieldSampler {
         .toArray(double[][]::new);
   }
 
+  /** Directions are shared out among the processors; the outcome does not depend on how. */
   void readAll() {
+    IntStream.range(0, directions).parallel().forEach(this::readDirection);
+    Arrays.fill(sections, null);
+  }
+
+  private void readDirection(int wanted) {
     GrooveReader reader = new GrooveReader(winding, ladder, pitchLine);
     for (int e = 0; e < size; e++) {
-      reader.read(sections[direction[e]], height[e]);
-      bottom[e] = reader.bottom;
-      ridgeUp[e] = reader.ridgeUp;
-      ridgeDown[e] = reader.ridgeDown;
-      upAtRidge[e] = reader.upAtRidge;
-      downAtRidge[e] = reader.downAtRidge;
-      upAtBottom[e] = reader.upAtBottom;
-      downAtBottom[e] = reader.downAtBottom;
-      System.arraycopy(reader.up, 0, up, e * ladder.length, ladder.length);
-      System.arraycopy(reader.down, 0, down, e * ladder.length, ladder.length);
+      if (direction[e] == wanted) {
+        reader.read(sections[wanted], height[e]);
+        store(e, reader);
+      }
     }
-    Arrays.fill(sections, null);
+  }
+
+  private void store(int e, GrooveReader reader) {
+    bottom[e] = reader.bottom;
+    ridgeUp[e] = reader.ridgeUp;
+    ridgeDown[e] = reader.ridgeDown;
+    upAtRidge[e] = reader.upAtRidge;
+    downAtRidge[e] = reader.downAtRidge;
+    upAtBottom[e] = reader.upAtBottom;
+    downAtBottom[e] = reader.downAtBottom;
+    System.arraycopy(reader.up, 0, up, e * ladder.length, ladder.length);
+    System.arraycopy(reader.down, 0, down, e * ladder.length, ladder.length);
   }
 }

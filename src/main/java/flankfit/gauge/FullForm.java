@@ -5,11 +5,14 @@ import java.util.stream.IntStream;
 
 /**
  * The elements of a wall where the thread has its full form: the groove as deep as most are, both
- * ridges as high as most are, both flanks there at the pitch line.
+ * ridges as high as most are, both flanks there at the pitch line and cut to the full.
  */
 final class FullForm {
   /** Share of the pitch by which bottom and ridges may stand short of the usual ones (1). */
   private static final double SHORT = 0.05;
+
+  /** Share of the pitch by which flanks at the ends may stand nearer than the others (1). */
+  private static final double RUN_OUT = 0.002;
 
   private final WallField field;
   private final int[] elements;
@@ -28,7 +31,32 @@ final class FullForm {
             Arrays.stream(grooves)
                 .mapToDouble(e -> Math.max(field.ridge(e, true), field.ridge(e, false)))
                 .toArray());
-    this.elements = Arrays.stream(grooves).filter(this::isFull).toArray();
+    this.elements = withoutRunOut(Arrays.stream(grooves).filter(this::isFull).toArray());
+  }
+
+  /**
+   * Leaves out where the flanks of the first and last groove are not yet cut to the full: the
+   * cutter passes there once only. That is less than a quarter of a turn.
+   */
+  private int[] withoutRunOut(int[] full) {
+    int most = field.directions() * field.spec().starts() / 4;
+    if (full.length <= 2 * most) {
+      return full;
+    }
+    PitchLine line = new PitchLine(field, full);
+    int from = 0;
+    while (from < most && isTight(line, from)) {
+      from++;
+    }
+    int to = full.length;
+    while (full.length - to < most && isTight(line, to - 1)) {
+      to--;
+    }
+    return Arrays.copyOfRange(full, from, to);
+  }
+
+  private boolean isTight(PitchLine line, int i) {
+    return line.depthOff(i) < -RUN_OUT * field.spec().pitch();
   }
 
   private double width(int e) {

@@ -1,5 +1,6 @@
 package flankfit.gauge;
 
+import flankfit.unit.Tolerance;
 import java.util.Arrays;
 
 /**
@@ -9,6 +10,11 @@ import java.util.Arrays;
 final class PitchLine {
   /** Terms of the fit of depths: constant, with height, with cosine and sine of the direction. */
   private static final int TERMS = 4;
+
+  /** Times the median departure from which a place is left out of the fit (1). */
+  private static final double FAR_OFF = 4;
+
+  private static final int ROUNDS = 3;
 
   private final WallField field;
   private final int[] elements;
@@ -64,11 +70,32 @@ final class PitchLine {
         : field.flank(e, step, true) + field.flank(e, step, false);
   }
 
+  /** Least squares, and again without what stands far off: a mark does not bend the fit. */
   private double[] fit(double[] values, int terms) {
+    boolean[] counts = new boolean[elements.length];
+    Arrays.fill(counts, 0, fittedCount(), true);
+    double[] fit = fit(values, terms, counts);
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] off = new double[fittedCount()];
+      for (int i = 0; i < off.length; i++) {
+        off[i] = Math.abs(values[i] - fitted(fit, elements[i]));
+      }
+      double[] sorted = off.clone();
+      Arrays.sort(sorted);
+      double far = Math.max(Tolerance.MODEL.value(), FAR_OFF * sorted[sorted.length / 2]);
+      for (int i = 0; i < off.length; i++) {
+        counts[i] = off[i] <= far;
+      }
+      fit = fit(values, terms, counts);
+    }
+    return fit;
+  }
+
+  private double[] fit(double[] values, int terms, boolean[] counts) {
     double[][] normal = new double[terms][terms];
     double[] right = new double[terms];
-    for (int i = 0; i < fittedCount(); i++) {
-      for (int r = 0; r < terms; r++) {
+    for (int i = 0; i < elements.length; i++) {
+      for (int r = 0; r < terms && counts[i]; r++) {
         for (int c = 0; c < terms; c++) {
           normal[r][c] += term(i, r) * term(i, c);
         }

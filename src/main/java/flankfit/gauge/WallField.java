@@ -33,7 +33,7 @@ public final class WallField {
   /**
    * Reads a wall.
    *
-   * @param wall the wall
+   * @param wall the wall; must bear being asked by several threads at once
    * @param spec thread wanted there: its pitch, starts, hand, angle and gauges say where to look
    * @param through whether the wall's lower end is open, so that gauges may leave there
    */

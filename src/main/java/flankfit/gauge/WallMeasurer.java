@@ -180,10 +180,11 @@ final class WallMeasurer {
     }
     PitchLine others = new PitchLine(field, below);
     int first = elements.length - below.length;
-    double sum = 0;
-    for (int i = 0; i < first; i++) {
-      sum += line.depth(i) - others.depthAt(elements[i]);
-    }
-    return OptionalDouble.of(2 * sum / first);
+    double[] wider =
+        IntStream.range(0, first)
+            .mapToDouble(i -> line.depth(i) - others.depthAt(elements[i]))
+            .sorted()
+            .toArray();
+    return OptionalDouble.of(2 * wider[first / 2]);
   }
 }

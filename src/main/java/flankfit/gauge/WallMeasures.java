@@ -27,8 +27,9 @@ import java.util.OptionalDouble;
  *     least-squares circle (mm)
  * @param axisX axis of the thread, least squares (mm)
  * @param axisY axis of the thread, least squares (mm)
- * @param bellMouth room on the diameter by which the first full turn stands wider than the straight
- *     line through the others (mm); empty on a thread of less than three full turns
+ * @param bellMouth room on the diameter by which the first full turn, at its median, stands wider
+ *     than the straight line through the others (mm); empty on a thread of less than three full
+ *     turns
  * @param deepest deepest departure into the metal from the usual profile
  * @param ends turns and chamfer at both ends
  */

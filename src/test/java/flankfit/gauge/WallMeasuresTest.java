@@ -179,11 +179,11 @@ class WallMeasuresTest {
     TurnedWall wall = new TurnedWall("M16x2-6H");
     wall.upperWider = (theta, z) -> Math.abs(theta - 1) < 0.15 ? 0.05 : 0;
     WallMeasures measured = measure(wall);
-    assertThat(measured.deepest().depth()).isCloseTo(0.05 * Math.sqrt(3), within(5e-3));
+    assertThat(measured.deepest().depth()).isCloseTo(0.05 * Math.sqrt(3), within(1e-6));
     assertThat(measured.deepest().theta()).isCloseTo(1, within(0.2));
     assertThat(measured.deepest().flank()).isEqualTo(Flank.UP);
     WallField field = WallField.sample(wall, wall.spec, true);
-    assertThat(Departure.within(field, 2, 2).orElseThrow().depth()).isLessThan(5e-3);
+    assertThat(Departure.within(field, 2, 2).orElseThrow().depth()).isLessThan(1e-6);
     assertThat(Departure.within(field, 0.5, 1).orElseThrow().depth()).isGreaterThan(0.08);
   }
 
@@ -198,6 +198,22 @@ class WallMeasuresTest {
     assertThat(measured.ends().incompleteAtMouth()).isCloseTo(0.75, within(0.01));
     assertThat(measured.ends().fullTurns()).isCloseTo((11.05 - 1.5) / 2, within(0.02));
     assertThat(measured.ends().incompleteAtEnd()).isBetween(0.15, 0.48);
+  }
+
+  @Test
+  void flanks_not_cut_to_the_full_are_left_out_at_the_ends_for_a_quarter_turn_only() {
+    TurnedWall wall = new TurnedWall("M16x2-6H");
+    wall.lastGroove = -12;
+    // A tenth on one flank is a twentieth of half the width, 0.0866 on the depth; 0.004 is allowed.
+    wall.upperWider = (theta, z) -> Math.min(0, (z + 11.6) * 0.1);
+    WallMeasures measured = measure(wall);
+    double allowed = 0.004 / (0.05 * Math.sqrt(3));
+    assertThat(measured.ends().incompleteAtEnd()).isCloseTo((0.4 - allowed) / 2, within(0.01));
+    assertThat(measured.pitch().least()).isGreaterThan(wall.pitchDiameter() - 0.004 - 1e-6);
+    wall.upperWider = (theta, z) -> Math.min(0, (z + 10.4) * 0.1);
+    measured = measure(wall);
+    assertThat(measured.ends().incompleteAtEnd()).isCloseTo(0.25, within(0.01));
+    assertThat(measured.pitch().least()).isLessThan(wall.pitchDiameter() - 0.05);
   }
 
   @Test
