@@ -6,6 +6,7 @@ import flankfit.unit.Angles;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /** Reads a wall into the columns of a {@link WallField}. */
 final class FieldSampler {
@@ -44,7 +45,7 @@ final class FieldSampler {
     for (int i = 0; i < directions; i++) {
       sections[i] = new WallSection(wall, winding, through, angle(i));
     }
-    this.phase = GroovePhase.of(sections, winding, pitchLine);
+    this.phase = HelixPhase.of(sections, winding, pitchLine);
     double highest = Double.NEGATIVE_INFINITY;
     double lowest = Double.POSITIVE_INFINITY;
     for (WallSection section : sections) {
@@ -88,7 +89,7 @@ final class FieldSampler {
               double base = phase + winding.rise() * angle(i);
               long first = (long) Math.ceil((low - base) / winding.pitch());
               long last = (long) Math.floor((high - base) / winding.pitch());
-              return java.util.stream.LongStream.rangeClosed(first, last)
+              return LongStream.rangeClosed(first, last)
                   .mapToObj(n -> new double[] {i, base + n * winding.pitch()});
             })
         .sorted(Comparator.comparingDouble(element -> -element[1]))

@@ -48,8 +48,8 @@ public record Functional(double diameter, DecidedBy decidedBy, double shiftX, do
 
   /** The largest gauge with its crest relieved, so that flanks alone decide. */
   static Functional flanks(WallField field, Play play, double low, double high) {
-    Rooms rooms = Rooms.of(field, ThreadGauge.goRelieved(field.spec()));
-    LargestGauge largest = new LargestGauge(rooms, play == Play.FREE, true);
+    Rooms rooms = Rooms.flanksOnly(field, ThreadGauge.goRelieved(field.spec()));
+    LargestGauge largest = new LargestGauge(rooms, play == Play.FREE, false);
     largest.fit(first(field, high), last(field, low));
     return of(rooms, largest, rooms.decidedBy(largest));
   }

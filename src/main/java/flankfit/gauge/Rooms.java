@@ -2,6 +2,7 @@ package flankfit.gauge;
 
 import flankfit.gauge.Fit.DecidedBy;
 import flankfit.unit.Tolerance;
+import java.util.Arrays;
 
 /**
  * The room that each element of a wall leaves a form of gauge: on both flanks and at the crest, as
@@ -48,6 +49,13 @@ final class Rooms {
       double over = field.bottom(e) - crestDepth + Tolerance.MODEL.value();
       rooms.crest[e] = rooms.winding.tan() * over;
     }
+    return rooms;
+  }
+
+  /** The room that a thread gauge finds on its flanks, as if it had no crest. */
+  static Rooms flanksOnly(WallField field, ThreadGauge gauge) {
+    Rooms rooms = of(field, gauge);
+    Arrays.fill(rooms.crest, Double.POSITIVE_INFINITY);
     return rooms;
   }
 

@@ -26,6 +26,7 @@ final class Travelling {
   private List<Contact> tightestContacts = List.of();
   private double tightestX;
   private double tightestY;
+  private boolean crestBlocked;
   private int rear;
 
   Travelling(WallField field, ThreadGauge gauge, From from, Play play) {
@@ -70,6 +71,7 @@ final class Travelling {
         remember(largest);
       }
     }
+    crestBlocked = !stands;
     return stands && largest.height() >= own - Tolerance.MODEL.value() * rooms.winding().tan() / 2;
   }
 
@@ -80,10 +82,9 @@ final class Travelling {
   private Travel stopped(int step, double before) {
     double now = field.height(element(step));
     double last = step > 0 ? field.height(element(step - 1)) : now;
-    boolean smooth = largest.height() < own && before > own && tightest == largest.height();
-    double share = smooth ? (before - own) / (before - largest.height()) : 0;
-    double z = last + share * (now - last);
-    if (!smooth) {
+    double share = before > own ? (before - own) / (before - largest.height()) : 0;
+    double z = crestBlocked ? last : last + share * (now - last);
+    if (crestBlocked) {
       // The crest meets metal: no gauge with this crest passes, so its size is asked anew.
       LargestGauge growing = new LargestGauge(rooms, play == Play.FREE, true);
       growing.fit(lowest(step), highest(step));

@@ -7,7 +7,6 @@ import flankfit.standard.PlugGauges;
 import flankfit.standard.ThreadSpec;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What the NO-GO gauge's turns mean by the rule of the thread's own system: not more than two by
@@ -34,7 +33,6 @@ public record TurnsRuling(
 
   public TurnsRuling {
     travels = List.copyOf(travels);
-    Objects.requireNonNull(travels, "travels");
   }
 
   /** Tries a NO-GO gauge, free to shift, by the rule of the wall's thread. */

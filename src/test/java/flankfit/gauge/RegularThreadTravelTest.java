@@ -29,6 +29,7 @@ class RegularThreadTravelTest {
     "M20x2.5-6H, 16, 2.050, straight",
     "M20x1.5-6H, 14, 3.005, ground",
     "M20x1.5-6H, 14, 2.990, ground",
+    "M20x1.5-6H, 14, 2.700, straight",
     "M20x1.5-6g, 14, 16.080, straight"
   })
   void a_central_gauge_fits_as_on_the_axial_section(
@@ -43,7 +44,7 @@ class RegularThreadTravelTest {
     HelicalGroove groove = new HelicalGroove(tooth, spec.internal(), path, spec.lead());
     RegularThread thread = new RegularThread(groove, spec.pitch(), blank);
     Fit fit = Fit.of(thread, Mate.of(spec), 0);
-    RegularWall wall = new RegularWall(thread, spec.lead(), 0, -5 * spec.pitch());
+    EndlessWall wall = new EndlessWall(thread, spec.lead(), 0, -5 * spec.pitch());
     WallField field = WallField.sample(wall, spec, true, 12);
     double low = -3.5 * spec.pitch();
     double high = -1.5 * spec.pitch();

@@ -105,6 +105,16 @@ class TravelTest {
   }
 
   @Test
+  void a_gauge_of_the_very_size_stops_where_the_thread_grows_tight_and_tells_by_how_much() {
+    TurnedWall wall = new TurnedWall("M16x2-6H");
+    wall.larger = (theta, z) -> z < -6 ? -0.01 : 0;
+    Travel travel = travel(wall, go(wall, 0), Play.CENTRAL);
+    assertThat(travel.z()).isCloseTo(-6, within(0.02));
+    assertThat(travel.clearance().orElseThrow()).isCloseTo(-0.01, within(1e-6));
+    assertThat(travel.stoppedOn().orElseThrow().by()).isNotEqualTo(DecidedBy.CREST);
+  }
+
+  @Test
   void one_groove_only_lets_a_plug_through_that_finds_it() {
     TurnedWall wall = new TurnedWall("M16x2-6H");
     wall.bottom = -2;

@@ -3,13 +3,13 @@ package flankfit.gauge;
 import flankfit.unit.Angles;
 
 /** Where the helix of a wall's grooves stands. */
-final class GroovePhase {
+final class HelixPhase {
   /** Shares of the pitch between which the width of a whole groove lies on the pitch line (1). */
   private static final double NARROWEST = 0.2;
 
   private static final double WIDEST = 0.8;
 
-  private GroovePhase() {}
+  private HelixPhase() {}
 
   /**
    * Height of the middle of a groove in direction 0 (mm), such that grooves lie on the helix on

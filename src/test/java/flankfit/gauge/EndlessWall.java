@@ -5,7 +5,7 @@ import flankfit.sweep.RegularThread;
 import flankfit.sweep.Wall;
 
 /** An endless regular right-hand thread as a wall between two heights, for tests. */
-record RegularWall(RegularThread thread, double lead, double top, double bottom) implements Wall {
+record EndlessWall(RegularThread thread, double lead, double top, double bottom) implements Wall {
   @Override
   public boolean isInternal() {
     return thread.groove().isInternal();
