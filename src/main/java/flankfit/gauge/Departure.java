@@ -21,14 +21,14 @@ public record Departure(double depth, double theta, double z, Flank flank) {
   }
 
   /**
-   * The deepest within an arc of directions; empty when no full thread lies there.
+   * The deepest within an arc of directions; empty when there is less than a turn of full form.
    *
    * @param from first direction (rad)
    * @param sweep how far the arc reaches anticlockwise (rad), from 0 to 2π
    */
   public static Optional<Departure> within(WallField field, double from, double sweep) {
     int[] full = new FullForm(field).elements();
-    return full.length < WallMeasurer.LEAST_ELEMENTS
+    return full.length < field.directions() * field.spec().starts()
         ? Optional.empty()
         : within(field, new PitchLine(field, full), from, sweep);
   }

@@ -9,8 +9,9 @@ import java.util.Arrays;
  * tan α. The contacts found are those of the optimum: what the gauge touches.
  *
  * <p>Sideways and along the axis the gauge moves freely but stays upright: it does not tilt. The
- * surface is linear in the shift: what is left out is its square over the diameter, a tenth of a
- * micrometre for 0.05 mm on an M20.
+ * rows are linear in the shift. Left out are the shift's square over the diameter, a tenth of a
+ * micrometre for 0.05 mm on an M20, and that a shift across turns the helix a little more at the
+ * minor than at the major diameter: about a hundredth of the shift.
  */
 final class LargestGauge {
   static final int UP = 0;
@@ -77,11 +78,6 @@ final class LargestGauge {
   /** Pitch depth of the largest gauge times tan α (mm). */
   double height() {
     return place[0];
-  }
-
-  /** Whether nothing met so far limits the gauge's size. */
-  boolean isUnlimited() {
-    return place[0] >= box[0] - BROKEN;
   }
 
   /** Sideways shift along X (0) or Y (1) times tan α (mm). */

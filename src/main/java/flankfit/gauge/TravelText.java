@@ -22,7 +22,7 @@ final class TravelText {
     String turns = String.format(Locale.ROOT, "%.1f turns", travel.turns());
     return switch (travel.end()) {
       case THROUGH -> who + end + " goes through: " + turns;
-      case ON_FLOOR -> who + " goes to the end of the hole: " + turns + ", " + z(travel, text);
+      case ON_FLOOR -> who + " goes as far as there is room: " + turns + ", " + z(travel, text);
       case STOPPED ->
           who + end + " stops after " + turns + ", " + z(travel, text) + touching(travel, internal);
     };

@@ -15,9 +15,6 @@ import java.util.stream.IntStream;
 
 /** Measures a wall read into a field. */
 final class WallMeasurer {
-  /** Elements below which nothing can be fitted. */
-  static final int LEAST_ELEMENTS = 12;
-
   /** Points of the least-squares line of a flank, and share of a flank left out at each end. */
   private static final int FLANK_POINTS = 31;
 
@@ -173,8 +170,7 @@ final class WallMeasurer {
     double edge = field.height(elements[0]) - lead;
     int[] below = Arrays.stream(elements).filter(e -> field.height(e) <= edge).toArray();
     boolean enough =
-        below.length >= LEAST_ELEMENTS
-            && edge - field.height(elements[elements.length - 1]) >= (TURNS_BELOW - 0.1) * lead;
+        edge - field.height(elements[elements.length - 1]) >= (TURNS_BELOW - 0.1) * lead;
     if (!enough) {
       return OptionalDouble.empty();
     }
