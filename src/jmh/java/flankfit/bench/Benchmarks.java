@@ -37,6 +37,10 @@ public final class Benchmarks {
             + Runtime.version());
     interpretation(scores);
     threads(scores);
+    Double travels = scores.get("TravelBench.travels");
+    if (travels != null) {
+      row("GO and NO-GO through 15 turns", travels, "ms, goal 10");
+    }
     Double chord = scores.get("ChordsBench.turn");
     if (chord != null) {
       row("chords of a helix within 1 µm", 1e3 / chord, "million chords/s, goal 100");

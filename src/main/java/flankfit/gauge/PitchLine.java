@@ -1,0 +1,195 @@
+package flankfit.gauge;
+
+import flankfit.unit.Tolerance;
+import java.util.Arrays;
+
+/**
+ * The pitch line of a wall: for each element of full form the depth at which the groove is half the
+ * pitch wide, and the height of the groove's middle off the helix, each with its least-squares fit.
+ */
+final class PitchLine {
+  /** Terms of the fit of depths: constant, with height, with cosine and sine of the direction. */
+  private static final int TERMS = 4;
+
+  /** Times the median departure from which a place is left out of the fit (1). */
+  private static final double FAR_OFF = 4;
+
+  private static final int ROUNDS = 3;
+
+  private final WallField field;
+  private final int[] elements;
+  private final double[] depth;
+  private final double[] middle;
+  private final double centre;
+  private final double[] depthFit;
+  private final double[] middleFit;
+
+  PitchLine(WallField field, int[] elements) {
+    this.field = field;
+    this.elements = elements;
+    this.depth = new double[elements.length];
+    this.middle = new double[elements.length];
+    for (int i = 0; i < elements.length; i++) {
+      depth[i] = halfWide(elements[i]);
+      double up = field.flankAt(elements[i], field.pitchLine(), true);
+      double down = field.flankAt(elements[i], field.pitchLine(), false);
+      middle[i] = (up - down) / 2;
+    }
+    this.centre = Arrays.stream(elements).mapToDouble(field::height).average().orElse(0);
+    this.depthFit = fit(depth, TERMS);
+    this.middleFit = fit(middle, 2);
+  }
+
+  /**
+   * Depth at which a groove is half the pitch wide (mm); prolonged where it is not in the field.
+   */
+  private double halfWide(int e) {
+    double half = field.spec().pitch() / 2;
+    int first = 0;
+    while (first < field.depths() - 2 && !(wide(e, first) < Double.POSITIVE_INFINITY)) {
+      first++;
+    }
+    int step = first;
+    while (step + 2 < field.depths()
+        && wide(e, step + 1) > half
+        && Double.isFinite(wide(e, step + 2))) {
+      step++;
+    }
+    double a = wide(e, step);
+    double b = wide(e, step + 1);
+    double share = (a - half) / (a - b);
+    return field.depth(step) + share * (field.depth(step + 1) - field.depth(step));
+  }
+
+  /** Width of a groove at a depth of the field; infinite where a ridge does not reach it. */
+  private double wide(int e, int step) {
+    double depth = field.depth(step);
+    boolean free = depth <= field.ridge(e, true) || depth <= field.ridge(e, false);
+    return free
+        ? Double.POSITIVE_INFINITY
+        : field.flank(e, step, true) + field.flank(e, step, false);
+  }
+
+  /** Least squares, and again without what stands far off: a mark does not bend the fit. */
+  private double[] fit(double[] values, int terms) {
+    boolean[] counts = new boolean[elements.length];
+    Arrays.fill(counts, 0, fittedCount(), true);
+    double[] fit = fit(values, terms, counts);
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] off = new double[fittedCount()];
+      for (int i = 0; i < off.length; i++) {
+        off[i] = Math.abs(values[i] - fitted(fit, elements[i]));
+      }
+      double[] sorted = off.clone();
+      Arrays.sort(sorted);
+      double far = Math.max(Tolerance.MODEL.value(), FAR_OFF * sorted[sorted.length / 2]);
+      for (int i = 0; i < off.length; i++) {
+        counts[i] = off[i] <= far;
+      }
+      fit = fit(values, terms, counts);
+    }
+    return fit;
+  }
+
+  private double[] fit(double[] values, int terms, boolean[] counts) {
+    double[][] normal = new double[terms][terms];
+    double[] right = new double[terms];
+    for (int i = 0; i < elements.length; i++) {
+      for (int r = 0; r < terms && counts[i]; r++) {
+        for (int c = 0; c < terms; c++) {
+          normal[r][c] += term(i, r) * term(i, c);
+        }
+        right[r] += term(i, r) * values[i];
+      }
+    }
+    double[] found = new double[TERMS];
+    double[][] inverse = Inverse.of(normal);
+    for (int r = 0; r < terms; r++) {
+      for (int c = 0; c < terms; c++) {
+        found[r] += inverse[r][c] * right[c];
+      }
+    }
+    return found;
+  }
+
+  /** Whole turns only, so that ovals and lobes do not lean on taper and axis. */
+  private int fittedCount() {
+    int perTurn = field.directions() * field.spec().starts();
+    int whole = elements.length / perTurn * perTurn;
+    return whole > 0 ? whole : elements.length;
+  }
+
+  private double term(int i, int term) {
+    return termAt(elements[i], term);
+  }
+
+  private double termAt(int e, int term) {
+    return switch (term) {
+      case 0 -> 1;
+      case 1 -> field.height(e) - centre;
+      case 2 -> Math.cos(field.theta(e));
+      default -> Math.sin(field.theta(e));
+    };
+  }
+
+  private double fitted(double[] fit, int e) {
+    double sum = 0;
+    for (int r = 0; r < TERMS; r++) {
+      sum += fit[r] * termAt(e, r);
+    }
+    return sum;
+  }
+
+  int count() {
+    return elements.length;
+  }
+
+  int element(int i) {
+    return elements[i];
+  }
+
+  /** Depth of the pitch line at the i-th element of full form (mm). */
+  double depth(int i) {
+    return depth[i];
+  }
+
+  /** Depth off the fitted cone about its own axis (mm). */
+  double depthOff(int i) {
+    return depth[i] - fitted(depthFit, elements[i]);
+  }
+
+  /** Depth fitted: cone about its own axis (mm). */
+  double depthFitted(int i) {
+    return fitted(depthFit, elements[i]);
+  }
+
+  /** The fitted cone at any element of the wall (mm). */
+  double depthAt(int element) {
+    return fitted(depthFit, element);
+  }
+
+  /** Height of the groove's middle off the helix of the wanted lead (mm). */
+  double middle(int i) {
+    return middle[i];
+  }
+
+  /** The same, as fitted by a helix of another lead (mm). */
+  double middleFitted(int i) {
+    return fitted(middleFit, elements[i]);
+  }
+
+  /** Growth of the depth with height (1). */
+  double depthSlope() {
+    return depthFit[1];
+  }
+
+  /** Growth of the groove's height off the wanted helix with height (1). */
+  double leadSlope() {
+    return middleFit[1];
+  }
+
+  /** Depth that the axis of the grooves stands off along X (0) or Y (1) (mm). */
+  double axis(int which) {
+    return depthFit[2 + which];
+  }
+}

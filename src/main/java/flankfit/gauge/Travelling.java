@@ -1,0 +1,144 @@
+package flankfit.gauge;
+
+import flankfit.gauge.Travel.Contact;
+import flankfit.gauge.Travel.End;
+import flankfit.gauge.Travel.From;
+import flankfit.gauge.Travel.Play;
+import flankfit.unit.Tolerance;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A gauge on its way, element by element. What the gauge's last thread has left no longer holds it;
+ * that is reckoned with only when it matters, since it can only make room.
+ */
+final class Travelling {
+  private final WallField field;
+  private final ThreadGauge gauge;
+  private final From from;
+  private final Play play;
+  private final Rooms rooms;
+  private final LargestGauge largest;
+  private final double own;
+  private double tightest = Double.POSITIVE_INFINITY;
+  private List<Contact> tightestContacts = List.of();
+  private double tightestX;
+  private double tightestY;
+  private boolean crestBlocked;
+  private int rear;
+
+  Travelling(WallField field, ThreadGauge gauge, From from, Play play) {
+    this.field = field;
+    this.gauge = gauge;
+    this.from = from;
+    this.play = play;
+    this.rooms = Rooms.of(field, gauge);
+    this.largest = new LargestGauge(rooms, play == Play.FREE, false);
+    this.own = rooms.pitchHeight();
+  }
+
+  Travel travel() {
+    for (int step = 0; step < field.size(); step++) {
+      int element = element(step);
+      while (Math.abs(field.height(element(rear)) - field.height(element)) > gauge.length()) {
+        rear++;
+      }
+      if (largest.isBrokenBy(element)) {
+        double before = largest.height();
+        if (!advance(step)) {
+          return stopped(step, before);
+        }
+      }
+    }
+    End end = field.isThrough() ? End.THROUGH : End.ON_FLOOR;
+    double last = from == From.MOUTH ? field.bottom() : field.top();
+    return result(turns(last), last, end, clearance(tightest));
+  }
+
+  /** Takes the next element in; false when the gauge does not go there. */
+  private boolean advance(int step) {
+    boolean stands = fit(step);
+    if (!stands || largest.height() < tightest) {
+      boolean left = largest.touchesOutside(lowest(step), highest(step));
+      if (left) {
+        largest.clear();
+        stands = fit(step);
+      }
+      if (stands && largest.height() < tightest) {
+        tightest = largest.height();
+        remember(largest);
+      }
+    }
+    crestBlocked = !stands;
+    return stands && largest.height() >= own - Tolerance.MODEL.value() * rooms.winding().tan() / 2;
+  }
+
+  private boolean fit(int step) {
+    return largest.fit(lowest(step), highest(step));
+  }
+
+  private Travel stopped(int step, double before) {
+    double now = field.height(element(step));
+    double last = step > 0 ? field.height(element(step - 1)) : now;
+    double share = before > own ? (before - own) / (before - largest.height()) : 0;
+    double z = crestBlocked ? last : last + share * (now - last);
+    if (crestBlocked) {
+      // The crest meets metal: no gauge with this crest passes, so its size is asked anew.
+      LargestGauge growing = new LargestGauge(rooms, play == Play.FREE, true);
+      growing.fit(lowest(step), highest(step));
+      tightest = growing.height();
+      remember(growing);
+    }
+    return result(Math.max(0, turns(z)), z, End.STOPPED, clearance(tightest));
+  }
+
+  private OptionalDouble clearance(double height) {
+    boolean met = height <= own + rooms.winding().pitch() / 2;
+    return met
+        ? OptionalDouble.of(2 * (height - own) / rooms.winding().tan())
+        : OptionalDouble.empty();
+  }
+
+  private Travel result(double turns, double z, End end, OptionalDouble clearance) {
+    return new Travel(
+        gauge, from, play, turns, z, end, tightestContacts, clearance, tightestX, tightestY);
+  }
+
+  private void remember(LargestGauge at) {
+    List<Contact> contacts = new ArrayList<>();
+    for (int id : at.contacts(Rooms.TOUCHED)) {
+      contacts.add(contact(id));
+    }
+    contacts.sort(
+        Comparator.comparingDouble((Contact contact) -> -contact.turn())
+            .thenComparing(Contact::by));
+    tightestContacts = contacts;
+    tightestX = rooms.winding().sign() * at.shift(0) / rooms.winding().tan();
+    tightestY = rooms.winding().sign() * at.shift(1) / rooms.winding().tan();
+  }
+
+  private Contact contact(int id) {
+    int element = id / LargestGauge.KINDS;
+    double z = field.height(element);
+    return new Contact(Rooms.part(id), field.theta(element), turns(z), z);
+  }
+
+  private double turns(double z) {
+    double gone = from == From.MOUTH ? field.mouth() - z : z - field.farMouth();
+    return gone / rooms.winding().lead();
+  }
+
+  private int element(int step) {
+    return from == From.MOUTH ? step : field.size() - 1 - step;
+  }
+
+  private int lowest(int step) {
+    return Math.min(element(rear), element(step));
+  }
+
+  private int highest(int step) {
+    return Math.max(element(rear), element(step));
+  }
+}
