@@ -99,10 +99,13 @@ public final class PolylineTooth implements Tooth {
 
   @Override
   public double reach(Station station, Flank flank) {
-    return side(flank).reach(station);
+    return side(flank)
+        .reach(
+            station, station.nearest(outsideRadius), Math.min(outsideRadius, station.farthest()));
   }
 
-  private ToothSide side(Flank flank) {
+  @Override
+  public FlankShape side(Flank flank) {
     return flank == Flank.UP ? up : down;
   }
 }

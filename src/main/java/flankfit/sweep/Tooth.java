@@ -36,4 +36,7 @@ public sealed interface Tooth permits PolylineTooth, GroundTooth {
    * must not lie beyond the groove's bottom.
    */
   double reach(Station station, Flank flank);
+
+  /** One flank, for searches along any path. */
+  FlankShape side(Flank flank);
 }
