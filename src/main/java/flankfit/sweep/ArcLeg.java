@@ -61,6 +61,19 @@ record ArcLeg(
   }
 
   @Override
+  public double[] disc() {
+    double half = (high - low) / 2;
+    if (half >= Math.PI / 2) {
+      return new double[] {x, y, radius};
+    }
+    double across = radius * Math.cos(half);
+    double middle = low + half;
+    return new double[] {
+      x + across * Math.cos(middle), y + across * Math.sin(middle), radius * Math.sin(half)
+    };
+  }
+
+  @Override
   public void open(double px, double py, Swath swath, Openings out) {
     double dx = px - x;
     double dy = py - y;

@@ -5,11 +5,11 @@ import java.util.List;
 
 /**
  * Lays circular arcs along a curve that is none: a spiral, an ellipse. Each goes through the
- * curve's ends and middle; it is halved until it stays within a tenth of a nanometre.
+ * curve's ends and middle; it is halved until it stays within half a nanometre.
  */
 final class CircularArcs {
-  /** Greatest distance of an arc from the curve (mm): far below the surface's 1e-6. */
-  private static final double NEAR = 1e-7;
+  /** Greatest distance of an arc from the curve (mm): below the surface's 1e-6. */
+  private static final double NEAR = 5e-7;
 
   /** Longest arc (rad): three points tell little of a longer one. */
   private static final double LONGEST = Math.PI / 2;

@@ -128,19 +128,6 @@ public final class GroundTooth implements Tooth {
   }
 
   @Override
-  public double reach(Station station, Flank flank) {
-    double low = station.nearest(outsideRadius);
-    double high = Math.min(outsideRadius, station.farthest());
-    // The parameter is the wall radius of the thread the mill is ground for.
-    double from = outsideRadius <= high ? deepest : wallOf(high);
-    double to = low <= rootRadius() ? shallowest : wallOf(low);
-    return Maximum.of(
-        wall -> station.risen(toothRadius(wall)) + toothWidth(wall),
-        Math.min(from, to),
-        Math.max(from, to));
-  }
-
-  @Override
   public FlankShape side(Flank flank) {
     return table;
   }

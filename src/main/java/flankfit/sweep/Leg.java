@@ -20,6 +20,9 @@ sealed interface Leg permits ArcLeg, LineLeg {
   /** Least distance of the path from the wall's axis (mm). */
   double nearest();
 
+  /** A circle that holds the path: x and y from the wall's axis, radius (mm). */
+  double[] disc();
+
   /**
    * Adds the stretches of a line parallel to the axis that are opened.
    *

@@ -48,6 +48,11 @@ record LineLeg(double x, double y, double z, double ux, double uy, double length
   }
 
   @Override
+  public double[] disc() {
+    return new double[] {x + ux * length / 2, y + uy * length / 2, length / 2};
+  }
+
+  @Override
   public void open(double px, double py, Swath swath, Openings out) {
     double dx = px - x;
     double dy = py - y;

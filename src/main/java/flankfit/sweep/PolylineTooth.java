@@ -98,13 +98,6 @@ public final class PolylineTooth implements Tooth {
   }
 
   @Override
-  public double reach(Station station, Flank flank) {
-    return side(flank)
-        .reach(
-            station, station.nearest(outsideRadius), Math.min(outsideRadius, station.farthest()));
-  }
-
-  @Override
   public FlankShape side(Flank flank) {
     return flank == Flank.UP ? up : down;
   }

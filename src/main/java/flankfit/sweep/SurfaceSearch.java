@@ -6,7 +6,7 @@ package flankfit.sweep;
  * of the outermost opening.
  */
 final class SurfaceSearch {
-  private static final int LOOKS = 24;
+  private static final int LOOKS = 12;
   private static final int MOST_STEPS = 60;
 
   /** Width of the bracket at which the search ends (mm). */
@@ -47,9 +47,9 @@ final class SurfaceSearch {
     double a = open;
     double b = metal;
     double fa = gap(theta, a, z, stretches);
-    double fb = b > 0 ? gap(theta, b, z, stretches) : Double.NEGATIVE_INFINITY;
+    double fb = b > 0 ? gap(theta, b, z, stretches) : -Double.MAX_VALUE;
     for (int i = 0; i < MOST_STEPS && Math.abs(a - b) > SETTLED; i++) {
-      boolean slopes = fa < Double.MAX_VALUE && fb > Double.NEGATIVE_INFINITY;
+      boolean slopes = fa < Double.MAX_VALUE && fb > -Double.MAX_VALUE;
       double share = slopes && i % 3 != 2 ? fa / (fa - fb) : 0.5;
       double m = a + (b - a) * Math.max(1e-3, Math.min(1 - 1e-3, share));
       double fm = gap(theta, m, z, stretches);
@@ -64,14 +64,21 @@ final class SurfaceSearch {
     return a;
   }
 
-  /** Distance along the line to the nearest end of its stretch (mm), negative within metal. */
   private double gap(double theta, double radius, double z, double[] stretches) {
     int n = Math.min(wall.open(theta, radius, stretches), ROOM / 2);
-    double nearest = Double.NEGATIVE_INFINITY;
+    return gap(wall, z, stretches, n);
+  }
+
+  /**
+   * Distance of a height along a line to the nearest end of its stretch (mm), negative within
+   * metal; the greatest number where the wall's own range cuts the stretch off, negative without
+   * any stretch.
+   */
+  static double gap(Wall wall, double z, double[] stretches, int n) {
+    double nearest = -Double.MAX_VALUE;
     for (int i = 0; i < n; i++) {
       double low = stretches[2 * i];
       double high = stretches[2 * i + 1];
-      // Where the wall's own range cuts a stretch off, it has no end.
       double below = low > wall.bottom() ? z - low : Double.MAX_VALUE;
       double above = high < wall.top() ? high - z : Double.MAX_VALUE;
       nearest = Math.max(nearest, Math.min(below, above));

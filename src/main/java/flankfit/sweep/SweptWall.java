@@ -14,7 +14,7 @@ import java.util.Map;
  * the heights at which the row is as wide as d. While the line stays within the outside radius, the
  * heights it is in make one stretch, whose ends are two maxima over the path, found in closed form
  * for straight flanks on straight legs and circular arcs about any centre. All rows share them.
- * Ends are accurate to 1e-7 mm. May be used by several threads at once.
+ * Ends are accurate to 1e-6 mm. May be used by several threads at once.
  */
 public final class SweptWall implements Wall {
   private final boolean internal;
@@ -24,8 +24,7 @@ public final class SweptWall implements Wall {
   private final double top;
   private final List<Blank> blanks;
   private final List<Sweep> sweeps;
-  private final Swath[] swaths;
-  private final Leg[][] legs;
+  private final Track[] tracks;
   private final SurfaceSearch search;
 
   /** What part of a wall is looked at. */
@@ -60,19 +59,17 @@ public final class SweptWall implements Wall {
       throw new IllegalArgumentException("blanks must not be empty");
     }
     this.sweeps = List.copyOf(sweeps);
-    List<Swath> allSwaths = new ArrayList<>();
-    List<Leg[]> allLegs = new ArrayList<>();
+    List<Track> all = new ArrayList<>();
     for (Sweep sweep : sweeps) {
-      addRows(sweep, allSwaths, allLegs);
-      addBody(sweep, allSwaths, allLegs);
+      addRows(sweep, all);
+      addBody(sweep, all);
     }
-    this.swaths = allSwaths.toArray(new Swath[0]);
-    this.legs = allLegs.toArray(new Leg[0][]);
+    this.tracks = all.toArray(new Track[0]);
     this.search = new SurfaceSearch(this, deepest());
   }
 
   /** Rows that are drawn in alike share one search. */
-  private void addRows(Sweep sweep, List<Swath> allSwaths, List<Leg[]> allLegs) {
+  private void addRows(Sweep sweep, List<Track> all) {
     Map<Double, List<Integer>> byInward = new LinkedHashMap<>();
     for (int row = 0; row < sweep.cutter().rows(); row++) {
       byInward.computeIfAbsent(sweep.inward().get(row) + 0.0, k -> new ArrayList<>()).add(row);
@@ -84,25 +81,15 @@ public final class SweptWall implements Wall {
         (inward, rows) -> {
           double[] heights = rows.stream().mapToDouble(cutter::height).toArray();
           Swath swath = new Swath(cutter.tooth().outsideRadius(), up, down, heights);
-          add(swath, Legs.of(drawnIn(sweep.path(), inward), x, y), allSwaths, allLegs);
+          List<Leg> path = Legs.of(drawnIn(sweep.path(), inward), x, y);
+          Track.of(swath, path, bottom, top).ifPresent(all::add);
         });
   }
 
-  private void addBody(Sweep sweep, List<Swath> allSwaths, List<Leg[]> allLegs) {
+  private void addBody(Sweep sweep, List<Track> all) {
     List<Leg> path = Legs.of(sweep.path(), x, y);
     for (Cutter.Section section : sweep.cutter().body()) {
-      add(Swath.of(section), path, allSwaths, allLegs);
-    }
-  }
-
-  private void add(Swath swath, List<Leg> path, List<Swath> allSwaths, List<Leg[]> allLegs) {
-    Leg[] near =
-        path.stream()
-            .filter(leg -> swath.touches(leg.zLow(), leg.zHigh(), bottom, top))
-            .toArray(Leg[]::new);
-    if (near.length > 0) {
-      allSwaths.add(swath);
-      allLegs.add(near);
+      Track.of(Swath.of(section), path, bottom, top).ifPresent(all::add);
     }
   }
 
@@ -120,13 +107,9 @@ public final class SweptWall implements Wall {
   /** The radius that no cutter reaches beyond (mm). */
   private double deepest() {
     double deepest = internal ? 0 : Double.POSITIVE_INFINITY;
-    for (int i = 0; i < swaths.length; i++) {
-      for (Leg leg : legs[i]) {
-        deepest =
-            internal
-                ? Math.max(deepest, leg.farthest() + swaths[i].outside())
-                : Math.min(deepest, leg.nearest() - swaths[i].outside());
-      }
+    for (Track track : tracks) {
+      double own = track.deepest(internal);
+      deepest = internal ? Math.max(deepest, own) : Math.min(deepest, own);
     }
     return Math.max(0, deepest);
   }
@@ -159,10 +142,8 @@ public final class SweptWall implements Wall {
     for (Blank blank : blanks) {
       blank.open(radius, out);
     }
-    for (int i = 0; i < swaths.length; i++) {
-      for (Leg leg : legs[i]) {
-        leg.open(px, py, swaths[i], out);
-      }
+    for (Track track : tracks) {
+      track.open(px, py, out);
     }
     return out.joined(stretches);
   }

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The wall of real paths against the slow witness, and its symmetries. */
 class SweptWallProperties {
   /** Accuracy of the wall (mm). */
-  private static final double WALL = 1e-7;
+  private static final double WALL = 1e-6;
 
   /** What may open between two positions of the witness, at corners of a profile (mm). */
   private static final double WITNESS = 2e-4;
