@@ -18,6 +18,10 @@ public record CutterPath(List<PathPiece> pieces) {
   /** Distance of chords from arcs that do not lie in the XY plane (mm). */
   private static final double CHORD = 1e-5;
 
+  /** Arcs whose centres lie as near to the thread's axis are its turns. */
+  private static final Tolerance CONCENTRIC =
+      new Tolerance(0.1, "mm", "an axis off by more is no wear or play but another thread's");
+
   public CutterPath {
     pieces = List.copyOf(pieces);
   }
@@ -142,7 +146,4 @@ public record CutterPath(List<PathPiece> pieces) {
     }
     return greatest == 0 ? new double[0] : new double[] {least, greatest};
   }
-
-  private static final Tolerance CONCENTRIC =
-      new Tolerance(0.1, "mm", "an axis off by more is no wear or play but another thread's");
 }

@@ -139,7 +139,8 @@ class SweptWallTest {
       double sweep,
       double arcShare,
       double riseShare,
-      double direct) {
+      double direct,
+      Double degreesTold) {
     Tooth tooth = MilledCase.straight(mill, pitch);
     MilledCase.Entry entry = sweep > 100 ? MilledCase.Entry.HALF : MilledCase.Entry.QUARTER;
     MilledCase milled =
@@ -165,15 +166,22 @@ class SweptWallTest {
     Wall wall = milled.wall();
     GroovePhase phase = phase(milled);
     double deepest = 0;
+    double at = 0;
     for (double degrees = -45; degrees <= 5; degrees += 0.3) {
       double theta = Angles.toRadians(degrees);
       for (int side = -1; side <= 1; side += 2) {
         double z = phase.middle(0, theta) + side * pitch / 4;
         double beyond = wall.radius(theta, z) - thread.surface(side * pitch / 4);
-        deepest = Math.max(deepest, beyond);
+        if (beyond > deepest) {
+          deepest = beyond;
+          at = degrees;
+        }
       }
     }
     assertThat(deepest * 1000).isCloseTo(direct, within(0.06));
+    if (degreesTold != null) {
+      assertThat(at).isCloseTo(degreesTold, within(0.4));
+    }
   }
 
   @Test
@@ -269,6 +277,63 @@ class SweptWallTest {
           assertThat(Math.hypot(a, b)).isCloseTo(1, within(3e-7));
         }
       }
+    }
+  }
+
+  @Test
+  void a_comb_gone_round_twice_with_a_wrong_lead_meets_its_own_grooves_shifted() {
+    Tooth tooth = MilledCase.straight(14, 1.5);
+    double lead = 1.512;
+    double per = lead / Angles.TURN;
+    Cutter comb = new Cutter(tooth, 6, 1.5, 0.7, 1.5, List.of());
+    CutterPath turns =
+        new CutterPath(
+            List.of(
+                new PathPiece.Arc(0, 0, 3, 3, 0, 2.5 * Angles.TURN, -12, -12 + 2.5 * lead, -1)));
+    SweptWall wall =
+        new SweptWall(
+            true,
+            0,
+            0,
+            new SweptWall.Range(-20, 0),
+            List.of(Blank.hole(9.2, -20)),
+            List.of(Sweep.of(comb, turns)));
+    HelicalGroove groove = new HelicalGroove(tooth, true, 3, lead);
+    JoinedGroove joined =
+        new JoinedGroove(
+            List.of(new JoinedGroove.Member(groove, 0), new JoinedGroove.Member(groove, 0.012)));
+    double[] ends = new double[64];
+    // At a right angle and beyond the half turn the line meets two passages, before it three.
+    double theta = 1.4 * Math.PI;
+    assertThat(wall.open(theta, 9.5, ends)).isEqualTo(7);
+    double middle = -12 + 0.7 + per * theta + 3 * 1.5;
+    assertThat(ends[7]).isCloseTo(middle + joined.halfWidth(9.5, Flank.UP), within(1e-8));
+    assertThat(ends[6]).isCloseTo(middle - joined.halfWidth(9.5, Flank.DOWN), within(1e-8));
+    wall.open(0.5 * Math.PI, 9.5, ends);
+    double single = groove.width(9.5);
+    assertThat(ends[7] - ends[6]).isCloseTo(single + 0.024, within(1e-8));
+  }
+
+  @Test
+  void seen_from_another_axis_the_same_metal_is_gone() {
+    MilledCase milled = m20(1.5, 14, MilledCase.ground(true, 20, 1.5, 1, 14), 1, 1.3);
+    SweptWall own = milled.wall(Blank.hole(1, -30), milled.sweep());
+    SweptWall off =
+        new SweptWall(
+            true,
+            0.05,
+            -0.02,
+            milled.range(),
+            List.of(Blank.hole(1, -30)),
+            List.of(milled.sweep()));
+    double[] one = new double[64];
+    double[] other = new double[64];
+    for (double theta = 0; theta < 6; theta += 0.31) {
+      double px = 9.6 * Math.cos(theta) - 0.05;
+      double py = 9.6 * Math.sin(theta) + 0.02;
+      int n = own.open(theta, 9.6, one);
+      assertThat(off.open(Math.atan2(py, px), Math.hypot(px, py), other)).isEqualTo(n);
+      assertThat(other).containsExactly(one, within(1e-9));
     }
   }
 
