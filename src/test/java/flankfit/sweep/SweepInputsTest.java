@@ -173,4 +173,21 @@ class SweepInputsTest {
       assertThat(tooth.side(Flank.UP).endingAt(50)).isSameAs(tooth.side(Flank.UP));
     }
   }
+
+  @Test
+  void the_table_of_a_ground_flank_is_its_form() {
+    double[][] mills = {{6, 1, 4}, {8, 1.25, 6.7}, {20, 2.5, 16}, {64, 6, 52}};
+    for (double[] mill : mills) {
+      for (boolean internal : new boolean[] {true, false}) {
+        Tooth tooth = MilledCase.ground(internal, mill[0], mill[1], 1, mill[2]);
+        double high = tooth.outsideRadius() - tooth.rootRadius();
+        for (double share = 0; share <= 1; share += 0.00731) {
+          double d = tooth.rootRadius() + share * high;
+          assertThat(tooth.side(Flank.UP).width(d))
+              .as("%s of %s", share, mill[0])
+              .isCloseTo(tooth.halfWidth(d, Flank.UP), within(1e-11));
+        }
+      }
+    }
+  }
 }
