@@ -14,6 +14,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 public final class Benchmarks {
   private static final double FRAME_MILLISECONDS = 16;
 
+  private static final double WALL_MILLISECONDS = 250;
+
   private Benchmarks() {}
 
   /** Runs all, or those whose name holds the first argument. */
@@ -41,6 +43,7 @@ public final class Benchmarks {
     if (travels != null) {
       row("GO and NO-GO through 15 turns", travels, "ms, goal 10");
     }
+    walls(scores);
     Double chord = scores.get("ChordsBench.turn");
     if (chord != null) {
       row("chords of a helix within 1 µm", 1e3 / chord, "million chords/s, goal 100");
@@ -66,6 +69,18 @@ public final class Benchmarks {
             "profile and measures, " + form,
             score / FRAME_MILLISECONDS,
             "of a 60 Hz frame, goal below 1");
+      }
+    }
+  }
+
+  private static void walls(Map<String, Double> scores) {
+    for (String form : new String[] {"straightTeeth", "groundTeeth"}) {
+      Double score = scores.get("WallBench." + form);
+      if (score != null) {
+        row(
+            "flanks of a real thread, " + form,
+            score / WALL_MILLISECONDS,
+            "of 250 ms, goal below 1");
       }
     }
   }

@@ -17,6 +17,9 @@ import flankfit.unit.Require;
 public final class GroundTooth implements Tooth {
   private static final int STEPS = 60;
 
+  /** Rows of the flank's table. */
+  private static final int ROWS = 257;
+
   /** Error at which the search for a wall point ends (mm): the last digits of a double. */
   private static final double SETTLED = 1e-13;
 
@@ -27,6 +30,7 @@ public final class GroundTooth implements Tooth {
   private final double rise;
   private final double deepest;
   private final double shallowest;
+  private final FlankTable table;
 
   /**
    * Makes the tooth.
@@ -52,6 +56,7 @@ public final class GroundTooth implements Tooth {
     double toBottom = basis.bottomRadius - basis.pitchRadius;
     this.shallowest = toBottom > 0 ? basis.pitchRadius - meet : basis.pitchRadius + meet;
     this.deepest = whereFlankEnds();
+    this.table = tabled();
   }
 
   /**
@@ -123,16 +128,22 @@ public final class GroundTooth implements Tooth {
   }
 
   @Override
-  public double reach(Station station, Flank flank) {
-    double low = station.nearest(outsideRadius);
-    double high = Math.min(outsideRadius, station.farthest());
-    // The parameter is the wall radius of the thread the mill is ground for.
-    double from = outsideRadius <= high ? deepest : wallOf(high);
-    double to = low <= rootRadius() ? shallowest : wallOf(low);
-    return Maximum.of(
-        wall -> station.risen(toothRadius(wall)) + toothWidth(wall),
-        Math.min(from, to),
-        Math.max(from, to));
+  public FlankShape side(Flank flank) {
+    return table;
+  }
+
+  private FlankTable tabled() {
+    double root = rootRadius();
+    double step = (outsideRadius - root) / (ROWS - 1);
+    double[] width = new double[ROWS];
+    double[] fall = new double[ROWS];
+    for (int i = 0; i < ROWS; i++) {
+      double wall = i == 0 ? shallowest : i == ROWS - 1 ? deepest : wallOf(root + i * step);
+      width[i] = toothWidth(wall);
+      // Where tooth and wall touch, the tooth's slope follows from the angle ahead alone.
+      fall[i] = rise * toothRadius(wall) / (pathRadius * wall * Math.sin(ahead(wall)));
+    }
+    return new FlankTable(root, step, width, fall);
   }
 
   /** Angle of the cutter ahead of the wall point it touches (rad). */

@@ -98,11 +98,7 @@ public final class PolylineTooth implements Tooth {
   }
 
   @Override
-  public double reach(Station station, Flank flank) {
-    return side(flank).reach(station);
-  }
-
-  private ToothSide side(Flank flank) {
+  public FlankShape side(Flank flank) {
     return flank == Flank.UP ? up : down;
   }
 }

@@ -12,7 +12,7 @@ import flankfit.unit.Require;
  * @param pathRadius radius e of the path of the cutter's axis (mm), above 0
  * @param lead travel along the axis in one turn, without sign (mm), not below 0
  */
-record Station(double radius, double pathRadius, double lead) {
+record Station(double radius, double pathRadius, double lead) implements Meeting {
   Station {
     Require.positive("radius", radius);
     Require.positive("pathRadius", pathRadius);
@@ -42,26 +42,18 @@ record Station(double radius, double pathRadius, double lead) {
     return radius + pathRadius;
   }
 
-  /**
-   * How far the helix has risen where the cutter's axis stands at a distance (mm).
-   *
-   * @param distance from the cutter's axis to the point (mm); clipped to what the circle allows
-   */
-  double risen(double distance) {
+  @Override
+  public double risen(double distance) {
     // 2 asin of the half chord keeps its digits near φ = 0, where acos loses half of them.
     double square = distance * distance - nearest() * nearest();
     double half = Math.sqrt(Math.max(0, square) / (4 * radius * pathRadius));
     return rise() * 2 * Math.asin(Math.min(1, half));
   }
 
-  /**
-   * The distance at which the helix rises just as fast as a straight tooth flank falls away:
-   * contact on a flank of this slope. NaN where there is none.
-   *
-   * @param base rise for one radian divided by the tangent of the flank's half angle (mm): the base
-   *     radius of the involute helicoid that such a flank leaves
-   */
-  double contact(double base) {
+  @Override
+  public double contact(double tangent) {
+    // Rise for one radian over the slope: the base radius of the involute helicoid it leaves.
+    double base = rise() / tangent;
     if (base > radius || base > pathRadius) {
       return Double.NaN;
     }

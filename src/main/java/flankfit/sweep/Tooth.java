@@ -35,5 +35,12 @@ public sealed interface Tooth permits PolylineTooth, GroundTooth {
    * the thread (mm): the greatest {@code rise(φ) + halfWidth(d(φ))}, exact to 1e-9. The cylinder
    * must not lie beyond the groove's bottom.
    */
-  double reach(Station station, Flank flank);
+  default double reach(Station station, Flank flank) {
+    double outside = outsideRadius();
+    return side(flank)
+        .reach(station, station.nearest(outside), Math.min(outside, station.farthest()));
+  }
+
+  /** One flank, for searches along any path. */
+  FlankShape side(Flank flank);
 }

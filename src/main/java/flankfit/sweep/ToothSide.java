@@ -1,11 +1,12 @@
 package flankfit.sweep;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
 /** One side of a tooth made of straight lines, from the crest's corner down. */
-final class ToothSide {
+final class ToothSide implements FlankShape {
   private final double[] radius;
   private final double[] width;
 
@@ -71,7 +72,8 @@ final class ToothSide {
     return radius[radius.length - 1];
   }
 
-  double width(double r) {
+  @Override
+  public double width(double r) {
     for (int i = 1; i < radius.length; i++) {
       if (r >= radius[i] && radius[i - 1] > radius[i]) {
         double share = (radius[i - 1] - r) / (radius[i - 1] - radius[i]);
@@ -94,28 +96,32 @@ final class ToothSide {
     return 0;
   }
 
-  double reach(Station station) {
+  @Override
+  public double reach(Meeting meeting, double low, double high) {
     double best = Double.NaN;
     for (int i = 1; i < radius.length; i++) {
-      double high = Math.min(radius[i - 1], station.farthest());
-      double low = Math.max(radius[i], station.nearest(top()));
-      if (high >= low && radius[i - 1] > radius[i]) {
-        best = larger(best, reachOfLine(station, i, low, high));
+      double far = Math.min(radius[i - 1], high);
+      double near = Math.max(radius[i], low);
+      if (far >= near && radius[i - 1] > radius[i]) {
+        best = larger(best, reachOfLine(meeting, i, near, far));
       }
+    }
+    if (low < root()) {
+      best = larger(best, meeting.risen(Math.min(high, root())) + width[width.length - 1]);
     }
     return best;
   }
 
-  private double reachOfLine(Station station, int i, double low, double high) {
+  private double reachOfLine(Meeting meeting, int i, double low, double high) {
     double tangent = (width[i] - width[i - 1]) / (radius[i - 1] - radius[i]);
     double best =
         Math.max(
-            station.risen(low) + along(i, tangent, low),
-            station.risen(high) + along(i, tangent, high));
+            meeting.risen(low) + along(i, tangent, low),
+            meeting.risen(high) + along(i, tangent, high));
     if (tangent > 0) {
-      double contact = station.contact(station.rise() / tangent);
+      double contact = meeting.contact(tangent);
       if (contact > low && contact < high) {
-        best = Math.max(best, station.risen(contact) + along(i, tangent, contact));
+        best = Math.max(best, meeting.risen(contact) + along(i, tangent, contact));
       }
     }
     return best;
@@ -123,6 +129,31 @@ final class ToothSide {
 
   private double along(int i, double tangent, double r) {
     return width[i - 1] + (radius[i - 1] - r) * tangent;
+  }
+
+  @Override
+  public FlankShape endingAt(double widest) {
+    int n = 0;
+    while (n < width.length && width[n] < widest) {
+      n++;
+    }
+    if (n == width.length) {
+      return this;
+    }
+    double end = n == 0 ? radius[0] : endOf(n, widest);
+    double[] radii = Arrays.copyOf(radius, n + 2);
+    double[] widths = Arrays.copyOf(width, n + 2);
+    radii[n] = end;
+    widths[n] = widest;
+    // A last level stretch keeps the flank as wide down to the axis.
+    radii[n + 1] = 0;
+    widths[n + 1] = widest;
+    return new ToothSide(radii, widths);
+  }
+
+  private double endOf(int n, double widest) {
+    double share = (widest - width[n - 1]) / (width[n] - width[n - 1]);
+    return radius[n - 1] + share * (radius[n] - radius[n - 1]);
   }
 
   private static double larger(double best, double candidate) {
