@@ -94,7 +94,7 @@ final class MotionCommand implements Callable<Integer> {
     return hasErrors(done.findings()) ? ExitStatus.ANSWER_NO : ExitStatus.OK;
   }
 
-  private int trace(TracedLines lines, int[] pixels) throws Exception {
+  private int trace(TracedLines lines, PictureOptions.Pixels pixels) throws Exception {
     ProgramOptions.Job job;
     if (output.json()) {
       try (TraceJson json = new TraceJson(lines, program.file().toString(), terminal.outBytes())) {
