@@ -10,7 +10,6 @@ import flankfit.picture.View;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,13 +57,13 @@ final class MotionCommand implements Callable<Integer> {
       names = "--from",
       paramLabel = "LINE",
       description = "first line of the program that is traced")
-  private OptionalInt from = OptionalInt.empty();
+  private Optional<Integer> from = Optional.empty();
 
   @Option(
       names = "--to",
       paramLabel = "LINE",
       description = "last line of the program that is traced")
-  private OptionalInt to = OptionalInt.empty();
+  private Optional<Integer> to = Optional.empty();
 
   MotionCommand(Terminal terminal) {
     this.terminal = terminal;

@@ -4,7 +4,7 @@ import flankfit.control.BlockTrace;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * Which lines of the program a trace shows. Blocks of another file are shown with the block of the
@@ -25,7 +25,8 @@ final class TracedLines {
    *
    * @throws RequestException if they are no range, or asked for without a trace
    */
-  static TracedLines of(boolean trace, OptionalInt from, OptionalInt to) throws RequestException {
+  static TracedLines of(boolean trace, Optional<Integer> from, Optional<Integer> to)
+      throws RequestException {
     if (!trace && (from.isPresent() || to.isPresent())) {
       throw wrong("--from and --to need --trace", "they limit what is traced", "add --trace");
     }

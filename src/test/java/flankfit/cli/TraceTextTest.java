@@ -17,7 +17,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +39,8 @@ class TraceTextTest {
         : SetupSheet.empty();
   }
 
-  private static String trace(Path file, OptionalInt from, OptionalInt to) throws Exception {
+  private static String trace(Path file, Optional<Integer> from, Optional<Integer> to)
+      throws Exception {
     SourceText program = program(file);
     StringWriter out = new StringWriter();
     TraceText text =
@@ -52,7 +53,7 @@ class TraceTextTest {
   private static JsonNode json(Path file) throws Exception {
     SourceText program = program(file);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    TracedLines all = TracedLines.of(true, OptionalInt.empty(), OptionalInt.empty());
+    TracedLines all = TracedLines.of(true, Optional.empty(), Optional.empty());
     try (TraceJson json = new TraceJson(all, program.file(), out)) {
       Interpretation done = Interpreter.interpret(program, sheet(file), List.of(), json);
       json.finish(done);
@@ -64,7 +65,7 @@ class TraceTextTest {
   @ValueSource(
       strings = {"compensation", "cycle", "loop", "subprogram", "arguments", "transforms", "stop"})
   void worked_example_is_traced_word_for_word(String name) throws Exception {
-    String trace = trace(FOLDER.resolve(name + ".nc"), OptionalInt.empty(), OptionalInt.empty());
+    String trace = trace(FOLDER.resolve(name + ".nc"), Optional.empty(), Optional.empty());
     Path kept = FOLDER.resolve(name + ".txt");
     if (System.getProperty("golden", "").equals("write")) {
       Files.writeString(kept, trace);
@@ -94,7 +95,7 @@ class TraceTextTest {
 
   @Test
   void lines_asked_for_are_shown_and_no_other() throws Exception {
-    String trace = trace(FOLDER.resolve("subprogram.nc"), OptionalInt.of(5), OptionalInt.of(6));
+    String trace = trace(FOLDER.resolve("subprogram.nc"), Optional.of(5), Optional.of(6));
     assertThat(trace).contains("line 5, block 5:  M98 P31 L2", "line 6, block 12:  M30");
     assertThat(trace).doesNotContain("line 4,", "line 8,");
   }
