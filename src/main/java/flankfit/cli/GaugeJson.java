@@ -4,8 +4,11 @@ import flankfit.finding.Finding;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.RealAnswer;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.Travel;
+import flankfit.gauge.WallMeasures;
 import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import java.io.IOException;
@@ -88,7 +91,7 @@ final class GaugeJson {
     }
     json.endArray();
     if (thread.finished().isPresent()) {
-      finished(thread.finished().get(), json);
+      finished(thread.finished().get(), thread.real().flatMap(RealAnswer::measures), json);
     }
     rulings(thread, json);
     json.put("verdict", thread.verdict().words()).put("reason", thread.reason());
@@ -132,7 +135,8 @@ final class GaugeJson {
     json.end();
   }
 
-  private static void finished(Measures measures, Json json) throws IOException {
+  private static void finished(Measures measures, Optional<WallMeasures> real, Json json)
+      throws IOException {
     json.object("finished")
         .put("major", measures.major())
         .put("minor", measures.minor())
@@ -145,16 +149,29 @@ final class GaugeJson {
             "flankAngles",
             Angles.toDegrees(measures.flankAngleUp()),
             Angles.toDegrees(measures.flankAngleDown()))
-        .put("leadError", measures.leadError())
-        .end();
+        .put("leadError", measures.leadError());
+    if (real.isPresent()) {
+      WallMeasures wall = real.get();
+      json.put("pitchLeast", wall.pitch().least())
+          .put("pitchGreatest", wall.pitch().greatest())
+          .put("taper", wall.taper())
+          .put("roundness", wall.roundness())
+          .put("entryMark", Math.max(0, wall.deepest().depth()))
+          .put("fullTurns", wall.ends().fullTurns());
+    }
+    json.end();
   }
 
   private static void rulings(ThreadAnswer thread, Json json) throws IOException {
     if (thread.go().isPresent()) {
       json.object("go")
           .put("enters", thread.go().get().enters())
-          .put("clearance", thread.go().get().clearance())
-          .end();
+          .put("clearance", thread.go().get().clearance());
+      if (thread.real().isPresent()) {
+        Travel way = thread.real().get().go();
+        json.put("turns", way.turns()).put("reaches", way.z());
+      }
+      json.end();
     }
     if (thread.noGo().isPresent()) {
       json.object("noGo")

@@ -98,6 +98,7 @@ final class GaugeText {
     text.out.append("    ");
     FindingText.wrap(thread.reason(), "    ", text.out);
     thread.finished().ifPresent(measures -> text.measures(thread, measures));
+    thread.real().ifPresent(real -> RealText.write(real, unit(thread), text.out));
     return text.out.toString();
   }
 

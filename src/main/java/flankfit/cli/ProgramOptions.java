@@ -253,7 +253,8 @@ final class ProgramOptions {
           interpretation.tape(),
           sheet,
           interpretation.radiusSettings(),
-          this::replay);
+          this::replay,
+          true);
     }
 
     /**

@@ -18,8 +18,13 @@ final class Answering {
   private final ThreadModel model;
   private final Measurer measurer;
   private final PassCuts cuts;
+  private final Optional<Tape> real;
 
-  Answering(FoundThread found, OffsetSolver solver, Tape tape) {
+  /**
+   * @param real the tape, when gauges are also to be screwed into the wall of the real path
+   */
+  Answering(FoundThread found, OffsetSolver solver, Tape tape, Optional<Tape> real) {
+    this.real = real;
     this.found = found;
     this.solver = solver;
     this.spec = found.spec();
@@ -41,6 +46,8 @@ final class Answering {
         ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
     Optional<BendingAnswer> bending =
         measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
+    Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.map(t -> RealAnswer.of(found, t)));
+    Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
     CutPass finish = model.finish();
     return new ThreadAnswer(
         found.hole().name(),
@@ -56,13 +63,14 @@ final class Answering {
         passes(),
         measured,
         measured.map(m -> thread),
-        ruling.go(),
-        ruling.noGo(),
-        ruling.plain(),
-        ruling.verdict(),
-        reason(ruling, offset) + stiff(bending, ruling.verdict()),
+        ruled.go(),
+        ruled.noGo(),
+        ruled.plain(),
+        ruled.verdict(),
+        reason(ruled, offset) + stiff(bending, ruling.verdict()),
         offset,
-        bending);
+        bending,
+        moved);
   }
 
   /** On a taper the tightest row alone decides what enters. */

@@ -22,11 +22,11 @@ final class Assumptions {
   Assumptions(GaugeCondition condition, Text text) {
     this.text = text;
     this.condition = condition;
-    sentences.add("entry and exit arcs and run-out are not part of the measured profile");
-    sentences.add("gauges are held central in the thread and free to turn");
+    sentences.add("run-out is not part of the measured profile");
     sentences.add(
-        "on an endless regular thread a NO-GO gauge stops at once or runs through; incomplete end"
-            + " threads, which let it enter a little, are not modelled");
+        "diameters and advice are those of an endless helix, its gauges held central; on the path"
+            + " as moved gauges are free to shift and turn but do not tilt; the worse of both"
+            + " counts");
   }
 
   List<String> list() {

@@ -10,6 +10,7 @@ import java.util.Objects;
  * for each pass what is added to the radius of its path (mm).
  *
  * @param material the metal
+ * @param rows the rows of each pass that stand in the metal, those of one more spring pass last
  * @param rungs what each pass does, one more spring pass last
  * @param mean mean over the rows in the metal
  * @param tight at the row that comes out tightest
@@ -21,6 +22,7 @@ import java.util.Objects;
  */
 record Bending(
     WorkMaterial material,
+    List<PassRows> rows,
     List<Rung> rungs,
     List<Double> mean,
     List<Double> tight,
@@ -31,6 +33,7 @@ record Bending(
     List<Double> practiceSprung) {
   Bending {
     Objects.requireNonNull(material, "material");
+    rows = List.copyOf(rows);
     rungs = List.copyOf(rungs);
     mean = List.copyOf(mean);
     tight = List.copyOf(tight);
@@ -39,5 +42,16 @@ record Bending(
     practice = List.copyOf(practice);
     sprung = List.copyOf(sprung);
     practiceSprung = List.copyOf(practiceSprung);
+  }
+
+  /**
+   * How far a row of a pass is pushed off the wall (mm); a row outside the metal like the nearest
+   * within.
+   */
+  double cutShort(int pass, int row) {
+    PassRows inMetal = rows.get(pass);
+    List<Double> values = rungs.get(pass).cutShort();
+    double[] each = values.stream().mapToDouble(Double::doubleValue).toArray();
+    return inMetal.at(PassRows.middle(inMetal.cut(), row), each);
   }
 }

@@ -152,6 +152,7 @@ final class BendingSolver {
     return Optional.of(
         new Bending(
             material,
+            rows,
             rungs,
             means(rungs),
             at(tight, rungs),

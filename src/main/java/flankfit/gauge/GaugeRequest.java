@@ -17,13 +17,16 @@ import java.util.function.Function;
  * @param setup holes, tools and registers
  * @param radiusSettings the D registers that the program sets itself, in order
  * @param replay runs the same program with other registers; empty when that run stops at an error
+ * @param realPath whether gauges are also screwed into the wall of the real path, which takes
+ *     longer
  */
 public record GaugeRequest(
     String program,
     Tape tape,
     SetupSheet setup,
     List<RadiusSetting> radiusSettings,
-    Function<Offsets, Optional<Tape>> replay) {
+    Function<Offsets, Optional<Tape>> replay,
+    boolean realPath) {
   public GaugeRequest {
     Objects.requireNonNull(program, "program");
     Objects.requireNonNull(tape, "tape");
@@ -32,9 +35,19 @@ public record GaugeRequest(
     Objects.requireNonNull(replay, "replay");
   }
 
+  /** Without the real path. */
+  public GaugeRequest(
+      String program,
+      Tape tape,
+      SetupSheet setup,
+      List<RadiusSetting> radiusSettings,
+      Function<Offsets, Optional<Tape>> replay) {
+    this(program, tape, setup, radiusSettings, replay, false);
+  }
+
   /** A program that sets no register itself. */
   public GaugeRequest(
       String program, Tape tape, SetupSheet setup, Function<Offsets, Optional<Tape>> replay) {
-    this(program, tape, setup, List.of(), replay);
+    this(program, tape, setup, List.of(), replay, false);
   }
 }

@@ -31,6 +31,26 @@ final class Judge {
    */
   record Ruling(
       Optional<Go> go, Optional<NoGo> noGo, Optional<Plain> plain, Verdict verdict, String reason) {
+    /** The worse of this and what the gauges do on the path as moved. */
+    Ruling and(RealAnswer real) {
+      Optional<Go> bothGo =
+          go.map(g -> new Go(g.pitch(), g.enters() && real.reachesWanted(), g.clearance()));
+      Optional<NoGo> bothNoGo =
+          noGo.map(
+              n ->
+                  new NoGo(
+                      n.pitch(),
+                      n.turnsAllowed(),
+                      real.noGo().turns(),
+                      n.stops() && real.noGo().accepted()));
+      if (verdict != Verdict.GAUGES_GOOD || (real.reachesWanted() && real.noGo().accepted())) {
+        return new Ruling(bothGo, bothNoGo, plain, verdict, reason);
+      }
+      Verdict worse = real.reachesWanted() ? Verdict.NO_GO_ENTERS : Verdict.GO_REFUSED;
+      String told = "on the path as moved " + real.words() + "; of an endless helix, " + reason;
+      return new Ruling(bothGo, bothNoGo, plain, worse, told);
+    }
+
     static Ruling notAThread(String reason) {
       return new Ruling(
           Optional.empty(), Optional.empty(), Optional.empty(), Verdict.NOT_A_THREAD, reason);

@@ -27,7 +27,7 @@ record PassRows(CutPass cut, List<Integer> rows) {
   }
 
   /** Mean height of a row's groove during the pass, part frame (mm). */
-  private static double middle(CutPass cut, int row) {
+  static double middle(CutPass cut, int row) {
     double tip = (cut.pass().zLow() + cut.pass().zHigh()) / 2;
     return cut.lowestRow(tip) + row * cut.rowPitch();
   }

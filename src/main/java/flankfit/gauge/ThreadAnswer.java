@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param reason one sentence: which gauge decides, and by how much
  * @param offset advice for the D register; empty when no register moves the finishing pass
  * @param bending what bending makes of the thread; empty when metal or mill are not known
+ * @param real what gauges do on the wall of the real path; empty when that was not asked for
  */
 public record ThreadAnswer(
     String hole,
@@ -51,7 +52,8 @@ public record ThreadAnswer(
     Verdict verdict,
     String reason,
     Optional<OffsetAdvice> offset,
-    Optional<BendingAnswer> bending) {
+    Optional<BendingAnswer> bending,
+    Optional<RealAnswer> real) {
   public ThreadAnswer {
     passes = List.copyOf(passes);
     Objects.requireNonNull(verdict, "verdict");

@@ -275,7 +275,11 @@ public final class ThreadGauging {
     fromMemory(scene);
     assumptions.of(found);
     FoundThread bent = found.bent(metal.bending(found));
-    answers.add(new Answering(bent, solver(found), request.tape()).answer());
+    answers.add(new Answering(bent, solver(found), request.tape(), onRealPath()).answer());
+  }
+
+  private Optional<Tape> onRealPath() {
+    return request.realPath() ? Optional.of(request.tape()) : Optional.empty();
   }
 
   private static Optional<String> impossiblePath(FoundThread found) {
