@@ -28,8 +28,13 @@ import org.junit.jupiter.api.Test;
 class ProgramSetsRegisterTest {
   private static final String SAMPLE = "sample-programs/filter-housing-m20";
   private static final SetupSheet SHEET =
-      SetupReader.read("sheet.toml", text(".setup.toml")).sheet().orElseThrow();
+      SetupReader.read("sheet.toml", stiff(text(".setup.toml"))).sheet().orElseThrow();
   private static final double SOLVED = 1e-6;
+
+  /** Without the metal nothing bends, so that entries can be solved to the end. */
+  private static String stiff(String sheet) {
+    return sheet.replaceAll("(?m)^\\[workpiece\\]\\R.*\\R", "");
+  }
 
   private static String text(String ending) {
     try {

@@ -3,6 +3,7 @@ package flankfit.cli;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
+import flankfit.gauge.RealAnswer;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.picture.Diagram;
@@ -11,6 +12,7 @@ import flankfit.picture.LadderPicture;
 import flankfit.picture.NoOpenGlException;
 import flankfit.picture.SectionPicture;
 import flankfit.picture.SweepPicture;
+import flankfit.picture.WallPicture;
 import flankfit.sweep.RegularThread;
 import flankfit.unit.LengthUnit;
 import java.nio.file.Path;
@@ -37,6 +39,12 @@ final class GaugeDrawings {
       description = "draws the section through the thread's axis with the GO gauge in it")
   private Optional<Path> section = Optional.empty();
 
+  @Option(
+      names = "--wall",
+      paramLabel = "FILE.png|svg",
+      description = "draws the wall unrolled, with the marks of entry and exit")
+  private Optional<Path> wall = Optional.empty();
+
   @Option(names = "--chart", paramLabel = "FILE.png|svg", description = "draws what --sweep finds")
   private Optional<Path> chart = Optional.empty();
 
@@ -49,7 +57,7 @@ final class GaugeDrawings {
   @Mixin private PictureOptions picture = new PictureOptions();
 
   private Stream<Path> files() {
-    return Stream.of(ladder, section, chart).flatMap(Optional::stream);
+    return Stream.of(ladder, section, wall, chart).flatMap(Optional::stream);
   }
 
   boolean asked() {
@@ -115,6 +123,15 @@ final class GaugeDrawings {
           SectionPicture.of(thread, surface, unit, size.width(), size.height(), picture.theme()),
           written);
     }
+    if (wall.isPresent()) {
+      RegularThread surface = thread.surface().orElseThrow(() -> nothingCut(thread));
+      RealAnswer real = thread.real().orElseThrow(() -> nothingCut(thread));
+      write(
+          wall.get(),
+          WallPicture.of(
+              thread, real, surface, unit, size.width(), size.height(), picture.theme()),
+          written);
+    }
     if (chart.isPresent() && sweep.isPresent()) {
       write(
           chart.get(),
@@ -141,9 +158,9 @@ final class GaugeDrawings {
 
   private static RequestException nothingCut(ThreadAnswer thread) {
     return wrong(
-        "there is no section of " + thread.hole() + " to draw",
+        "there is nothing of " + thread.hole() + " to draw",
         thread.reason(),
-        "mend that first, or leave out --section");
+        "mend that first, or leave the picture out");
   }
 
   private static void write(Path file, Diagram diagram, List<Path> written)

@@ -1,8 +1,10 @@
 package flankfit.gauge;
 
 import flankfit.motion.Tape;
+import flankfit.sweep.GroovePhase;
 import flankfit.sweep.Rub;
 import flankfit.sweep.SweptWall;
+import flankfit.sweep.Wall;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,6 +19,8 @@ import java.util.Optional;
  * @param measures measures over the turn and along the axis; empty below one turn of full form
  * @param rubs where what does not cut is driven into metal, deepest first
  * @param words the ways of both gauges in words
+ * @param wall the wall
+ * @param phase where the grooves of the endless helix lie, to compare with
  */
 public record RealAnswer(
     Travel go,
@@ -24,18 +28,23 @@ public record RealAnswer(
     TurnsRuling noGo,
     Optional<WallMeasures> measures,
     List<Rub> rubs,
-    String words) {
+    String words,
+    Wall wall,
+    GroovePhase phase) {
   public RealAnswer {
     Objects.requireNonNull(go, "go");
     Objects.requireNonNull(noGo, "noGo");
     rubs = List.copyOf(rubs);
   }
 
+  /** Directions read: an entry mark is several times wider than the angle between them. */
+  private static final int DIRECTIONS = 72;
+
   /** Screws the gauges into the real thread. */
   static RealAnswer of(FoundThread found, Tape tape) {
     RealPath path = new RealPath(found, tape);
     SweptWall wall = path.wall();
-    WallField field = WallField.sample(wall, found.spec(), path.isThrough());
+    WallField field = WallField.sample(wall, found.spec(), path.isThrough(), DIRECTIONS);
     Travel go = Travel.of(field, ThreadGauge.go(found.spec()));
     TurnsRuling noGo = TurnsRuling.of(field, ThreadGauge.noGo(found.spec()));
     boolean inside = found.spec().internal();
@@ -49,6 +58,8 @@ public record RealAnswer(
         noGo,
         WallMeasures.of(field, found.wantedBottom()),
         wall.rubs(),
-        words.toString());
+        words.toString(),
+        wall,
+        path.phase());
   }
 }

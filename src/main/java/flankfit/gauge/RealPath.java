@@ -6,6 +6,7 @@ import flankfit.setup.Hole;
 import flankfit.sweep.Blank;
 import flankfit.sweep.Cutter;
 import flankfit.sweep.CutterPath;
+import flankfit.sweep.GroovePhase;
 import flankfit.sweep.Sweep;
 import flankfit.sweep.SweptWall;
 import java.util.ArrayList;
@@ -16,6 +17,9 @@ import java.util.List;
  * incomplete turns, each row pushed off by bending as far as that is known.
  */
 final class RealPath {
+  /** Bending nearer than this is one (mm). */
+  private static final double SAME_BENDING = 1e-4;
+
   private final FoundThread found;
   private final Tape tape;
   private final List<CutPass> passes;
@@ -46,6 +50,15 @@ final class RealPath {
         new SweptWall.Range(bottom, hole.top()),
         List.of(Blank.of(hole, bottom)),
         sweeps);
+  }
+
+  /** Where the finishing pass lays the grooves. */
+  GroovePhase phase() {
+    CutPass finish = found.model().finish();
+    return new GroovePhase(
+        finish.lowestRow(finish.pass().phase()),
+        finish.pass().perRadian(),
+        found.model().spacing());
   }
 
   /** Whether gauges may leave at the lower end. */
@@ -86,12 +99,17 @@ final class RealPath {
     return tape.kind(move) != MoveKind.RAPID && tape.state(move).tool() == pass.state().tool();
   }
 
+  /** Rows that bend alike are swept as one; forces are good to a third at best. */
+  private static double told(double bending) {
+    return Math.rint(bending / SAME_BENDING) * SAME_BENDING;
+  }
+
   /** How far each row is pushed off towards the axis (mm). */
   private List<Double> inward(int i) {
     List<Double> inward = new ArrayList<>();
     for (int row = 0; row < passes.get(i).teeth().rows(); row++) {
       int number = row;
-      double off = found.bending().map(b -> b.cutShort(i, number)).orElse(0.0);
+      double off = found.bending().map(b -> told(b.cutShort(i, number))).orElse(0.0);
       inward.add(found.spec().internal() ? off : -off);
     }
     return inward;

@@ -31,6 +31,10 @@ final class SurfaceSearch {
     double[] stretches = new double[ROOM];
     double blank = wall.blankRadius(z);
     double out = wall.isInternal() ? Math.max(deepest, blank) : Math.min(deepest, blank);
+    double beside = blank + Math.copySign(SETTLED, out - blank);
+    if (out == blank || gap(theta, beside, z, stretches) <= 0) {
+      return blank; // most of every ridge: the metal begins at the blank
+    }
     double metal = out;
     for (int i = 0; i <= LOOKS; i++) {
       double at = out + (blank - out) * i / LOOKS;
