@@ -128,8 +128,7 @@ final class GaugeDrawings {
       RealAnswer real = thread.real().orElseThrow(() -> nothingCut(thread));
       write(
           wall.get(),
-          WallPicture.of(
-              thread, real, surface, unit, size.width(), size.height(), picture.theme()),
+          WallPicture.of(thread, real, surface, unit, size.width(), size.height(), picture.theme()),
           written);
     }
     if (chart.isPresent() && sweep.isPresent()) {

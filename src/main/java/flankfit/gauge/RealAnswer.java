@@ -37,14 +37,11 @@ public record RealAnswer(
     rubs = List.copyOf(rubs);
   }
 
-  /** Directions read: an entry mark is several times wider than the angle between them. */
-  private static final int DIRECTIONS = 72;
-
   /** Screws the gauges into the real thread. */
   static RealAnswer of(FoundThread found, Tape tape) {
     RealPath path = new RealPath(found, tape);
     SweptWall wall = path.wall();
-    WallField field = WallField.sample(wall, found.spec(), path.isThrough(), DIRECTIONS);
+    WallField field = WallField.sample(wall, found.spec(), path.isThrough());
     Travel go = Travel.of(field, ThreadGauge.go(found.spec()));
     TurnsRuling noGo = TurnsRuling.of(field, ThreadGauge.noGo(found.spec()));
     boolean inside = found.spec().internal();

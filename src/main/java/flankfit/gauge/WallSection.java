@@ -61,7 +61,21 @@ final class WallSection {
     if (flat || b <= a) {
       return Math.max(middle, Math.max(first, last));
     }
+    double low0 = sign * depth(a);
+    double high0 = sign * depth(b);
+    if (rises(low0, first, middle, last, high0) || rises(high0, last, middle, first, low0)) {
+      return Math.max(low0, high0); // a cone, as of a countersink: the extreme is at its end
+    }
     double searched = Maximum.of(z -> sign * depth(z), a, b);
     return Math.max(searched, Math.max(middle, Math.max(first, last)));
+  }
+
+  private static boolean rises(double... values) {
+    for (int i = 1; i < values.length; i++) {
+      if (!(values[i] >= values[i - 1])) {
+        return false;
+      }
+    }
+    return true;
   }
 }

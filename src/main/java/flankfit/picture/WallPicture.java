@@ -95,8 +95,7 @@ public final class WallPicture {
     double full = full(moved, steady);
     int[] cells = new int[columns * rows];
     for (int i = 0; i < cells.length; i++) {
-      double share =
-          (moved[i] - surface.blankRadius()) / (groove.bottom() - surface.blankRadius());
+      double share = (moved[i] - surface.blankRadius()) / (groove.bottom() - surface.blankRadius());
       int shade = Colours.mix(palette.stock(), palette.ground(), Math.max(0, Math.min(1, share)));
       cells[i] = tinted(shade, departure(moved[i], steady[i]) / full);
     }
@@ -185,8 +184,7 @@ public final class WallPicture {
     for (int degrees = 0; degrees <= 360; degrees += 45) {
       double x = LEFT + (right - LEFT) * degrees / 360;
       diagram.line(x, bottom, x, bottom + 5, 1, palette.softInk());
-      diagram.text(
-          Face.SMALL, x, bottom + 19, degrees + "°", Align.MIDDLE, palette.softInk());
+      diagram.text(Face.SMALL, x, bottom + 19, degrees + "°", Align.MIDDLE, palette.softInk());
     }
     diagram.text(
         Face.SMALL,
