@@ -243,18 +243,27 @@ final class ProgramOptions {
 
     /** What the gauges will say. */
     GaugeAnswer gauge() {
-      return ThreadGauging.gauge(gaugeRequest());
+      return gauge(false);
+    }
+
+    /**
+     * What the gauges will say.
+     *
+     * @param realPath whether they are also screwed into the path as moved, which takes seconds
+     */
+    GaugeAnswer gauge(boolean realPath) {
+      return ThreadGauging.gauge(gaugeRequest(realPath));
     }
 
     /** What is to be gauged. */
-    GaugeRequest gaugeRequest() {
+    GaugeRequest gaugeRequest(boolean realPath) {
       return new GaugeRequest(
           interpretation.file(),
           interpretation.tape(),
           sheet,
           interpretation.radiusSettings(),
           this::replay,
-          true);
+          realPath);
     }
 
     /**

@@ -19,9 +19,17 @@ final class Assumptions {
   private final Text text;
   private final GaugeCondition condition;
 
-  Assumptions(GaugeCondition condition, Text text) {
+  Assumptions(GaugeCondition condition, Text text, boolean realPath) {
     this.text = text;
     this.condition = condition;
+    if (!realPath) {
+      sentences.add("entry and exit arcs and run-out are not part of the measured profile");
+      sentences.add("gauges are held central in the thread and free to turn");
+      sentences.add(
+          "on an endless regular thread a NO-GO gauge stops at once or runs through; incomplete end"
+              + " threads, which let it enter a little, are not modelled");
+      return;
+    }
     sentences.add("run-out is not part of the measured profile");
     sentences.add(
         "diameters and advice are those of an endless helix, its gauges held central; on the path"

@@ -51,7 +51,7 @@ public final class ThreadGauging {
     this.threads = threads;
     this.holes = new HoleMatcher(setup.holes());
     this.text = new Text(unit(request));
-    this.assumptions = new Assumptions(setup.gauges(), text);
+    this.assumptions = new Assumptions(setup.gauges(), text, request.realPath());
     this.metal = new WorkpieceMetal(setup, findings, assumptions);
   }
 
