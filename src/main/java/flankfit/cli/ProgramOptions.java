@@ -293,11 +293,11 @@ final class ProgramOptions {
 
     /** Executes the program once more before the eyes of an observer. */
     void execute(BlockObserver observer) {
-      Interpreter.interpret(text, sheet, subprograms, observer);
+      Interpreter.observe(text, sheet, subprograms, observer);
     }
 
     private Optional<Tape> replay(Offsets offsets) {
-      Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets), subprograms);
+      Interpretation again = Interpreter.replay(text, sheet.withOffsets(offsets), subprograms);
       // A program that stops where it stopped before has cut the same threads until then.
       boolean asFar = again.stoppedAt().equals(interpretation.stoppedAt());
       return asFar ? Optional.of(again.tape()) : Optional.empty();

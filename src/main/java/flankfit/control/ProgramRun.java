@@ -136,8 +136,20 @@ final class ProgramRun {
         "check loops, repeats and pecks, or raise move-limit");
   }
 
-  /** What the program does; the run must be done, and this is called once. */
+  /**
+   * What the program does, and what comes of further runs: of a second one from the state it left,
+   * and of trials with other switches. The run must be done; one of the results is asked for, once.
+   */
   Interpretation result() {
+    return result(true);
+  }
+
+  /** What the program does, and nothing that takes further runs. */
+  Interpretation resultAlone() {
+    return result(false);
+  }
+
+  private Interpretation result(boolean further) {
     if (reader.refused()) {
       machine.report.stop(1, Code.RD01);
     }
@@ -146,8 +158,8 @@ final class ProgramRun {
     Tape tape = machine.tape.finish();
     assume(tape);
     Optional<Stop> stop = machine.report.stop();
-    if (stop.isEmpty() && setup.control().flow().keepsState()) {
-      new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
+    if (further && stop.isEmpty()) {
+      runFurther(tape);
     }
     recorder.finish();
     return new Interpretation(
@@ -160,6 +172,14 @@ final class ProgramRun {
         machine.settings,
         stop.isEmpty(),
         stop);
+  }
+
+  private void runFurther(Tape tape) {
+    if (setup.control().flow().keepsState()) {
+      new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
+    }
+    new SwitchTrials(program, setup, subprograms, machine.blockNumber, tape)
+        .report(rules, machine.assumptions);
   }
 
   /** Executes without a word of what it finds. */
@@ -368,9 +388,9 @@ final class ProgramRun {
   private List<String> assumptions() {
     List<String> all = new ArrayList<>(setup.assumptions());
     for (String sentence : machine.assumptions.sentences()) {
-      String about =
-          sentence.contains(" = ") ? sentence.substring(0, sentence.indexOf(" = ")) : sentence;
-      if (all.stream().noneMatch(known -> known.contains(about))) {
+      int equals = sentence.indexOf(" = ");
+      String name = equals < 0 ? "" : sentence.substring(0, equals + 3);
+      if (all.stream().noneMatch(k -> equals < 0 ? k.contains(sentence) : k.startsWith(name))) {
         all.add(sentence);
       }
     }
