@@ -3,8 +3,8 @@ package flankfit.motion;
 import java.util.List;
 
 /**
- * The moves of a program in order of execution, as columns: 40 bytes a move and, for arcs and
- * compensated moves, a few numbers more in a shared pool. Made by {@link TapeBuilder}, never
+ * The moves of a program in order of execution, as columns: at most 40 bytes a move and, for arcs
+ * and compensated moves, a few numbers more in a shared pool. Made by {@link TapeBuilder}, never
  * changed after. Every move begins where the one before it ends; the first begins at {@link
  * #start()}.
  *
@@ -20,6 +20,13 @@ public final class Tape {
   static final int INSERTED_BIT = 1 << 2;
   static final int PROGRAMMED_BIT = 1 << 3;
   static final int FLAG_BITS = 4;
+  static final int FLAG_MASK = (1 << FLAG_BITS) - 1;
+
+  /** Memory that a move takes in the columns (bytes). */
+  static final int BYTES = 3 * Double.BYTES + 3 * Integer.BYTES;
+
+  /** Memory that a move may take, room that is not used included (bytes). */
+  static final int MOST_BYTES = 40;
 
   /** Halvings that bring half a turn below the last digit of an angle. */
   private static final int HALVINGS = 55;
@@ -31,7 +38,6 @@ public final class Tape {
   private final double[] z;
   private final int[] line;
   private final int[] block;
-  private final int[] stateIndex;
   private final int[] flags;
   private final double[] pool;
   private final List<ModalState> states;
@@ -45,7 +51,6 @@ public final class Tape {
       double[] z,
       int[] line,
       int[] block,
-      int[] stateIndex,
       int[] flags,
       double[] pool,
       List<ModalState> states,
@@ -57,7 +62,6 @@ public final class Tape {
     this.z = z;
     this.line = line;
     this.block = block;
-    this.stateIndex = stateIndex;
     this.flags = flags;
     this.pool = pool;
     this.states = List.copyOf(states);
@@ -69,10 +73,10 @@ public final class Tape {
     return size;
   }
 
-  /** Memory that columns and pool take (bytes): 40 a move, and 8 for each number in the pool. */
+  /** Memory that columns and pool take (bytes): 36 to 40 a move, 8 for each number in the pool. */
   public long columnBytes() {
     long doubles = (long) x.length + y.length + z.length + pool.length;
-    long ints = (long) line.length + block.length + stateIndex.length + flags.length;
+    long ints = (long) line.length + block.length + flags.length;
     return doubles * Double.BYTES + ints * Integer.BYTES;
   }
 
@@ -101,12 +105,13 @@ public final class Tape {
 
   /** State of the control during the move. */
   public ModalState state(int move) {
-    return states.get(stateIndex[move]);
+    return states.get(stateIndex(move));
   }
 
   /** Index of the state within {@link #states()}. */
   public int stateIndex(int move) {
-    return stateIndex[move];
+    int upper = flags[move] >>> FLAG_BITS;
+    return isPooled(move) ? (int) pool[upper] : upper;
   }
 
   /** The distinct states. */
@@ -177,8 +182,13 @@ public final class Tape {
     };
   }
 
+  /** Whether the pool holds the index of the state and then the numbers of a move. */
+  private boolean isPooled(int move) {
+    return (flags[move] & PROGRAMMED_BIT) != 0 || ownNumbers(kind(move)) > 0;
+  }
+
   private int offset(int move) {
-    return flags[move] >>> FLAG_BITS;
+    return (flags[move] >>> FLAG_BITS) + 1;
   }
 
   private int arcOffset(int move) {

@@ -11,10 +11,11 @@ import java.util.Map;
 public final class TapeBuilder {
   private static final int FIRST_CAPACITY = 256;
 
-  /** Numbers in the pool that take as much memory as the columns of a move. */
-  private static final int NUMBERS_A_MOVE = 5;
+  /** Numbers in the pool that count as a move: index of the state and numbers of an arc. */
+  private static final int NUMBERS_A_MOVE = 1 + Tape.ARC_NUMBERS;
 
-  private static final int PROGRAMMED_NUMBERS = 3;
+  /** Index of the state and programmed end. */
+  private static final int PROGRAMMED_NUMBERS = 1 + 3;
 
   /** The pool grows by this share of all moves at least, which may go beyond the limit. */
   private static final int LEAST_STEP = 32;
@@ -26,7 +27,7 @@ public final class TapeBuilder {
   private static final int FREE_STATES = 1000;
 
   /** The most moves a tape is made for: an index into the pool has 28 bits. */
-  public static final int MOST_MOVES = 80_000_000;
+  public static final int MOST_MOVES = 70_000_000;
 
   private final Point start;
   private final double[] rapidRates;
@@ -37,7 +38,6 @@ public final class TapeBuilder {
   private double[] z;
   private int[] line;
   private int[] block;
-  private int[] stateIndex;
   private int[] flags;
   private double[] pool = new double[FIRST_CAPACITY];
   private int poolSize;
@@ -78,7 +78,6 @@ public final class TapeBuilder {
     z = new double[capacity];
     line = new int[capacity];
     block = new int[capacity];
-    stateIndex = new int[capacity];
     flags = new int[capacity];
     this.start = start;
     this.rapidRates = rapidRates.clone();
@@ -142,7 +141,7 @@ public final class TapeBuilder {
     if (Require.finite("sweep", sweep) == 0) {
       throw new IllegalArgumentException("sweep must not be 0");
     }
-    makeRoom(Tape.ARC_NUMBERS);
+    makeRoom(1 + Tape.ARC_NUMBERS);
     add(MoveKind.ARC, x, y, z, line, block, state);
     append(centreU);
     append(centreV);
@@ -158,7 +157,7 @@ public final class TapeBuilder {
    */
   public void dwell(double seconds, int line, int block, ModalState state) {
     Require.notNegative("seconds", seconds);
-    makeRoom(1);
+    makeRoom(1 + 1);
     Point at = size == 0 ? start : new Point(x[size - 1], y[size - 1], z[size - 1]);
     add(MoveKind.DWELL, at.x(), at.y(), at.z(), line, block, state);
     append(seconds);
@@ -180,7 +179,9 @@ public final class TapeBuilder {
     }
     makeRoomOfLast();
     if (!ownsPool(last)) {
-      flags[last] |= poolSize << Tape.FLAG_BITS;
+      int state = flags[last] >>> Tape.FLAG_BITS;
+      flags[last] = (flags[last] & Tape.FLAG_MASK) | poolSize << Tape.FLAG_BITS;
+      append(state);
     }
     flags[last] |= Tape.PROGRAMMED_BIT;
     append(px);
@@ -210,7 +211,6 @@ public final class TapeBuilder {
         Arrays.copyOf(z, size),
         Arrays.copyOf(line, size),
         Arrays.copyOf(block, size),
-        Arrays.copyOf(stateIndex, size),
         Arrays.copyOf(flags, size),
         Arrays.copyOf(pool, poolSize),
         states,
@@ -230,22 +230,24 @@ public final class TapeBuilder {
    */
   public Tape part(int from, int to) {
     Point begin = from == 0 ? start : new Point(x[from - 1], y[from - 1], z[from - 1]);
-    int[] partStates = new int[to - from];
     List<ModalState> distinct = new ArrayList<>();
     int[] partFlags = Arrays.copyOfRange(flags, from, to);
-    int firstNumber = poolSize;
+    int firstNumber = firstNumber(from, to);
+    double[] partPool = Arrays.copyOfRange(pool, firstNumber, poolSize);
     for (int i = 0; i < partFlags.length; i++) {
-      ModalState state = states.get(stateIndex[from + i]);
+      int upper = partFlags[i] >>> Tape.FLAG_BITS;
+      boolean pooled = usesPool(from + i);
+      ModalState state = states.get(pooled ? (int) pool[upper] : upper);
       int known = distinct.indexOf(state);
-      partStates[i] = known < 0 ? distinct.size() : known;
       if (known < 0) {
+        known = distinct.size();
         distinct.add(state);
       }
-      if (usesPool(from + i)) {
-        // Numbers of later moves stand further back.
-        firstNumber = Math.min(firstNumber, flags[from + i] >>> Tape.FLAG_BITS);
-        partFlags[i] -= firstNumber << Tape.FLAG_BITS;
+      if (pooled) {
+        partPool[upper - firstNumber] = known;
       }
+      int partUpper = pooled ? upper - firstNumber : known;
+      partFlags[i] = (partFlags[i] & Tape.FLAG_MASK) | partUpper << Tape.FLAG_BITS;
     }
     return new Tape(
         begin,
@@ -255,11 +257,20 @@ public final class TapeBuilder {
         Arrays.copyOfRange(z, from, to),
         Arrays.copyOfRange(line, from, to),
         Arrays.copyOfRange(block, from, to),
-        partStates,
         partFlags,
-        Arrays.copyOfRange(pool, firstNumber, poolSize),
+        partPool,
         distinct,
         rapidRates);
+  }
+
+  /** Where the numbers of some moves begin in the pool; those of later moves stand further back. */
+  private int firstNumber(int from, int to) {
+    for (int move = from; move < to; move++) {
+      if (usesPool(move)) {
+        return flags[move] >>> Tape.FLAG_BITS;
+      }
+    }
+    return poolSize;
   }
 
   private boolean usesPool(int move) {
@@ -268,26 +279,22 @@ public final class TapeBuilder {
 
   /**
    * The tape of all moves; the builder must not be used any more. Takes hardly more memory than the
-   * tape alone, for the columns are handed over or cut one by one.
+   * tape alone, for the columns are handed over or cut one by one. They keep room that is not used
+   * as long as a move takes no more than {@value Tape#MOST_BYTES} bytes with it.
    */
   public Tape finish() {
-    x = cut(x, size);
-    y = cut(y, size);
-    z = cut(z, size);
-    line = cut(line, size);
-    block = cut(block, size);
-    stateIndex = cut(stateIndex, size);
-    flags = cut(flags, size);
-    pool = cut(pool, poolSize);
-    return new Tape(start, size, x, y, z, line, block, stateIndex, flags, pool, states, rapidRates);
-  }
-
-  private static double[] cut(double[] column, int size) {
-    return column.length == size ? column : Arrays.copyOf(column, size);
-  }
-
-  private static int[] cut(int[] column, int size) {
-    return column.length == size ? column : Arrays.copyOf(column, size);
+    if ((long) x.length * Tape.BYTES > (long) size * Tape.MOST_BYTES) {
+      x = Arrays.copyOf(x, size);
+      y = Arrays.copyOf(y, size);
+      z = Arrays.copyOf(z, size);
+      line = Arrays.copyOf(line, size);
+      block = Arrays.copyOf(block, size);
+      flags = Arrays.copyOf(flags, size);
+    }
+    if (pool.length > poolSize) {
+      pool = Arrays.copyOf(pool, poolSize);
+    }
+    return new Tape(start, size, x, y, z, line, block, flags, pool, states, rapidRates);
   }
 
   /**
@@ -322,10 +329,13 @@ public final class TapeBuilder {
     z[size] = pz;
     line[size] = atLine;
     block[size] = atBlock;
-    stateIndex[size] = indexOf(state);
+    int index = indexOf(state);
     boolean pooled = kind == MoveKind.ARC || kind == MoveKind.DWELL;
-    flags[size] = kind.bits() | (pooled ? poolSize << Tape.FLAG_BITS : 0);
+    flags[size] = kind.bits() | (pooled ? poolSize : index) << Tape.FLAG_BITS;
     size++;
+    if (pooled) {
+      append(index);
+    }
   }
 
   @SuppressWarnings("ReferenceEquality") // a shortcut only: unequal references are looked up
@@ -386,7 +396,6 @@ public final class TapeBuilder {
     z = Arrays.copyOf(z, capacity);
     line = Arrays.copyOf(line, capacity);
     block = Arrays.copyOf(block, capacity);
-    stateIndex = Arrays.copyOf(stateIndex, capacity);
     flags = Arrays.copyOf(flags, capacity);
   }
 }

@@ -110,6 +110,34 @@ class TapeTest {
   }
 
   @Test
+  void a_move_keeps_its_state_whether_the_pool_holds_numbers_of_it_or_not() {
+    TapeBuilder builder = Tapes.builder();
+    builder.straight(MoveKind.LINE, 2, 3, 6, 1, 1, FEED_600);
+    builder.straight(MoveKind.LINE, 3, 3, 6, 1, 1, Tapes.state(Plane.XY, 700));
+    builder.programmedTo(20, 30, 60);
+    builder.markInserted();
+    builder.arc(2, 3, 8, 0, 3, 2, 2, 2 * Math.PI, 2, 2, Tapes.state(Plane.ZX, 800));
+    builder.programmedTo(21, 31, 61);
+    builder.dwell(1.25, 3, 3, Tapes.state(Plane.XY, 900));
+    builder.straight(MoveKind.RAPID, 0, 0, 0, 4, 4, Tapes.state(Plane.XY, 700));
+    double[] feeds = {600, 700, 800, 900, 700};
+    Tape whole = builder.build();
+    Tape later = builder.part(1, 5);
+    for (int move = 0; move < feeds.length; move++) {
+      assertThat(whole.state(move).feed()).isEqualTo(feeds[move]);
+      if (move > 0) {
+        assertThat(later.state(move - 1)).isEqualTo(whole.state(move));
+        assertThat(later.kind(move - 1)).isEqualTo(whole.kind(move));
+        assertThat(later.inserted(move - 1)).isEqualTo(whole.inserted(move));
+        assertThat(later.programmedTo(move - 1)).isEqualTo(whole.programmedTo(move));
+      }
+    }
+    assertThat(later.states()).hasSize(3);
+    assertThat(later.radius(1)).isEqualTo(2);
+    assertThat(later.seconds(2)).isEqualTo(1.25);
+  }
+
+  @Test
   void an_inserted_move_is_marked_and_no_other() {
     TapeBuilder builder = Tapes.builder();
     builder.straight(MoveKind.LINE, 1, 0, 0, 1, 1, FEED_600);
@@ -159,13 +187,13 @@ class TapeTest {
   }
 
   @Test
-  void a_straight_move_takes_forty_bytes_in_columns() throws IllegalAccessException {
+  void a_straight_move_takes_at_most_forty_bytes_in_columns() throws IllegalAccessException {
     TapeBuilder builder = Tapes.builder();
     int moves = 10_000;
     for (int i = 0; i < moves; i++) {
       builder.straight(MoveKind.LINE, i, -i, 0, i, i, FEED_600);
     }
-    assertThat(columnBytes(builder.build())).isEqualTo(40L * moves);
+    assertThat(columnBytes(builder.build())).isBetween(36L * moves, 40L * moves);
   }
 
   /** Bytes of all primitive columns but the three rapid rates. */
@@ -273,7 +301,7 @@ class TapeTest {
 
   @ParameterizedTest
   @ValueSource(ints = {0, 999, 1000, 5000})
-  void a_straight_move_takes_forty_bytes_whatever_room_was_set_aside(int likelyMoves) {
+  void a_straight_move_takes_at_most_forty_bytes_whatever_room_was_set_aside(int likelyMoves) {
     TapeBuilder builder =
         new TapeBuilder(Point.ZERO, Tapes.RATES, likelyMoves, TapeBuilder.MOST_MOVES);
     ModalState state = ModalState.initial(LengthUnit.MILLIMETRE);
@@ -282,7 +310,7 @@ class TapeTest {
     }
     Tape tape = builder.build();
     assertThat(tape.size()).isEqualTo(1000);
-    assertThat(tape.columnBytes()).isEqualTo(40_000);
+    assertThat(tape.columnBytes()).isBetween(36_000L, 40_000L);
     assertThat(tape.toX(999)).isEqualTo(1000);
   }
 }
