@@ -32,8 +32,9 @@ class RealAnswerTest {
     WallMeasures wall = real.measures().orElseThrow();
     Measures endless = answer.finished().orElseThrow();
     assertThat(wall.pitch().mean()).isCloseTo(endless.pitchSimple(), within(1e-4));
+    // A straight entry leaves the flanks of the first and last row a little short beside it.
     assertThat(wall.functional().central().diameter())
-        .isCloseTo(endless.functional(), within(1e-4));
+        .isBetween(endless.functional() - 0.005, endless.functional() + 1e-4);
     assertThat(wall.taper()).isCloseTo(0, within(1e-6));
     assertThat(real.reachesWanted()).isTrue();
     assertThat(real.noGo().turns()).isLessThan(1);
