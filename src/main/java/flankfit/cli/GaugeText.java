@@ -26,6 +26,9 @@ import java.util.stream.Collectors;
 final class GaugeText {
   private static final int NAME = 30;
 
+  /** Begins what a switch at its default would change otherwise. */
+  private static final String DEFAULT = " (the default; ";
+
   private final StringBuilder out = new StringBuilder();
   private final String program;
   private final Style style;
@@ -268,9 +271,27 @@ final class GaugeText {
       return;
     }
     out.append("\nassumed\n");
-    for (String assumption : assumptions) {
+    for (String assumption : inShort(assumptions)) {
       out.append("  ");
       FindingText.wrap(assumption, "  ", out);
     }
+  }
+
+  /** Switches left at defaults that mattered are only named: the motion tells what they do. */
+  private static List<String> inShort(List<String> assumptions) {
+    List<String> told = new ArrayList<>();
+    List<String> switches = new ArrayList<>();
+    for (String assumption : assumptions) {
+      int end = assumption.indexOf(DEFAULT);
+      if (end < 0) {
+        told.add(assumption);
+      } else {
+        switches.add(assumption.substring(0, Math.min(end, assumption.indexOf(" = "))));
+      }
+    }
+    if (!switches.isEmpty()) {
+      told.add("defaults of the control that matter: " + String.join(", ", switches));
+    }
+    return told;
   }
 }
