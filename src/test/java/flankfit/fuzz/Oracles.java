@@ -24,6 +24,9 @@ import java.util.Optional;
 
 /** What must hold for every answer, whatever the program and the sheet are. */
 final class Oracles {
+  /** A short program is tried again with one switch after the other set otherwise. */
+  private static final int WITH_TRIALS = 40;
+
   static final String SHEET = "case.setup.toml";
 
   /** Moves beyond which an answer is not written out, for time. */
@@ -57,7 +60,10 @@ final class Oracles {
     placed(done.findings(), texts, given.sheet());
     Cost again = Cost.of(() -> Interpreter.interpret(given.source(), sheet, given.subprograms()));
     SameAnswer.check(done, again.answer());
-    first.check(again, given.size(), longestLine(text));
+    first.check(again, given.size(), longestLine(text), WITH_TRIALS);
+    Cost alone = Cost.of(() -> Interpreter.replay(given.source(), sheet, given.subprograms()));
+    Cost aloneAgain = Cost.of(() -> Interpreter.replay(given.source(), sheet, given.subprograms()));
+    alone.check(aloneAgain, given.size(), longestLine(text), 1);
     answers(given, sheet, done, texts);
   }
 
