@@ -128,7 +128,7 @@ final class ProgramOptions {
         .orElseThrow(
             () ->
                 new RequestException(
-                    ExitStatus.REQUEST_WRONG, findings.sorted(), text.lines().toList()));
+                    ExitStatus.REQUEST_WRONG, findings.sorted(), SetupReader.lines(text)));
   }
 
   private Optional<Path> sheetFile() {

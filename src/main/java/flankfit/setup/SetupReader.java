@@ -209,4 +209,12 @@ public final class SetupReader {
                         Choice.of("worn", SetupSheet.GaugeCondition.WORN))))
         .orElse(SetupSheet.GaugeCondition.NEW);
   }
+
+  /**
+   * The lines of a sheet as its findings count them: TOML ends them at LF or CR LF, not at a CR
+   * alone.
+   */
+  public static List<String> lines(String toml) {
+    return List.of(toml.split("\r?\n", -1));
+  }
 }

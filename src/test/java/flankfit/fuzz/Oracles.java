@@ -98,7 +98,7 @@ final class Oracles {
   private static void placed(List<Finding> findings, List<SourceText> texts, String sheet) {
     Map<String, List<String>> lines = new HashMap<>();
     texts.forEach(text -> lines.put(text.file(), text.lines()));
-    lines.put(SHEET, sheet.lines().toList());
+    lines.put(SHEET, SetupReader.lines(sheet));
     for (Finding finding : findings) {
       List<String> file = lines.get(finding.place().file());
       if (finding.what().isBlank() || file == null || !isInside(finding, file)) {
