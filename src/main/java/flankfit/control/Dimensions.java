@@ -17,6 +17,8 @@ final class Dimensions {
   private final Report report;
   private final double perMillimetre;
   private final double perInch;
+  private final int coarseMillimetre;
+  private final int coarseInch;
 
   Dimensions(ControlSwitches.Reading reading, Modes modes, Report report) {
     this.reading = reading;
@@ -24,6 +26,8 @@ final class Dimensions {
     this.report = report;
     perMillimetre = perUnit(reading, LengthUnit.MILLIMETRE);
     perInch = perUnit(reading, LengthUnit.INCH);
+    coarseMillimetre = coarseDecimals(perMillimetre);
+    coarseInch = coarseDecimals(perInch);
   }
 
   /** Least increments of the active unit in one unit of length: 1000 for mm, 10 000 for inch. */
@@ -34,6 +38,27 @@ final class Dimensions {
   private static double perUnit(ControlSwitches.Reading reading, LengthUnit unit) {
     double exact = 1 / unit.fromMillimetres(reading.leastIncrement(unit));
     return Math.abs(exact - Math.rint(exact)) < DIVISIBLE ? Math.rint(exact) : exact;
+  }
+
+  /**
+   * The most decimals with which no number of the active unit is finer than a least increment; -1
+   * where even whole numbers may be.
+   */
+  int coarseDecimals() {
+    return modes.unit() == LengthUnit.INCH ? coarseInch : coarseMillimetre;
+  }
+
+  private static int coarseDecimals(double perUnit) {
+    double counts = perUnit;
+    if (counts != Math.rint(counts)) {
+      return -1;
+    }
+    int decimals = 0;
+    while (counts >= 10 && counts % 10 == 0) {
+      counts /= 10;
+      decimals++;
+    }
+    return decimals;
   }
 
   /** Least increment of the active unit (mm). */
@@ -62,7 +87,7 @@ final class Dimensions {
     if (!block.hadPoint(word) && reading.numbers() == NumberReading.LEAST_INCREMENT) {
       value = value / perUnit();
       counted(block, word, value);
-    } else if (block.decimals(word) > FEW_DIGITS - 1) {
+    } else if (block.decimals(word) > coarseDecimals()) {
       finer(block, word, value);
     }
     double mm = modes.unit().toMillimetres(rounded(value));
@@ -82,11 +107,15 @@ final class Dimensions {
     return Math.abs(mm) > LARGEST;
   }
 
+  static boolean isTooLarge(double x, double y, double z) {
+    return isTooLarge(x) || isTooLarge(y) || isTooLarge(z);
+  }
+
   /** Whether a number is finer than the least increment, of which so many make a unit. */
   static boolean isFiner(double number, double perUnit) {
     double counts = number * perUnit;
     double off = Math.abs(counts - Math.rint(counts));
-    return off > DIVISIBLE * Math.max(1, Math.abs(counts) * 1e-6);
+    return off > DIVISIBLE && off > DIVISIBLE * 1e-6 * Math.abs(counts);
   }
 
   private void counted(Block block, int word, double value) {

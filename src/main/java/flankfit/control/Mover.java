@@ -88,14 +88,13 @@ final class Mover {
   }
 
   private boolean isStill(double[] to) {
-    return isStill(to[0], to[1], to[2]);
+    double[] tip = machine.tip;
+    return isStill(to[0] - tip[0], to[1] - tip[1], to[2] - tip[2]);
   }
 
-  /** Whether a point is where the tool stands. */
-  boolean isStill(double x, double y, double z) {
-    return Math.abs(x - machine.tip[0]) <= NO_MOTION
-        && Math.abs(y - machine.tip[1]) <= NO_MOTION
-        && Math.abs(z - machine.tip[2]) <= NO_MOTION;
+  /** Whether a way is too short to be a move. */
+  static boolean isStill(double dx, double dy, double dz) {
+    return Math.abs(dx) <= NO_MOTION && Math.abs(dy) <= NO_MOTION && Math.abs(dz) <= NO_MOTION;
   }
 
   private void arrive(double[] to) {

@@ -30,9 +30,6 @@ final class PlainRun {
   private int finerHere;
   private double toMillimetres;
   private double perUnit;
-  private double targetX;
-  private double targetY;
-  private double targetZ;
 
   /** Whether the last block was a line after which coordinates alone make another one. */
   private boolean goesOn;
@@ -84,8 +81,7 @@ final class PlainRun {
   private void blocks(BlockReader reader, Block block, int last) {
     boolean begun = false;
     while (machine.blockNumber < last && reader.isPlain(plain)) {
-      boolean further = goesOn && plain.isCoordinates();
-      if (!(further ? isNear() : isAllowed())) {
+      if (!isAllowed()) {
         break;
       }
       if (!begun) {
@@ -95,11 +91,54 @@ final class PlainRun {
       }
       reader.take(plain);
       block.moveTo(plain);
-      if (further) {
-        goOn();
-      } else {
-        execute();
+      execute();
+      if (goesOn) {
+        lines(reader, block, last);
       }
+    }
+  }
+
+  /**
+   * Goes on with lines by absolute coordinates alone, in the modes of the line before them. What
+   * cannot change between them is looked up once.
+   */
+  private void lines(BlockReader reader, Block block, int last) {
+    double zeroX = machine.frame.zero(0);
+    double zeroY = machine.frame.zero(1);
+    double zeroZ = machine.frame.zero(2);
+    double unit = toMillimetres;
+    double x = machine.tip[0];
+    double y = machine.tip[1];
+    double z = machine.tip[2];
+    try {
+      while (machine.blockNumber < last && reader.isPlain(plain) && plain.isCoordinates()) {
+        double toX = plain.has(0) ? plain.x() * unit : 0;
+        double toY = plain.has(1) ? plain.y() * unit : 0;
+        double toZ = plain.has(2) ? plain.z() * unit : 0;
+        int fine = plain.isFine() ? fine() : 0;
+        boolean told = fine > 0 && listsFiner;
+        if (told || Dimensions.isTooLarge(toX, toY, toZ)) {
+          break;
+        }
+        reader.take(plain);
+        block.moveTo(plain);
+        machine.blockNumber++;
+        finer += fine;
+        toX = plain.has(0) ? toX + zeroX : x;
+        toY = plain.has(1) ? toY + zeroY : y;
+        toZ = plain.has(2) ? toZ + zeroZ : z;
+        if (!Mover.isStill(toX - x, toY - y, toZ - z)) {
+          tape.straight(MoveKind.LINE, toX, toY, toZ, plain.line(), machine.blockNumber, state);
+        }
+        x = toX;
+        y = toY;
+        z = toZ;
+      }
+    } finally {
+      machine.tip[0] = x;
+      machine.tip[1] = y;
+      machine.tip[2] = z;
+      goesOn = false;
     }
   }
 
@@ -109,56 +148,31 @@ final class PlainRun {
     goesOn = false;
     toMillimetres = modes.unit().toMillimetres(1);
     perUnit = dimensions.perUnit();
+    plain.coarse(dimensions.coarseDecimals());
   }
 
   /** Works out where the axis words lead; false when a number is to be told of. */
   private boolean isNear() {
-    double[] tip = machine.tip;
-    Frame frame = machine.frame;
-    boolean absolute = modes.absolute();
-    int fine = 0;
-    double x = 0;
-    double y = 0;
-    double z = 0;
-    if (plain.has(0)) {
-      x = plain.x() * toMillimetres;
-      fine += plain.isFine(0) && Dimensions.isFiner(plain.x(), perUnit) ? 1 : 0;
-      targetX = x + (absolute ? frame.zero(0) : tip[0]);
-    } else {
-      targetX = tip[0];
+    finerHere = plain.isFine() ? fine() : 0;
+    boolean near = finerHere == 0 || !listsFiner;
+    for (int axis = 0; axis < 3; axis++) {
+      double from = machine.tip[axis];
+      double word = plain.has(axis) ? plain.number(axis) * toMillimetres : 0;
+      double zero = modes.absolute() ? machine.frame.zero(axis) : from;
+      target[axis] = plain.has(axis) ? word + zero : from;
+      near &= !Dimensions.isTooLarge(word);
     }
-    if (plain.has(1)) {
-      y = plain.y() * toMillimetres;
-      fine += plain.isFine(1) && Dimensions.isFiner(plain.y(), perUnit) ? 1 : 0;
-      targetY = y + (absolute ? frame.zero(1) : tip[1]);
-    } else {
-      targetY = tip[1];
-    }
-    if (plain.has(2)) {
-      z = plain.z() * toMillimetres;
-      fine += plain.isFine(2) && Dimensions.isFiner(plain.z(), perUnit) ? 1 : 0;
-      targetZ = z + (absolute ? frame.zero(2) : tip[2]);
-    } else {
-      targetZ = tip[2];
-    }
-    if (Dimensions.isTooLarge(x) || Dimensions.isTooLarge(y) || Dimensions.isTooLarge(z)) {
-      return false;
-    }
-    finerHere = fine;
-    return fine == 0 || !listsFiner;
+    return near;
   }
 
-  /** One more line by coordinates alone, in the modes of the line before it. */
-  private void goOn() {
-    machine.blockNumber++;
-    finer += finerHere;
-    if (!mover.isStill(targetX, targetY, targetZ)) {
-      tape.straight(
-          MoveKind.LINE, targetX, targetY, targetZ, plain.line(), machine.blockNumber, state);
+  /** How many of the numbers are finer than a least increment. */
+  private int fine() {
+    int count = 0;
+    for (int axis = 0; axis < 3; axis++) {
+      boolean fine = plain.isFine(axis) && Dimensions.isFiner(plain.number(axis), perUnit);
+      count += fine ? 1 : 0;
     }
-    machine.tip[0] = targetX;
-    machine.tip[1] = targetY;
-    machine.tip[2] = targetZ;
+    return count;
   }
 
   /** Whether a block has nothing to tell; works out where it leads. */
@@ -196,9 +210,6 @@ final class PlainRun {
     double x = machine.tip[0];
     double y = machine.tip[1];
     double z = machine.tip[2];
-    target[0] = targetX;
-    target[1] = targetY;
-    target[2] = targetZ;
     int moves = tape.size();
     if (modes.motion() == 0) {
       mover.rapid(target);

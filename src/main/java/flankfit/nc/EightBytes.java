@@ -43,6 +43,11 @@ final class EightBytes {
     return (int) ((((eight & 0xFF) ^ with) - 1) >>> 63);
   }
 
+  /** All bits of the bytes before the first one marked; not to be used when none is. */
+  static long beforeFirst(long marks) {
+    return ((marks & -marks) >>> 7) - 1;
+  }
+
   /** Which of them are no digits. */
   static long notDigits(long eight) {
     // Digits become 0 to 9, and only those stay below the high bit when 118 is added.

@@ -64,9 +64,13 @@ final class NumberReader {
     return true;
   }
 
-  /** Digits over a power of ten: both exact, so the quotient is rounded once. */
+  /**
+   * Digits over a power of ten: both exact, so the quotient is rounded once.
+   *
+   * @param decimals 0 to 22
+   */
   static double rounded(long mantissa, int decimals) {
-    return mantissa / POWERS[Math.max(0, decimals)];
+    return mantissa / POWERS[decimals];
   }
 
   private int skipBlanks(int from) {
@@ -113,7 +117,7 @@ final class NumberReader {
     decimals = fraction;
     double size =
         significant <= MOST_DIGITS && fraction < POWERS.length
-            ? rounded(mantissa, fraction)
+            ? rounded(mantissa, Math.max(0, fraction))
             : slowly(from, last);
     value = negative ? -size : size;
   }

@@ -14,6 +14,7 @@ public final class PlainBlock {
   int motion;
   int letters;
   int fine;
+  int coarse;
   double x;
   double y;
   double z;
@@ -69,7 +70,26 @@ public final class PlainBlock {
     return z;
   }
 
-  /** Whether the number of axis 0 to 2 has more than two decimals. */
+  /** Number of axis 0 X, 1 Y, 2 Z as written; not to be used without one. */
+  public double number(int axis) {
+    return axis == 0 ? x : axis == 1 ? y : z;
+  }
+
+  /**
+   * Says from when on a number is fine; so it stays for all blocks to come.
+   *
+   * @param decimals that a number may have and not be fine; a last 0 does not count
+   */
+  public void coarse(int decimals) {
+    coarse = decimals;
+  }
+
+  /** Whether the number of any axis is fine. */
+  public boolean isFine() {
+    return fine != 0;
+  }
+
+  /** Whether the number of axis 0 to 2 is fine. */
   public boolean isFine(int axis) {
     return (fine & (1 << axis)) != 0;
   }

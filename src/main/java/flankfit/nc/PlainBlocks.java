@@ -11,10 +11,7 @@ final class PlainBlocks {
   private static final int SEQUENCE = 1 << 5;
 
   /** Bytes that may be looked at from a word on: letter, sign, two times eight of the number. */
-  private static final int WORD = 18;
-
-  /** Decimals of the coarsest number that may be finer than a least increment. */
-  private static final int FINE = 3;
+  private static final int WORD = 1 + 1 + 2 * Long.BYTES;
 
   private static final int[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000, 10_000_000};
 
@@ -55,30 +52,27 @@ final class PlainBlocks {
             && at - from <= longest
             && ends(from, at, letters, fine, block);
       }
-      // A sign is shifted out without a branch: what follows must not wait for a guess about it.
-      long word = EightBytes.at(text, at + 1);
-      int sign = EightBytes.begins(word, '-');
-      long eight = word >>> (sign << 3);
-      long others = (EightBytes.notDigits(word) >>> (sign << 3)) | ((long) sign << 63);
+      boolean negative = text[at + 1] == '-';
+      at += negative ? 2 : 1;
+      long eight = EightBytes.at(text, at);
+      long others = EightBytes.notDigits(eight);
       int whole = Long.numberOfTrailingZeros(others) >>> 3;
-      int bits = whole << 3;
-      boolean pointed = ((eight >>> bits) & 0xFF) == '.';
+      boolean pointed = text[at + whole] == '.';
       long mantissa;
       int decimals;
       if (pointed) {
-        long below = (1L << bits) - 1;
-        others &= others - 1;
-        int stop = Long.numberOfTrailingZeros(others) >>> 3;
+        long below = EightBytes.beforeFirst(others);
+        int stop = Long.numberOfTrailingZeros(others & (others - 1)) >>> 3;
         if (stop == 1) {
           return false;
         }
         mantissa = EightBytes.number((eight & below) | ((eight >>> 8) & ~below), stop - 1);
-        at += 1 + sign + stop;
+        at += stop;
         decimals = stop - whole - 1;
-        if (stop + sign == Long.BYTES) {
+        if (stop == Long.BYTES) {
           long rest = EightBytes.at(text, at);
           int more = Long.numberOfTrailingZeros(EightBytes.notDigits(rest)) >>> 3;
-          if (more == Long.BYTES) {
+          if (more == Long.BYTES || whole == Long.BYTES) {
             return false;
           }
           if (more > 0) {
@@ -88,11 +82,11 @@ final class PlainBlocks {
           }
         }
       } else {
-        if (whole == 0 || whole == Long.BYTES - sign) {
+        if (whole == 0 || whole == Long.BYTES) {
           return false;
         }
         mantissa = EightBytes.number(eight, whole);
-        at += 1 + sign + whole;
+        at += whole;
         decimals = -1;
       }
       int bit;
@@ -100,19 +94,25 @@ final class PlainBlocks {
         if (!pointed && mantissa != 0) {
           return false;
         }
-        double size = NumberReader.rounded(mantissa, decimals);
-        double value = sign == 0 ? size : -size;
-        bit = 1 << (letter - 'X');
-        fine |= decimals >= FINE ? bit : 0;
+        double value =
+            pointed ? NumberReader.rounded(negative ? -mantissa : mantissa, decimals) : 0;
+        int told = text[at - 1] == '0' ? decimals - 1 : decimals;
+        boolean isFine = told > block.coarse;
         if (letter == 'X') {
+          bit = 1;
+          fine |= isFine ? 1 : 0;
           block.x = value;
         } else if (letter == 'Y') {
+          bit = 2;
+          fine |= isFine ? 2 : 0;
           block.y = value;
         } else {
+          bit = 4;
+          fine |= isFine ? 4 : 0;
           block.z = value;
         }
       } else {
-        if (sign != 0) {
+        if (negative) {
           return false;
         }
         bit = other(letter, mantissa, decimals, letters, block);
@@ -139,7 +139,7 @@ final class PlainBlocks {
   /** Takes F, G or N; gives its bit, or 0 when it is not plain. */
   private static int other(int letter, long mantissa, int decimals, int letters, PlainBlock block) {
     if (letter == 'F') {
-      block.feed = NumberReader.rounded(mantissa, decimals);
+      block.feed = NumberReader.rounded(mantissa, Math.max(0, decimals));
       return FEED;
     }
     if (letter == 'G' && decimals < 0 && mantissa <= 1) {

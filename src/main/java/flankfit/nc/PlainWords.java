@@ -56,7 +56,7 @@ final class PlainWords {
       if (count == 0 || count > NumberReader.MOST_DIGITS || !endsPlainly(text[at])) {
         return start;
       }
-      double size = NumberReader.rounded(mantissa, decimals);
+      double size = NumberReader.rounded(mantissa, Math.max(0, decimals));
       block.add(text[start], negative ? -size : size, start, at - start, count, decimals);
       start = at;
     }

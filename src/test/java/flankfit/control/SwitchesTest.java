@@ -104,6 +104,26 @@ class SwitchesTest {
     assertThat(has(run(coarse, "G2 X20.019 I10."), Code.AR11)).as("rounding").isFalse();
   }
 
+  @ParameterizedTest(name = "{0} mm: {1} {2}")
+  @CsvSource({
+    "0.001, X2.123, false",
+    "0.001, X2.1234, true",
+    "0.001, X2.1230, false",
+    "0.01, X2.12, false",
+    "0.01, X2.123, true",
+    "0.1, X2.12, true",
+    "0.1, X2.10, false",
+    "0.002, X2.124, false",
+    "0.002, X2.123, true",
+    "0.0005, X2.1235, false",
+    "0.0005, X2.1234, true"
+  })
+  void numbers_finer_than_a_least_increment_are_told(String increment, String word, boolean told) {
+    String sheet = "[control] ; least-increment-mm = " + increment;
+    assertThat(has(run(sheet, "G1 " + word), Code.RD13)).as("one block").isEqualTo(told);
+    assertThat(has(run(sheet, "G1 X9. ; X8. ; " + word), Code.RD13)).as("a run").isEqualTo(told);
+  }
+
   @Test
   void feed_and_wear_of_the_sheet_s_limits() {
     assertThat(has(run("[control] ; max-feed = 500.0", "F501. ; G1 X5."), Code.MD09)).isTrue();
