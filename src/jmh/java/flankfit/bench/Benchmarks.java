@@ -59,6 +59,11 @@ public final class Benchmarks {
             row("interpret " + blocks + " blocks", score / scan, "x the bare scan, goal 2");
           }
         });
+    Double loop = scores.get("LoopBench.interpret");
+    if (loop != null) {
+      double scan = scores.get("LoopBench.bareScan");
+      row("a loop of 1 million passes", loop / scan, "x the bare scan of all passes, goal 2");
+    }
   }
 
   private static void threads(Map<String, Double> scores) {

@@ -38,14 +38,18 @@ final class BlockExecutor {
   private final ControlStates states;
   private final WordReading reading;
   private final int blockLimit;
+  private final boolean plainRuns;
   private boolean ended;
 
   /**
    * @param block a block of the text that is executed first
    * @param exists whether there is a program of a number
+   * @param plainRuns whether plain and computed coordinates may be executed by {@link PlainRun}:
+   *     faster, else alike
    */
-  BlockExecutor(Machine machine, Block block, IntPredicate exists) {
+  BlockExecutor(Machine machine, Block block, IntPredicate exists, boolean plainRuns) {
     this.machine = machine;
+    this.plainRuns = plainRuns;
     words = machine.words;
     report = machine.report;
     use = new WordUse(machine);
@@ -105,7 +109,8 @@ final class BlockExecutor {
 
   /** Whether runs of plain blocks may be executed at once. */
   boolean mayRunPlain() {
-    return motion.isSettled()
+    return plainRuns
+        && motion.isSettled()
         && tool.isSettled()
         && reliance.isSettled()
         && !calls.isModal()
@@ -163,6 +168,10 @@ final class BlockExecutor {
     if (block.statement().isPresent()) {
       flow.execute(block.statement().get(), block);
     } else if (block.isFlow()) {
+      boolean point = block.isComputedPoint() && mayRunPlain();
+      if (point && plain.computed(block, flow)) {
+        return;
+      }
       Block plain = flow.compute(block);
       if (!report.stopped()) {
         report.begin(plain);

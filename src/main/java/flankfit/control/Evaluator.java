@@ -43,16 +43,70 @@ final class Evaluator {
    * stops it means nothing.
    */
   double value(Expression what, Block in) {
+    double quick = log.isOn() ? Double.NaN : quick(what);
+    return Double.isNaN(quick) ? told(what, in) : quick;
+  }
+
+  /**
+   * The value if nothing is to be told: all variables named have values, and no operation fails;
+   * else not a number. Reports nothing.
+   */
+  double quick(Expression what) {
+    makeRoom(what);
+    double[] values = stack;
+    int top = -1;
+    for (int i = 0; i < what.size(); i++) {
+      Step step = what.step(i);
+      if (step == Step.NUMBER) {
+        values[++top] = what.number(i);
+      } else if (step == Step.VARIABLE) {
+        int number = (int) what.number(i);
+        values[++top] = Variables.isWritable(number) ? variables.get(number) : Double.NaN;
+      } else if (step.operands() == 2) {
+        top--;
+        values[top] = quick(step, values[top], values[top + 1]);
+      } else {
+        values[top] = quick(step, values[top]);
+      }
+      // A vacant variable is a value for some operations only: those are told.
+      if (!Double.isFinite(values[top])) {
+        return Double.NaN;
+      }
+    }
+    return values[0];
+  }
+
+  private double quick(Step step, double x) {
+    return switch (step) {
+      case NEGATE -> -x;
+      case READ -> Double.NaN;
+      default -> Functions.of(step, x, fixDown);
+    };
+  }
+
+  private static double quick(Step step, double a, double b) {
+    return switch (step) {
+      case EQUAL -> Math.abs(a - b) <= NEARLY_EQUAL ? 1 : 0;
+      case NOT_EQUAL -> Math.abs(a - b) <= NEARLY_EQUAL ? 0 : 1;
+      default -> two(step, a, b);
+    };
+  }
+
+  private void makeRoom(Expression what) {
+    if (stack.length < what.depth()) {
+      stack = new double[2 * what.depth()];
+      from = new int[2 * what.depth()];
+    }
+  }
+
+  private double told(Expression what, Block in) {
     block = in;
     expression = what;
     failed = false;
     if (log.isOn()) {
       log.beginExpression();
     }
-    if (stack.length < what.depth()) {
-      stack = new double[2 * what.depth()];
-      from = new int[2 * what.depth()];
-    }
+    makeRoom(what);
     int top = -1;
     for (int i = 0; i < what.size() && !failed; i++) {
       top = step(i, what.step(i), top);
@@ -111,7 +165,8 @@ final class Evaluator {
           ANGLE -> {
         double a = operand(top - 1, i);
         double b = operand(top, i);
-        stack[top - 1] = checked(two(step, a, b, i), i, a, b, true);
+        boolean byZero = b == 0 && (step == Step.DIVIDE || step == Step.MODULO);
+        stack[top - 1] = byZero ? byZero(i) : checked(two(step, a, b), i, a, b, true);
         return top - 1;
       }
       default -> {
@@ -122,13 +177,13 @@ final class Evaluator {
     }
   }
 
-  private double two(Step step, double a, double b, int i) {
+  private static double two(Step step, double a, double b) {
     return switch (step) {
       case ADD -> a + b;
       case SUBTRACT -> a - b;
       case MULTIPLY -> a * b;
-      case DIVIDE -> b == 0 ? byZero(i) : a / b;
-      case MODULO -> b == 0 ? byZero(i) : a % b;
+      case DIVIDE -> a / b;
+      case MODULO -> a % b;
       case POWER -> Functions.power(a, b);
       case ANGLE -> Functions.angle(a, b);
       case GREATER -> a - b > NEARLY_EQUAL ? 1 : 0;

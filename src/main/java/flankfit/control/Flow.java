@@ -172,6 +172,11 @@ final class Flow {
     return (int) Math.rint(value);
   }
 
+  /** The value of an expression if nothing is to be told of it; else not a number. */
+  double quick(Expression expression) {
+    return evaluator.quick(expression);
+  }
+
   /** The words of a block with their values computed; a vacant variable leaves its word out. */
   Block compute(Block block) {
     computed = computed.sharesText(block) ? computed : block.another();

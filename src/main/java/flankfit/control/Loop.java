@@ -30,6 +30,11 @@ record Loop(int number, Spot begin, int endOffset, Spot after, Counter passes, S
       return counts[level];
     }
 
+    /** Passes so far. */
+    int of(int level) {
+      return counts[level];
+    }
+
     void clear(int level) {
       counts[level] = 0;
     }

@@ -142,6 +142,31 @@ final class PlainRun {
     }
   }
 
+  /**
+   * Executes a block whose words are nothing but computed coordinates, if nothing is to be told or
+   * decided.
+   *
+   * @param block has been begun in the report and counted
+   * @return whether it was executed; if not, nothing was done
+   */
+  boolean computed(Block block, Flow flow) {
+    if (!modes.absolute() || modes.motion() != 1 || Double.isNaN(modes.feedWord())) {
+      return false;
+    }
+    System.arraycopy(machine.tip, 0, target, 0, target.length);
+    double unit = modes.unit().toMillimetres(1);
+    for (int word = 0; word < block.size(); word++) {
+      double value = flow.quick(block.formula(word)) * unit;
+      if (Double.isNaN(value) || Dimensions.isTooLarge(value)) {
+        return false;
+      }
+      int axis = block.letter(word) - 'X';
+      target[axis] = value + machine.frame.zero(axis);
+    }
+    mover.line(target);
+    return true;
+  }
+
   private void begin() {
     listsFiner = !machine.report.onlyCounts(Code.RD13);
     finer = 0;

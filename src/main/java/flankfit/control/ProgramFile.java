@@ -19,10 +19,24 @@ final class ProgramFile {
   private final Block read;
   private final OffsetMap<Kept> kept = new OffsetMap<>();
   private final OffsetMap<JumpSite> jumps = new OffsetMap<>();
+  private final OffsetMap<Optional<LoopBody>> bodies = new OffsetMap<>();
   private final ProgramIndex index;
   private Block block;
 
-  private record Kept(Block block, Spot after) {}
+  /** What was read last, if it is kept and nothing has led elsewhere since. */
+  private Optional<Kept> last = Optional.empty();
+
+  /** A block, and what was found to stand behind it when it was first asked for. */
+  private static final class Kept {
+    private final Block block;
+    private final Spot after;
+    private Optional<Kept> next = Optional.empty();
+
+    Kept(Block block, Spot after) {
+      this.block = block;
+      this.after = after;
+    }
+  }
 
   ProgramFile(SourceText source, ReadingRules rules) {
     this.source = source;
@@ -53,23 +67,45 @@ final class ProgramFile {
     return site;
   }
 
+  /** The blocks of a loop if {@link LoopRun} can run them. Goes to the loop's beginning. */
+  Optional<LoopBody> body(Loop loop) {
+    Optional<Optional<LoopBody>> known = bodies.get(loop.endOffset());
+    if (known.isPresent()) {
+      return known.get();
+    }
+    Optional<LoopBody> body = LoopBody.of(loop, this::blockAt);
+    goTo(loop.begin());
+    bodies.put(loop.endOffset(), body);
+    return body;
+  }
+
+  private Optional<LoopBody.Entry> blockAt(Spot spot) {
+    goTo(spot);
+    if (!next()) {
+      return Optional.empty();
+    }
+    return kept.get(spot.offset()).map(k -> new LoopBody.Entry(k.block, spot, k.after));
+  }
+
   Spot spot() {
     return Spot.of(reader);
   }
 
   void goTo(Spot spot) {
+    last = Optional.empty();
     spot.seek(reader);
   }
 
   /** Reads the next block; false at the end of the text. */
   boolean next() {
-    int entry = reader.offset();
-    Optional<Kept> known = kept.get(entry);
+    Optional<Kept> known = known();
+    last = known;
     if (known.isPresent()) {
-      block = known.get().block();
-      known.get().after().seek(reader);
+      block = known.get().block;
+      known.get().after.seek(reader);
       return true;
     }
+    int entry = reader.offset();
     block = read;
     if (!reader.next(read)) {
       return false;
@@ -79,6 +115,18 @@ final class ProgramFile {
       kept.put(entry, new Kept(block, Spot.of(reader)));
     }
     return true;
+  }
+
+  /** The block that stands here, if it is kept; kept blocks in a row lead to each other. */
+  private Optional<Kept> known() {
+    if (last.isEmpty()) {
+      return kept.get(reader.offset());
+    }
+    Kept before = last.get();
+    if (before.next.isEmpty()) {
+      before.next = kept.get(reader.offset());
+    }
+    return before.next;
   }
 
   /** The block last read. */

@@ -35,7 +35,6 @@ final class ProgramRun {
   private final SlashedBlocks slashed;
   private final Library library;
   private final ProgramNumbers numbers;
-  private final boolean plainRuns;
   private Optional<Walk> walk = Optional.empty();
   private boolean done;
   private boolean over;
@@ -59,7 +58,6 @@ final class ProgramRun {
       boolean onTheWay,
       boolean plainRuns) {
     this.program = program;
-    this.plainRuns = plainRuns;
     this.setup = setup;
     this.subprograms = subprograms;
     ControlSwitches.Reading reading = setup.control().reading();
@@ -72,7 +70,7 @@ final class ProgramRun {
     FlowLog log = new FlowLog(observer.isPresent());
     machine = new Machine(setup, findings, block, program.file(), program.likelyLines(), log);
     library = new Library(program, subprograms, rules, machine.report, this::readWhole);
-    executor = new BlockExecutor(machine, block, library::has);
+    executor = new BlockExecutor(machine, block, library::has, plainRuns);
     recorder = new BlockRecorder(observer, machine, executor, findings);
     numbers = new ProgramNumbers(program.file(), findings);
     habit = new PointHabit(reading.numbers());
@@ -109,7 +107,7 @@ final class ProgramRun {
     int left = most;
     try {
       while (left > 0 && !done) {
-        left -= walk.isPresent() ? walk(walk.get()) : read(left);
+        left -= walk.isPresent() ? walk(walk.get(), left) : read(left);
       }
     } catch (TapeFullException full) {
       tooManyMoves();
@@ -201,7 +199,7 @@ final class ProgramRun {
   /** Executes what is plain, then reads a block and executes it; gives how many it was. */
   private int read(int most) {
     int before = machine.blockNumber;
-    if (plainRuns && !over && habit.knowsPoint() && executor.mayRunPlain()) {
+    if (!over && habit.knowsPoint() && executor.mayRunPlain()) {
       executor.plain().run(reader, block, most);
     }
     int plain = machine.blockNumber - before;
@@ -283,11 +281,16 @@ final class ProgramRun {
     begun.begin(first, next);
   }
 
-  /** Goes on by one block in another order; gives how many it was. */
-  private int walk(Walk walking) {
-    if (!walking.isOver()) {
-      walking.step();
-      return 1;
+  /** Goes on in another order; gives how many blocks it was. */
+  private int walk(Walk walking, int most) {
+    int count = 0;
+    while (count < most && !walking.isOver()) {
+      int before = machine.blockNumber;
+      walking.step(most - count);
+      count += Math.max(1, machine.blockNumber - before);
+    }
+    if (count > 0) {
+      return count;
     }
     done = true;
     if (machine.report.stopped()) {

@@ -46,9 +46,14 @@ final class Variables {
     return IntStream.range(0, COMMON).filter(n -> !Double.isNaN(common[n])).boxed().toList();
   }
 
+  /** Whether it is a variable of one call level. */
+  static boolean isLocal(int number) {
+    return number >= 1 && number <= LAST_LOCAL;
+  }
+
   /** Whether a program may set this variable. */
   static boolean isWritable(int number) {
-    return (number >= 1 && number <= LAST_LOCAL)
+    return isLocal(number)
         || (number >= 100 && number <= 199)
         || (number >= 500 && number < COMMON);
   }

@@ -27,9 +27,11 @@ final class Walk {
   private final FlowLog log;
   private final Deque<CallLevel> levels = new ArrayDeque<>();
   private final List<JumpSite> ledBack = new ArrayList<>();
+  private final LoopRun loopRun;
   private final int loopLimit;
   private Optional<Loop> cameBack = Optional.empty();
   private ProgramFile file;
+  private int left;
   private boolean over;
 
   Walk(Machine machine, BlockExecutor executor, Library library, BlockRecorder recorder) {
@@ -41,6 +43,7 @@ final class Walk {
     report = machine.report;
     flow = executor.flow();
     calls = executor.calls();
+    loopRun = new LoopRun(machine, executor);
     loopLimit = machine.switches.flow().loopLimit();
     file = library.mainFile();
   }
@@ -67,8 +70,13 @@ final class Walk {
     return file;
   }
 
-  /** Reads and executes one more block. */
-  void step() {
+  /**
+   * Reads and executes one more block, and passes of a loop that it leads back to.
+   *
+   * @param most blocks to execute at most, 1 or more
+   */
+  void step(int most) {
+    left = most - 1;
     if (!file.next()) {
       ends(new Place(file.source().file(), Math.max(1, file.source().lineCount()), 0, 0), "");
       return;
@@ -125,6 +133,7 @@ final class Walk {
       case BACK -> {
         cameBack = loop(block);
         cameBack.ifPresent(this::back);
+        cameBack = cameBack.filter(loop -> loopRun.run(file, loop, levels.size(), left));
       }
     }
   }

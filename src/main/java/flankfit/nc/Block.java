@@ -224,6 +224,19 @@ public final class Block {
     return copy;
   }
 
+  /** Whether there are no words but expressions behind X, Y and Z, each once at most. */
+  public boolean isComputedPoint() {
+    int axes = 0;
+    for (int word = 0; word < size; word++) {
+      int axis = letters[word] - 'X';
+      if (axis < 0 || axis > 2 || (axes & (1 << axis)) != 0 || !isFormula(word)) {
+        return false;
+      }
+      axes |= 1 << axis;
+    }
+    return axes != 0;
+  }
+
   /** Line of the text, from 1. */
   public int line() {
     return line;

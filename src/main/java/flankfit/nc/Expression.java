@@ -10,43 +10,54 @@ public final class Expression {
   /** What a step does with the stack. */
   public enum Step {
     /** Puts a number on the stack. */
-    NUMBER,
+    NUMBER(0),
     /** Puts the value of the variable on the stack whose number the step holds. */
-    VARIABLE,
+    VARIABLE(0),
     /** Replaces the number of a variable by its value. */
-    READ,
-    NEGATE,
-    POWER,
-    MULTIPLY,
-    DIVIDE,
-    MODULO,
-    AND,
-    ADD,
-    SUBTRACT,
-    OR,
-    XOR,
-    EQUAL,
-    NOT_EQUAL,
-    GREATER,
-    GREATER_OR_EQUAL,
-    LESS,
-    LESS_OR_EQUAL,
-    SIN,
-    COS,
-    TAN,
-    ASIN,
-    ACOS,
+    READ(1),
+    NEGATE(1),
+    POWER(2),
+    MULTIPLY(2),
+    DIVIDE(2),
+    MODULO(2),
+    AND(2),
+    ADD(2),
+    SUBTRACT(2),
+    OR(2),
+    XOR(2),
+    EQUAL(2),
+    NOT_EQUAL(2),
+    GREATER(2),
+    GREATER_OR_EQUAL(2),
+    LESS(2),
+    LESS_OR_EQUAL(2),
+    SIN(1),
+    COS(1),
+    TAN(1),
+    ASIN(1),
+    ACOS(1),
     /** Angle of one number, its tangent. */
-    ATAN,
+    ATAN(1),
     /** Angle of two numbers, height and width. */
-    ANGLE,
-    SQRT,
-    ABS,
-    ROUND,
-    FIX,
-    FUP,
-    LN,
-    EXP
+    ANGLE(2),
+    SQRT(1),
+    ABS(1),
+    ROUND(1),
+    FIX(1),
+    FUP(1),
+    LN(1),
+    EXP(1);
+
+    private final int operands;
+
+    Step(int operands) {
+      this.operands = operands;
+    }
+
+    /** How many values it takes from the stack. */
+    public int operands() {
+      return operands;
+    }
   }
 
   private final Step[] steps;
