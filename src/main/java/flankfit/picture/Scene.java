@@ -24,14 +24,31 @@ public final class Scene {
   /** A closer look is worth it when it shows less than this share of the part (1). */
   private static final double CLOSE = 0.6;
 
+  private final Ground ground;
   private final Tape tape;
   private final SetupSheet setup;
   private final String title;
   private final OptionalInt position;
   private final Map<String, Double> majorDiameters;
   private final Passes passes;
+  private final LineKinds kinds;
   private final Extents bounds;
   private final Extents reach;
+
+  /** What scenes of one program have in common, so that lines drawn for one serve the others. */
+  private static final class Ground {
+    private final Point origin;
+    private final Object program;
+
+    /**
+     * @param origin what positions are relative to in graphics memory
+     * @param program stands for the program
+     */
+    Ground(Point origin, Object program) {
+      this.origin = origin;
+      this.program = program;
+    }
+  }
 
   /**
    * The scene of a program.
@@ -45,30 +62,77 @@ public final class Scene {
         tape,
         setup,
         title,
-        OptionalInt.empty(),
-        Map.of(),
         new Passes(tape, setup.holes()),
+        LineKinds.NONE.and(tape, 0),
         boundsOf(tape, setup),
         reachOf(tape, setup));
   }
 
+  /** A scene of which everything is known already. */
+  Scene(
+      Tape tape,
+      SetupSheet setup,
+      String title,
+      Passes passes,
+      LineKinds kinds,
+      Extents bounds,
+      Extents reach) {
+    this(
+        new Ground(bounds.middle(), new Object()),
+        tape,
+        setup,
+        title,
+        OptionalInt.empty(),
+        Map.of(),
+        passes,
+        kinds,
+        bounds,
+        reach);
+  }
+
   private Scene(
+      Ground ground,
       Tape tape,
       SetupSheet setup,
       String title,
       OptionalInt position,
       Map<String, Double> majorDiameters,
       Passes passes,
+      LineKinds kinds,
       Extents bounds,
       Extents reach) {
+    this.ground = ground;
     this.tape = Objects.requireNonNull(tape, "tape");
     this.setup = Objects.requireNonNull(setup, "setup");
     this.title = Objects.requireNonNull(title, "title");
     this.position = position;
     this.majorDiameters = Collections.unmodifiableMap(new TreeMap<>(majorDiameters));
     this.passes = passes;
+    this.kinds = kinds;
     this.bounds = bounds;
     this.reach = reach;
+  }
+
+  /**
+   * This scene as one of the program that another one showed so far.
+   *
+   * @param earlier a scene of the first moves of the tape
+   * @param sameLines whether what was drawn of those moves still holds
+   */
+  Scene after(Scene earlier, boolean sameLines) {
+    Ground kept =
+        sameLines ? earlier.ground : new Ground(earlier.ground.origin, earlier.ground.program);
+    return new Scene(
+        kept,
+        tape,
+        setup,
+        title,
+        position,
+        earlier.majorDiameters,
+        passes,
+        kinds,
+        bounds,
+        reach);
   }
 
   /**
@@ -78,8 +142,9 @@ public final class Scene {
    */
   public Scene withCutterAfter(int move) {
     Objects.checkIndex(move, tape.size());
+    OptionalInt at = OptionalInt.of(move);
     return new Scene(
-        tape, setup, title, OptionalInt.of(move), majorDiameters, passes, bounds, reach);
+        ground, tape, setup, title, at, majorDiameters, passes, kinds, bounds, reach);
   }
 
   /**
@@ -88,12 +153,26 @@ public final class Scene {
    * @param diameters major diameter by name of the hole (mm), each above 0
    */
   public Scene withMajorDiameters(Map<String, Double> diameters) {
-    return new Scene(tape, setup, title, position, diameters, passes, bounds, reach);
+    return new Scene(
+        ground, tape, setup, title, position, diameters, passes, kinds, bounds, reach);
   }
 
-  /** Whether another scene differs in the place of the cutter at most. */
+  /**
+   * Whether another scene differs in the place of the cutter at most, and in moves that were added
+   * at the end.
+   */
   boolean sharesGround(Scene other) {
-    return passes.equals(other.passes) && majorDiameters.equals(other.majorDiameters);
+    return ground == other.ground && majorDiameters.equals(other.majorDiameters);
+  }
+
+  /** Whether lines of another scene show the same program, perhaps in other styles. */
+  boolean sharesProgram(Scene other) {
+    return ground.program == other.ground.program;
+  }
+
+  /** Which kinds of line there are. */
+  LineKinds kinds() {
+    return kinds;
   }
 
   /** What the tool does. */
@@ -181,7 +260,7 @@ public final class Scene {
 
   /** What positions are relative to in graphics memory. */
   Point origin() {
-    return bounds.middle();
+    return ground.origin;
   }
 
   /**
@@ -207,11 +286,17 @@ public final class Scene {
         : Optional.empty();
   }
 
-  private static Extents boundsOf(Tape tape, SetupSheet setup) {
+  /** The box of stock and holes; empty for none. */
+  static Optional<Extents> boundsOf(SetupSheet setup) {
     Extents box = setup.stock().map(Stock::box).orElse(null);
     for (Hole hole : setup.holes()) {
       box = union(box, boxOf(hole));
     }
+    return Optional.ofNullable(box);
+  }
+
+  private static Extents boundsOf(Tape tape, SetupSheet setup) {
+    Extents box = boundsOf(setup).orElse(null);
     double[] low = new double[3];
     double[] high = new double[3];
     boolean cuts = feedBox(tape, low, high);

@@ -18,6 +18,9 @@ public final class SceneRenderer implements AutoCloseable {
   private static final int CORE = 2;
   private static final int FRINGE = 3;
 
+  /** Core and fringe at once; where lines cross, a fringe may hide what lies just behind it. */
+  private static final int WHOLE = 4;
+
   /** Pixels a dash and its gap take up at least. */
   private static final double LEAST_DASH = 9;
 
@@ -37,9 +40,6 @@ public final class SceneRenderer implements AutoCloseable {
   private final TextAtlas atlas;
   private final Overlay overlay;
   private final Annotations annotations;
-  private final LineBatch actual = new LineBatch();
-  private final LineBatch programmed = new LineBatch();
-  private final TickBatch ticks = new TickBatch();
   private final SurfaceBatch faces = new SurfaceBatch();
   private final LineBatch edges = new LineBatch();
   private final LineBatch outlines = new LineBatch();
@@ -52,22 +52,39 @@ public final class SceneRenderer implements AutoCloseable {
   private final float[] cutterEdgeClip = new float[16];
   private final float[] colour = new float[4];
   private Optional<Scene> shown = Optional.empty();
-  private Optional<PathLines> path = Optional.empty();
+  private Optional<PathDrawing> path = Optional.empty();
+  private Optional<PathDrawing> nextPath = Optional.empty();
   private Optional<Furniture> furniture = Optional.empty();
   private Optional<Legend> legend = Optional.empty();
   private Optional<Tool> cutter = Optional.empty();
   private LineStyles styles;
+  private boolean pathIsStale;
   private Theme theme = Theme.LIGHT;
   private double outlineAzimuth = Double.NaN;
-  private int zoomLevel = Integer.MIN_VALUE;
+  private final long pathTime;
+  private final boolean saving;
 
   /**
-   * Prepares shaders and letters.
+   * Prepares shaders and letters; whatever is shown is drawn whole, however long it takes.
    *
    * @param contentScale pixels a logical pixel (1), above 0
    */
   public SceneRenderer(double contentScale) {
+    this(contentScale, Long.MAX_VALUE / 2, false);
+  }
+
+  /**
+   * Prepares shaders and letters for a window that must not stand still.
+   *
+   * @param contentScale pixels a logical pixel (1), above 0
+   * @param pathTime time that a frame may spend on new lines of the path (ns), above 0; the rest
+   *     comes with the next ones
+   * @param saving whether a long path is drawn in one pass: where the processor draws
+   */
+  public SceneRenderer(double contentScale, long pathTime, boolean saving) {
     this.contentScale = contentScale;
+    this.pathTime = pathTime;
+    this.saving = saving;
     atlas = new TextAtlas(contentScale);
     overlay = new Overlay(atlas);
     annotations = new Annotations(overlay, contentScale);
@@ -77,13 +94,19 @@ public final class SceneRenderer implements AutoCloseable {
   /** Takes a scene in place of the one before. */
   public void show(Scene scene) {
     boolean sameGround = shown.isPresent() && shown.get().sharesGround(scene);
-    boolean sameKey = sameGround && shown.get().cutter().isPresent() == scene.cutter().isPresent();
+    boolean sameKey =
+        sameGround
+            && shown.get().kinds().equals(scene.kinds())
+            && shown.get().cutter().isPresent() == scene.cutter().isPresent();
+    boolean sameFurniture = sameGround && shown.get().bounds().equals(scene.bounds());
+    if (!sameGround) {
+      dropPaths(shown.isPresent() && shown.get().sharesProgram(scene));
+    }
     shown = Optional.of(scene);
     if (!sameKey) {
       legend = Optional.of(new Legend(scene));
     }
-    if (!sameGround) {
-      zoomLevel = Integer.MIN_VALUE;
+    if (!sameFurniture) {
       Furniture built = new Furniture(scene);
       furniture = Optional.of(built);
       faces.upload(built.faces());
@@ -95,6 +118,24 @@ public final class SceneRenderer implements AutoCloseable {
       cutter = wanted;
       wanted.ifPresent(this::uploadCutter);
     }
+  }
+
+  /** Lines of the same program stay until there are better ones. */
+  private void dropPaths(boolean sameProgram) {
+    nextPath.ifPresent(PathDrawing::close);
+    nextPath = Optional.empty();
+    if (sameProgram) {
+      pathIsStale = true;
+    } else {
+      path.ifPresent(PathDrawing::close);
+      path = Optional.empty();
+    }
+  }
+
+  /** Whether lines of the path are still to come in further frames. */
+  public boolean isGrowing() {
+    return nextPath.isPresent()
+        || path.isPresent() && shown.isPresent() && !path.get().isComplete(shown.get());
   }
 
   private void uploadCutter(Tool tool) {
@@ -126,7 +167,7 @@ public final class SceneRenderer implements AutoCloseable {
     if (!above) {
       cutter(scene, camera, 1);
     }
-    lines(camera, position(scene));
+    lines(scene, camera, position(scene));
     if (above) {
       cutter(scene, camera, SEEN_THROUGH);
     }
@@ -158,17 +199,7 @@ public final class SceneRenderer implements AutoCloseable {
       theme = wanted;
       styles = new LineStyles(theme, contentScale);
     }
-    int level =
-        (int) Math.floor(Math.log(camera.millimetresPerPixel() / contentScale) / Math.log(4));
-    if (level != zoomLevel) {
-      zoomLevel = level;
-      double pixel = Math.pow(4, level) * 2 * contentScale;
-      PathLines lines = new PathLines(scene, Math.max(FINEST_CHORD, pixel / 8), pixel);
-      actual.upload(lines.actual());
-      programmed.upload(lines.programmed());
-      ticks.upload(lines.ticks());
-      path = Optional.of(lines);
-    }
+    path(scene, camera);
     if (camera.azimuth() != outlineAzimuth) {
       outlineAzimuth = camera.azimuth();
       outlines.upload(furniture.orElseThrow().outlines(camera.right(0), camera.right(1)));
@@ -178,6 +209,38 @@ public final class SceneRenderer implements AutoCloseable {
     camera.writeClip(scene.origin(), depth, toClip);
     camera.writeView(toView);
     scene.position().ifPresent(move -> placeCutter(camera, scene.tape().to(move), depth));
+  }
+
+  /**
+   * Goes on with the lines of the path. Those of another zoom are drawn while the wanted ones are
+   * fewer.
+   */
+  private void path(Scene scene, Camera camera) {
+    long until = System.nanoTime() + pathTime;
+    int level =
+        (int) Math.floor(Math.log(camera.millimetresPerPixel() / contentScale) / Math.log(4));
+    boolean fits = path.isPresent() && path.get().level() == level && !pathIsStale;
+    if (fits || (nextPath.isPresent() && nextPath.get().level() != level)) {
+      nextPath.ifPresent(PathDrawing::close);
+      nextPath = Optional.empty();
+    }
+    if (fits) {
+      path.get().extend(scene, until);
+      return;
+    }
+    if (nextPath.isEmpty()) {
+      double pixel = Math.pow(4, level) * 2 * contentScale;
+      double tolerance = Math.max(FINEST_CHORD, pixel / 8);
+      nextPath = Optional.of(new PathDrawing(scene, level, tolerance, pixel));
+    }
+    PathDrawing next = nextPath.get();
+    next.extend(scene, until);
+    if (path.isEmpty() || next.moves() >= path.get().moves()) {
+      path.ifPresent(PathDrawing::close);
+      path = nextPath;
+      nextPath = Optional.empty();
+      pathIsStale = false;
+    }
   }
 
   /** The cutter is turned so that its drawn meridians are the outline that the eye sees. */
@@ -225,6 +288,22 @@ public final class SceneRenderer implements AutoCloseable {
     return path.orElseThrow().end(scene.position().getAsInt());
   }
 
+  /** The texel whose chord the position lies within, told to the line program; -1 for none. */
+  private int split(Scene scene) {
+    int move = scene.position().orElse(-1);
+    int texel = move < 0 ? -1 : path.orElseThrow().split(move);
+    if (texel >= 0) {
+      Point tip = scene.tape().to(move);
+      Point origin = scene.origin();
+      glUniform3f(
+          lineProgram.uniform("tip"),
+          (float) (tip.x() - origin.x()),
+          (float) (tip.y() - origin.y()),
+          (float) (tip.z() - origin.z()));
+    }
+    return texel;
+  }
+
   /** From above the cutter would hide the path: there its teeth are drawn last, see-through. */
   private void cutter(Scene scene, Camera camera, double alpha) {
     if (scene.position().isEmpty() || cutter.isEmpty()) {
@@ -252,27 +331,39 @@ public final class SceneRenderer implements AutoCloseable {
     drawBoth(cutterEdges, cutterEdgeClip);
   }
 
-  private void lines(Camera camera, int position) {
+  private void lines(Scene scene, Camera camera, int position) {
     useLines(camera, toClip);
+    PathDrawing drawn = path.orElseThrow();
+    LineBatch actual = drawn.actual();
+    LineBatch programmed = drawn.programmed();
+    int split = split(scene);
+    if (saving && drawn.isLong()) {
+      pass(programmed, WHOLE, toClip, Integer.MAX_VALUE, -1);
+      pass(actual, WHOLE, toClip, position, split);
+      glDepthMask(false);
+      marks(camera, position);
+      glDepthMask(true);
+      return;
+    }
     glDepthFunc(GL_GREATER);
     glDepthMask(false);
-    pass(actual, BEHIND, toClip, position);
+    pass(actual, BEHIND, toClip, position, split);
     glDepthFunc(GL_LEQUAL);
-    pass(actual, CASING, toClip, position);
+    pass(actual, CASING, toClip, position, split);
     glDepthMask(true);
-    pass(programmed, CORE, toClip, Integer.MAX_VALUE);
-    pass(actual, CORE, toClip, position);
+    pass(programmed, CORE, toClip, Integer.MAX_VALUE, -1);
+    pass(actual, CORE, toClip, position, split);
     glDepthMask(false);
-    pass(programmed, FRINGE, toClip, Integer.MAX_VALUE);
-    pass(actual, FRINGE, toClip, position);
+    pass(programmed, FRINGE, toClip, Integer.MAX_VALUE, -1);
+    pass(actual, FRINGE, toClip, position, split);
     marks(camera, position);
     glDepthMask(true);
   }
 
   private void drawBoth(LineBatch batch, float[] matrix) {
-    pass(batch, CORE, matrix, Integer.MAX_VALUE);
+    pass(batch, CORE, matrix, Integer.MAX_VALUE, -1);
     glDepthMask(false);
-    pass(batch, FRINGE, matrix, Integer.MAX_VALUE);
+    pass(batch, FRINGE, matrix, Integer.MAX_VALUE, -1);
     glDepthMask(true);
   }
 
@@ -292,9 +383,9 @@ public final class SceneRenderer implements AutoCloseable {
     glUniform1f(lineProgram.uniform("dashPeriod"), (float) period);
   }
 
-  private void pass(LineBatch batch, int phase, float[] matrix, int position) {
+  private void pass(LineBatch batch, int phase, float[] matrix, int position, int split) {
     glUniform1i(lineProgram.uniform("phase"), phase);
-    batch.draw(lineProgram, matrix, position);
+    batch.draw(lineProgram, matrix, position, split);
   }
 
   private void marks(Camera camera, int position) {
@@ -308,7 +399,7 @@ public final class SceneRenderer implements AutoCloseable {
     glUniform1i(tickProgram.uniform("position"), position);
     glUniform2f(
         tickProgram.uniform("tick"), (float) (6.5 * contentScale), (float) (0.75 * contentScale));
-    ticks.draw();
+    path.orElseThrow().ticks().draw();
   }
 
   private void surfaces(float[] matrix, float[] view) {
@@ -344,10 +435,10 @@ public final class SceneRenderer implements AutoCloseable {
     paint(faces, Part.KEEP_OUT, palette.alarm(), 0.16, 0.5);
     glDisable(GL_CULL_FACE);
     useLines(camera, toClip);
-    pass(edges, CORE, toClip, Integer.MAX_VALUE);
-    pass(edges, FRINGE, toClip, Integer.MAX_VALUE);
-    pass(outlines, CORE, toClip, Integer.MAX_VALUE);
-    pass(outlines, FRINGE, toClip, Integer.MAX_VALUE);
+    pass(edges, CORE, toClip, Integer.MAX_VALUE, -1);
+    pass(edges, FRINGE, toClip, Integer.MAX_VALUE, -1);
+    pass(outlines, CORE, toClip, Integer.MAX_VALUE, -1);
+    pass(outlines, FRINGE, toClip, Integer.MAX_VALUE, -1);
     glDepthMask(true);
   }
 
@@ -384,9 +475,8 @@ public final class SceneRenderer implements AutoCloseable {
     outlines.close();
     edges.close();
     faces.close();
-    ticks.close();
-    programmed.close();
-    actual.close();
+    nextPath.ifPresent(PathDrawing::close);
+    path.ifPresent(PathDrawing::close);
     overlay.close();
     atlas.close();
     tickProgram.close();
