@@ -90,11 +90,62 @@ final class ProgramOptions {
   }
 
   private Job run(Control control) throws RequestException {
+    Texts texts = read();
+    Interpretation done = control.interpret(texts.text(), texts.sheet(), texts.subprograms());
+    return new Job(
+        texts.text(),
+        texts.sheet(),
+        texts.subprograms(),
+        ProgramCheck.checked(done, texts.sheet()));
+  }
+
+  /**
+   * Reads the program without executing it.
+   *
+   * @throws RequestException if a file cannot be read or the sheet has errors
+   */
+  Texts read() throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
-    List<SourceText> subprograms = subprograms(sheet);
-    Interpretation done = control.interpret(text, sheet, subprograms);
-    return new Job(text, sheet, subprograms, ProgramCheck.checked(done, sheet));
+    return new Texts(text, sheet, subprograms(sheet));
+  }
+
+  /**
+   * A program as read.
+   *
+   * @param text the program
+   * @param sheet the setup sheet
+   * @param subprograms the files with further programs
+   */
+  record Texts(SourceText text, SetupSheet sheet, List<SourceText> subprograms) {
+    Texts {
+      subprograms = List.copyOf(subprograms);
+    }
+  }
+
+  /**
+   * Major diameter of the threads wanted, by name of the hole (mm), for drawing.
+   *
+   * @throws RequestException if the sheet names a thread that no standard knows
+   */
+  static Map<String, Double> majorDiameters(SetupSheet sheet) throws RequestException {
+    Map<String, Double> diameters = new TreeMap<>();
+    for (Hole hole : sheet.holes()) {
+      if (hole.thread().isPresent()) {
+        try {
+          diameters.put(hole.name(), Designations.parse(hole.thread().get()).nominal());
+        } catch (InvalidDesignationException e) {
+          throw RequestException.wrong(
+              Finding.of(
+                  Code.SH07,
+                  new Place(sheet.file(), hole.line(), 0, 0),
+                  e.getMessage(),
+                  e.why(),
+                  e.fix()));
+        }
+      }
+    }
+    return diameters;
   }
 
   /** Executes a program. */
@@ -272,23 +323,7 @@ final class ProgramOptions {
      * @throws RequestException if the sheet names a thread that no standard knows
      */
     Map<String, Double> majorDiameters() throws RequestException {
-      Map<String, Double> diameters = new TreeMap<>();
-      for (Hole hole : sheet.holes()) {
-        if (hole.thread().isPresent()) {
-          try {
-            diameters.put(hole.name(), Designations.parse(hole.thread().get()).nominal());
-          } catch (InvalidDesignationException e) {
-            throw RequestException.wrong(
-                Finding.of(
-                    Code.SH07,
-                    new Place(sheet.file(), hole.line(), 0, 0),
-                    e.getMessage(),
-                    e.why(),
-                    e.fix()));
-          }
-        }
-      }
-      return diameters;
+      return ProgramOptions.majorDiameters(sheet);
     }
 
     /** Executes the program once more before the eyes of an observer. */

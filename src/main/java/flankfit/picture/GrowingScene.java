@@ -20,7 +20,6 @@ public final class GrowingScene {
   private final SetupSheet setup;
   private final String title;
   private final Map<String, Double> majorDiameters;
-  private final Optional<Extents> furniture;
   private final double[] feedLow = new double[3];
   private final double[] feedHigh = new double[3];
   private final double[] low = new double[3];
@@ -42,7 +41,6 @@ public final class GrowingScene {
     this.setup = Objects.requireNonNull(setup, "setup");
     this.title = Objects.requireNonNull(title, "title");
     this.majorDiameters = Map.copyOf(majorDiameters);
-    furniture = Scene.boundsOf(setup);
     clear(feedLow, feedHigh);
     clear(low, high);
   }
@@ -68,12 +66,9 @@ public final class GrowingScene {
       measure(soFar, move);
     }
     moves = soFar.size();
-    Extents reach = box(low, high);
-    Extents seen =
-        feeds
-            ? furniture.map(f -> f.union(box(feedLow, feedHigh))).orElse(box(feedLow, feedHigh))
-            : furniture.orElse(reach);
-    Scene first = new Scene(soFar, setup, title, Passes.unknown(), kinds, seen, reach.union(seen));
+    Optional<Extents> cut = feeds ? Optional.of(box(feedLow, feedHigh)) : Optional.empty();
+    Scene first =
+        new Scene(soFar, setup, title, Passes.unknown(), kinds, cut, box(low, high));
     Scene scene =
         last.map(before -> first.after(before, true))
             .orElseGet(() -> first.withMajorDiameters(majorDiameters));

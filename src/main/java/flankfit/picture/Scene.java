@@ -32,6 +32,7 @@ public final class Scene {
   private final Map<String, Double> majorDiameters;
   private final Passes passes;
   private final LineKinds kinds;
+  private final Optional<Extents> feeds;
   private final Extents bounds;
   private final Extents reach;
 
@@ -64,19 +65,36 @@ public final class Scene {
         title,
         new Passes(tape, setup.holes()),
         LineKinds.NONE.and(tape, 0),
-        boundsOf(tape, setup),
-        reachOf(tape, setup));
+        feedBox(tape),
+        tape.extents());
   }
 
-  /** A scene of which everything is known already. */
+  /**
+   * A scene of which everything is known already.
+   *
+   * @param feeds the box of all feed moves; empty for none
+   * @param moved the box of all moves
+   */
   Scene(
       Tape tape,
       SetupSheet setup,
       String title,
       Passes passes,
       LineKinds kinds,
-      Extents bounds,
-      Extents reach) {
+      Optional<Extents> feeds,
+      Extents moved) {
+    this(tape, setup, title, passes, kinds, feeds, moved, boundsOf(setup, feeds, moved));
+  }
+
+  private Scene(
+      Tape tape,
+      SetupSheet setup,
+      String title,
+      Passes passes,
+      LineKinds kinds,
+      Optional<Extents> feeds,
+      Extents moved,
+      Extents bounds) {
     this(
         new Ground(bounds.middle(), new Object()),
         tape,
@@ -86,8 +104,9 @@ public final class Scene {
         Map.of(),
         passes,
         kinds,
+        feeds,
         bounds,
-        reach);
+        moved.union(bounds));
   }
 
   private Scene(
@@ -99,6 +118,7 @@ public final class Scene {
       Map<String, Double> majorDiameters,
       Passes passes,
       LineKinds kinds,
+      Optional<Extents> feeds,
       Extents bounds,
       Extents reach) {
     this.ground = ground;
@@ -109,6 +129,7 @@ public final class Scene {
     this.majorDiameters = Collections.unmodifiableMap(new TreeMap<>(majorDiameters));
     this.passes = passes;
     this.kinds = kinds;
+    this.feeds = feeds;
     this.bounds = bounds;
     this.reach = reach;
   }
@@ -131,6 +152,7 @@ public final class Scene {
         earlier.majorDiameters,
         passes,
         kinds,
+        feeds,
         bounds,
         reach);
   }
@@ -144,7 +166,7 @@ public final class Scene {
     Objects.checkIndex(move, tape.size());
     OptionalInt at = OptionalInt.of(move);
     return new Scene(
-        ground, tape, setup, title, at, majorDiameters, passes, kinds, bounds, reach);
+        ground, tape, setup, title, at, majorDiameters, passes, kinds, feeds, bounds, reach);
   }
 
   /**
@@ -154,7 +176,7 @@ public final class Scene {
    */
   public Scene withMajorDiameters(Map<String, Double> diameters) {
     return new Scene(
-        ground, tape, setup, title, position, diameters, passes, kinds, bounds, reach);
+        ground, tape, setup, title, position, diameters, passes, kinds, feeds, bounds, reach);
   }
 
   /**
@@ -215,12 +237,10 @@ public final class Scene {
    * them; the same as {@link #bounds()} when that is hardly larger.
    */
   public Extents subject() {
-    double[] low = new double[3];
-    double[] high = new double[3];
-    if (!feedBox(tape, low, high)) {
+    if (feeds.isEmpty()) {
       return bounds;
     }
-    Extents box = extents(low, high);
+    Extents box = feeds.get();
     for (Hole hole : setup.holes()) {
       if (worked(hole, box)) {
         box = box.union(boxOf(hole));
@@ -286,28 +306,16 @@ public final class Scene {
         : Optional.empty();
   }
 
-  /** The box of stock and holes; empty for none. */
-  static Optional<Extents> boundsOf(SetupSheet setup) {
+  /** What is to be shown at first: stock, holes and feed moves; all moves if there are none. */
+  private static Extents boundsOf(SetupSheet setup, Optional<Extents> feeds, Extents moved) {
     Extents box = setup.stock().map(Stock::box).orElse(null);
     for (Hole hole : setup.holes()) {
       box = union(box, boxOf(hole));
     }
-    return Optional.ofNullable(box);
-  }
-
-  private static Extents boundsOf(Tape tape, SetupSheet setup) {
-    Extents box = boundsOf(setup).orElse(null);
-    double[] low = new double[3];
-    double[] high = new double[3];
-    boolean cuts = feedBox(tape, low, high);
-    if (cuts) {
-      box = union(box, extents(low, high));
+    if (feeds.isPresent()) {
+      box = union(box, feeds.get());
     }
-    return box == null ? tape.extents() : box;
-  }
-
-  private static Extents reachOf(Tape tape, SetupSheet setup) {
-    return tape.extents().union(boundsOf(tape, setup));
+    return box == null ? moved : box;
   }
 
   private static Extents boxOf(Hole hole) {
@@ -322,7 +330,9 @@ public final class Scene {
     return a == null ? b : a.union(b);
   }
 
-  private static boolean feedBox(Tape tape, double[] low, double[] high) {
+  private static Optional<Extents> feedBox(Tape tape) {
+    double[] low = new double[3];
+    double[] high = new double[3];
     Arrays.fill(low, Double.MAX_VALUE);
     Arrays.fill(high, -Double.MAX_VALUE);
     boolean any = false;
@@ -341,6 +351,6 @@ public final class Scene {
         }
       }
     }
-    return any;
+    return any ? Optional.of(extents(low, high)) : Optional.empty();
   }
 }

@@ -15,14 +15,26 @@ import java.util.OptionalInt;
 /** Time as a band below the scene: feed thick, rapids thin, a mark for each finding. */
 final class BandPanel {
   private final ViewState state;
-  private final FindingMarks marks;
-  private final double[] findingTimes;
+  private final ListingPanel listing;
+  private FindingMarks marks;
+  private double[] findingTimes = {};
   private long shownChange = -1;
+  private long shownContents = -1;
   private String clock = "";
 
-  BandPanel(ViewState state, FindingMarks marks) {
+  BandPanel(ViewState state, ListingPanel listing) {
     this.state = state;
-    this.marks = marks;
+    this.listing = listing;
+    marks = listing.marks();
+  }
+
+  private void follow() {
+    if (shownContents == state.contents()) {
+      return;
+    }
+    shownContents = state.contents();
+    shownChange = -1;
+    marks = listing.marks();
     findingTimes = new double[marks.all().size()];
     for (int i = 0; i < findingTimes.length; i++) {
       Finding finding = marks.all().get(i);
@@ -40,6 +52,7 @@ final class BandPanel {
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
+    follow();
     float s = style.scale();
     float top = layout.header() + layout.sceneHeight();
     Panels.begin("band", 0, top, layout.sceneWidth(), layout.band());

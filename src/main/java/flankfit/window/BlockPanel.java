@@ -18,7 +18,8 @@ final class BlockPanel {
   private static final int LABEL = 118;
 
   private final ViewState state;
-  private final ToldBlocks told;
+  private ToldBlocks told;
+  private long toldBeginning;
   private List<Shown> shown = List.of();
   private long shownChange = -1;
   private LengthUnit shownUnit = LengthUnit.MILLIMETRE;
@@ -29,7 +30,13 @@ final class BlockPanel {
 
   BlockPanel(ViewState state) {
     this.state = state;
+    begin();
+  }
+
+  private void begin() {
+    toldBeginning = state.loaded().beginning();
     told = new ToldBlocks(state.input().replay());
+    shownChange = -1;
   }
 
   /** Whether the block at the position is still being got. */
@@ -39,7 +46,7 @@ final class BlockPanel {
 
   /** Whether what is waited for has come. */
   boolean hasCome() {
-    return isWaiting() && !told.isComing(number());
+    return isWaiting() && state.position() >= 0 && !told.isComing(number());
   }
 
   private int number() {
@@ -75,6 +82,9 @@ final class BlockPanel {
 
   /** Words the block anew when the position or the unit changed, or when it has come. */
   private void follow() {
+    if (toldBeginning != state.loaded().beginning()) {
+      begin();
+    }
     boolean same = shownChange == state.positionChanges() && shownUnit == state.unit();
     if (same && !waiting) {
       return;

@@ -12,6 +12,7 @@ final class HelpPanel {
     {"→  n", "next block"},
     {"←  p", "block before"},
     {"Home  End", "first block, last block"},
+    {"Page ↑  ↓", "twenty lines back, on"},
     {"click a line", "go to the block it makes"},
     {"drag the band", "go to a time"},
     {"1  2  3  4", "plan, front, side, iso"},
@@ -23,8 +24,10 @@ final class HelpPanel {
     {"B", "what the block meant, word by word, or the state"},
     {"U", "millimetres or inches"},
     {"T", "light or dark paper"},
+    {"R", "read the program anew"},
     {"H  F1", "this page"},
-    {"Esc  Q", "close"},
+    {"Esc", "stop what is under way, else close"},
+    {"Q", "close"},
   };
 
   private final ViewState state;
@@ -40,7 +43,7 @@ final class HelpPanel {
     float s = style.scale();
     float width = Math.min(620 * s, layout.width() - 40 * s);
     float height =
-        Math.min((452 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
+        Math.min((518 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;
     float y = (layout.height() - height) / 2;
     ImGui.setNextWindowFocus();

@@ -62,8 +62,21 @@ final class ToldBlocks {
 
   private void gather(int number) {
     Gathering gathering = new Gathering(number - AROUND, number + AROUND);
-    replay.run(gathering);
+    try {
+      replay.run(gathering);
+    } catch (Enough e) {
+      // All blocks asked for have come; the rest of the program is of no use here.
+    }
     kept.set(new Kept(gathering.from, gathering.to, gathering.blocks));
+  }
+
+  /** Ends an execution whose further blocks nobody asks for. */
+  private static final class Enough extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Enough() {
+      super("no further block is asked for", null, false, false);
+    }
   }
 
   /** Keeps the blocks of a stretch. */
@@ -84,6 +97,9 @@ final class ToldBlocks {
 
     @Override
     public void block(BlockTrace block) {
+      if (block.number() > to) {
+        throw new Enough();
+      }
       if (block.number() >= from && block.number() <= to && block.number() > 0) {
         blocks.put(block.number(), block);
       }

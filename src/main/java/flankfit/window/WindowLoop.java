@@ -22,6 +22,9 @@ final class WindowLoop implements AutoCloseable {
   private static final double WAIT_FOR_BLOCK = 0.05;
   private static final int GPU_SAMPLES = 4;
 
+  /** Time that a frame may spend on new lines of the path (ns). */
+  private static final long PATH_TIME = 8_000_000;
+
   private final ViewState state;
   private final long window;
   private final ImGuiImplGlfw glfwSide = new ImGuiImplGlfw();
@@ -53,6 +56,7 @@ final class WindowLoop implements AutoCloseable {
   private int height;
   private long drawnChanges = -1;
   private long frames;
+  private long frameBegun;
   private int pending = FRAMES_AFTER_EVENT;
 
   WindowLoop(ViewState state, Preferences preferences) throws NoDisplayException {
@@ -73,11 +77,15 @@ final class WindowLoop implements AutoCloseable {
     listing = new ListingPanel(state);
     words = new StatePanel(state);
     block = new BlockPanel(state);
-    band = new BandPanel(state, listing.marks());
+    band = new BandPanel(state, listing);
     footer = new FooterPanel(state);
     help = new HelpPanel(state);
     depthLine = new DepthLine(state);
-    renderer = Optional.of(new SceneRenderer(contentScale));
+    renderer = Optional.of(newRenderer());
+  }
+
+  private SceneRenderer newRenderer() {
+    return new SceneRenderer(contentScale, PATH_TIME, samples == 0);
   }
 
   private static boolean isSoftware(String name) {
@@ -115,6 +123,11 @@ final class WindowLoop implements AutoCloseable {
     return window;
   }
 
+  /** Makes a waiting loop look for what has come; may be called on any thread. */
+  static void wake() {
+    glfwPostEmptyEvent();
+  }
+
   private void touched() {
     pending = FRAMES_AFTER_EVENT;
   }
@@ -122,7 +135,7 @@ final class WindowLoop implements AutoCloseable {
   /** Runs until the user or the observer closes the window. */
   void run(WindowObserver observer) {
     while (!glfwWindowShouldClose(window) && !state.closes()) {
-      if (drawnChanges != state.changes() || block.hasCome()) {
+      if (state.follow() || drawnChanges != state.changes() || block.hasCome()) {
         touched();
       }
       if (pending > 0) {
@@ -132,6 +145,7 @@ final class WindowLoop implements AutoCloseable {
       }
       if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
         pending--;
+        frameBegun = System.nanoTime();
         frame();
         observer.drawn(state, this);
         glfwSwapBuffers(window);
@@ -151,7 +165,7 @@ final class WindowLoop implements AutoCloseable {
       state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;
     }
-    if (drawnChanges != state.changes()) {
+    if (drawnChanges != state.changes() || renderer.orElseThrow().isGrowing()) {
       drawnChanges = state.changes();
       drawScene(insets);
     }
@@ -162,6 +176,9 @@ final class WindowLoop implements AutoCloseable {
     target.orElseThrow().copyTo(0, 0, below);
     drawPanels();
     frames++;
+    if (renderer.orElseThrow().isGrowing()) {
+      touched();
+    }
   }
 
   private void drawScene(Insets insets) {
@@ -221,8 +238,22 @@ final class WindowLoop implements AutoCloseable {
     glSide.destroyFontsTexture();
     glSide.createFontsTexture();
     renderer.ifPresent(SceneRenderer::close);
-    renderer = Optional.of(new SceneRenderer(contentScale));
+    renderer = Optional.of(newRenderer());
     drawnChanges = -1;
+  }
+
+  /**
+   * How long the present frame has taken (ns).
+   *
+   * @param now the time (ns, of {@link System#nanoTime})
+   */
+  long frameTime(long now) {
+    return now - frameBegun;
+  }
+
+  /** Whether lines of the path are still to come. */
+  boolean isGrowing() {
+    return renderer.orElseThrow().isGrowing();
   }
 
   /** Frames drawn so far. */
