@@ -11,7 +11,7 @@ uniform vec4 shape[STYLES];     // x half width (px), y 1 dashed, z casing (px),
 uniform int position;           // chords from this texel on lie beyond the position
 uniform int split;              // texel of the chord that the position lies within; -1 for none
 uniform vec3 tip;               // where it lies, from the scene's origin (mm)
-uniform int phase;              // 0 behind things, 1 casing, 2 core, 3 fringe, 4 core and fringe
+uniform int phase;              // 0 behind things, 1 casing, 2 core, 3 fringe, 4 hair lines of one pixel
 out vec2 local;                 // along and across the chord (px)
 out float lengthHere;           // from the move's start (mm)
 flat out float chordLength;     // px
@@ -58,7 +58,7 @@ void main() {
     vec2 t = ((toClip * vec4(tip, 1.0)).xy * 0.5 + 0.5) * viewport;
     cut = dot(t - a, along);
   }
-  float grow = max(halfWidth, 0.5) + 1.0;
+  float grow = phase == 4 ? 0.0 : max(halfWidth, 0.5) + 1.0;
   bool atEnd = (corner >> 1) == 1;
   float side = (corner & 1) == 0 ? -grow : grow;
   float over = phase == 0 ? 0.0 : grow;  // butt ends where ink is see-through

@@ -23,8 +23,13 @@ final class LineBatch implements AutoCloseable {
 
   private static final int QUADS = LineStore.SLOT - 1;
 
+  /** Chords drawn between two looks at the clock. */
+  private static final int GROUP = 2 * LineStore.SLOT;
+
   private final int vertexArray;
   private final int indexBuffer;
+  private final int hairArray;
+  private final int hairIndexBuffer;
   private final int mostTexels;
   private final List<Chunk> chunks = new ArrayList<>();
   private int uploaded;
@@ -41,6 +46,16 @@ final class LineBatch implements AutoCloseable {
     }
     pattern.flip();
     glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, indexBuffer);
+    glBufferData(GL_ELEMENT_ARRAY_BUFFER, pattern, GL_STATIC_DRAW);
+    hairArray = glGenVertexArrays();
+    hairIndexBuffer = glGenBuffers();
+    glBindVertexArray(hairArray);
+    pattern.clear();
+    for (int q = 0; q < QUADS; q++) {
+      pattern.put((short) (4 * q)).put((short) (4 * q + 2));
+    }
+    pattern.flip();
+    glBindBuffer(GL_ELEMENT_ARRAY_BUFFER, hairIndexBuffer);
     glBufferData(GL_ELEMENT_ARRAY_BUFFER, pattern, GL_STATIC_DRAW);
     glBindVertexArray(0);
     MemoryUtil.memFree(pattern);
@@ -97,12 +112,97 @@ final class LineBatch implements AutoCloseable {
     glUniform1i(program.uniform("points"), 0);
     glUniform1i(program.uniform("styles"), 1);
     for (Chunk chunk : chunks) {
-      glUniform1i(program.uniform("position"), Math.max(0, position - chunk.first));
-      glUniform1i(program.uniform("split"), split < chunk.first ? -1 : split - chunk.first);
-      chunk.draw(toClip);
+      chunk.draw(program, toClip, position, split);
     }
     glBindVertexArray(0);
     glActiveTexture(GL_TEXTURE0);
+  }
+
+  /**
+   * Draws some of the lines as hair lines of one pixel, for the program's phase of hair lines.
+   *
+   * @param order which were drawn before; is moved on
+   * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun; one group
+   *     of slots is drawn in any case
+   * @return whether all are drawn
+   */
+  boolean drawSome(
+      ShaderProgram program,
+      float[] toClip,
+      int position,
+      int split,
+      SlotOrder order,
+      long until) {
+    if (uploaded < 2) {
+      return true;
+    }
+    glBindVertexArray(hairArray);
+    glUniform1i(program.uniform("points"), 0);
+    glUniform1i(program.uniform("styles"), 1);
+    Chunk bound = null;
+    int chords = 0;
+    int slots = (uploaded + LineStore.SLOT - 1) / LineStore.SLOT;
+    int lastQuads = (uploaded - 1) % LineStore.SLOT;
+    boolean all = false;
+    while (!all && (chords < GROUP || System.nanoTime() - until < 0)) {
+      if (chords >= GROUP) {
+        glFinish();
+        chords = 0;
+        continue;
+      }
+      int slot = order.next(slots, lastQuads);
+      all = slot < 0;
+      if (all) {
+        break;
+      }
+      int perChunk = chunks.get(0).quads.length;
+      Chunk chunk = chunks.get(slot / perChunk);
+      int within = slot % perChunk;
+      if (chunk.quads[within] > 0 && chunk.seen(within, toClip)) {
+        if (chunk != bound) {
+          bound = chunk;
+          chunk.bind(program, position, split);
+        }
+        glDrawElementsBaseVertex(
+            GL_LINES,
+            2 * chunk.quads[within],
+            GL_UNSIGNED_SHORT,
+            0,
+            4 * LineStore.SLOT * within);
+        chords += chunk.quads[within];
+      }
+    }
+    glBindVertexArray(0);
+    glActiveTexture(GL_TEXTURE0);
+    return all;
+  }
+
+  /** What drawing all that is seen would take, in chords and their length (mm) together. */
+  void estimate(float[] toClip, Effort effort) {
+    for (Chunk chunk : chunks) {
+      for (int slot = 0; slot < chunk.quads.length; slot++) {
+        if (chunk.quads[slot] > 0 && chunk.seen(slot, toClip)) {
+          effort.chords += chunk.quads[slot];
+          effort.length += chunk.lengths[slot];
+        }
+      }
+    }
+  }
+
+  /** Chords and their length. */
+  static final class Effort {
+    private long chords;
+    private double length;
+
+    /** Number of chords. */
+    long chords() {
+      return chords;
+    }
+
+    /** Their length (mm). */
+    double length() {
+      return length;
+    }
   }
 
   private void release() {
@@ -116,6 +216,8 @@ final class LineBatch implements AutoCloseable {
   @Override
   public void close() {
     release();
+    glDeleteBuffers(hairIndexBuffer);
+    glDeleteVertexArrays(hairArray);
     glDeleteBuffers(indexBuffer);
     glDeleteVertexArrays(vertexArray);
   }
@@ -130,6 +232,7 @@ final class LineBatch implements AutoCloseable {
     private final int capacity;
     private final float[] boxes;
     private final int[] quads;
+    private final double[] lengths;
     private final IntBuffer counts;
     private final PointerBuffer offsets;
     private final IntBuffer bases;
@@ -145,6 +248,7 @@ final class LineBatch implements AutoCloseable {
       int slots = (capacity + LineStore.SLOT - 1) / LineStore.SLOT;
       boxes = new float[6 * slots];
       quads = new int[slots];
+      lengths = new double[slots];
       counts = MemoryUtil.memAllocInt(slots);
       offsets = MemoryUtil.memCallocPointer(slots);
       bases = MemoryUtil.memAllocInt(slots);
@@ -175,14 +279,21 @@ final class LineBatch implements AutoCloseable {
       glBufferSubData(GL_TEXTURE_BUFFER, from - first, styles);
       MemoryUtil.memFree(styles);
       for (int texel = from; texel < to; texel++) {
-        include(store.points(), texel);
+        include(store.points(), texel == 0 ? LineStore.HIDDEN : store.styles()[texel - 1], texel);
       }
       size = to - first;
     }
 
-    private void include(float[] points, int texel) {
+    private void include(float[] points, byte styleBefore, int texel) {
       int slot = (texel - first) / LineStore.SLOT;
       int within = (texel - first) % LineStore.SLOT;
+      if (within > quads[slot] && styleBefore != LineStore.HIDDEN) {
+        int at = 4 * texel;
+        double dx = points[at] - points[at - 4];
+        double dy = points[at + 1] - points[at - 3];
+        double dz = points[at + 2] - points[at - 2];
+        lengths[slot] += Math.sqrt(dx * dx + dy * dy + dz * dz);
+      }
       quads[slot] = within;
       for (int axis = 0; axis < 3; axis++) {
         float v = points[4 * texel + axis];
@@ -199,7 +310,16 @@ final class LineBatch implements AutoCloseable {
       return texture;
     }
 
-    void draw(float[] toClip) {
+    void bind(ShaderProgram program, int position, int split) {
+      glUniform1i(program.uniform("position"), Math.max(0, position - first));
+      glUniform1i(program.uniform("split"), split < first ? -1 : split - first);
+      glActiveTexture(GL_TEXTURE0);
+      glBindTexture(GL_TEXTURE_BUFFER, pointTexture);
+      glActiveTexture(GL_TEXTURE1);
+      glBindTexture(GL_TEXTURE_BUFFER, styleTexture);
+    }
+
+    void draw(ShaderProgram program, float[] toClip, int position, int split) {
       counts.clear();
       bases.clear();
       for (int s = 0; s < quads.length; s++) {
@@ -214,10 +334,7 @@ final class LineBatch implements AutoCloseable {
         return;
       }
       offsets.position(0).limit(counts.limit());
-      glActiveTexture(GL_TEXTURE0);
-      glBindTexture(GL_TEXTURE_BUFFER, pointTexture);
-      glActiveTexture(GL_TEXTURE1);
-      glBindTexture(GL_TEXTURE_BUFFER, styleTexture);
+      bind(program, position, split);
       glMultiDrawElementsBaseVertex(GL_TRIANGLES, counts, GL_UNSIGNED_SHORT, offsets, bases);
     }
 

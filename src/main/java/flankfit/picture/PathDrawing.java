@@ -82,14 +82,6 @@ final class PathDrawing implements AutoCloseable {
     return lines.endsWithinChord(move) ? lines.end(move) : -1;
   }
 
-  /** Whether so much is to be drawn that a frame has to be saving. */
-  boolean isLong() {
-    return lines.actual().size() > LONG;
-  }
-
-  /** Chords from which on a frame has to be saving where the processor draws. */
-  private static final int LONG = 20_000;
-
   @Override
   public void close() {
     ticks.close();

@@ -18,8 +18,14 @@ public final class SceneRenderer implements AutoCloseable {
   private static final int CORE = 2;
   private static final int FRINGE = 3;
 
-  /** Core and fringe at once; where lines cross, a fringe may hide what lies just behind it. */
-  private static final int WHOLE = 4;
+  /** Lines of one pixel, with hard edges. */
+  private static final int HAIR = 4;
+
+  /** Chords that are still drawn with soft edges where the processor draws. */
+  private static final long MOST_CHORDS = 20_000;
+
+  /** Length of all chords (px) that is still drawn so. */
+  private static final double MOST_LENGTH = 60_000;
 
   /** Pixels a dash and its gap take up at least. */
   private static final double LEAST_DASH = 9;
@@ -79,7 +85,7 @@ public final class SceneRenderer implements AutoCloseable {
    * @param contentScale pixels a logical pixel (1), above 0
    * @param pathTime time that a frame may spend on new lines of the path (ns), above 0; the rest
    *     comes with the next ones
-   * @param saving whether a long path is drawn in one pass: where the processor draws
+   * @param saving whether a long path may be drawn in pieces: where the processor draws
    */
   public SceneRenderer(double contentScale, long pathTime, boolean saving) {
     this.contentScale = contentScale;
@@ -153,15 +159,15 @@ public final class SceneRenderer implements AutoCloseable {
    * @param insets room round the scene
    */
   public void draw(Camera camera, Theme wanted, LengthUnit unit, Insets insets) {
-    Scene scene = shown.orElseThrow(() -> new IllegalStateException("no scene is shown"));
-    prepare(scene, camera, wanted);
+    prepare(camera, wanted);
+    drawAll(camera, unit, insets);
+  }
+
+  /** Draws all of what was prepared, the path with round joins and soft edges. */
+  void drawAll(Camera camera, LengthUnit unit, Insets insets) {
+    Scene scene = shown();
     clear(camera);
-    glEnable(GL_SCISSOR_TEST);
-    glScissor(
-        insets.left(),
-        insets.bottom(),
-        Math.max(0, camera.width() - insets.left() - insets.right()),
-        Math.max(0, camera.height() - insets.bottom() - insets.top()));
+    clip(camera, insets);
     boolean above = camera.elevation() > FROM_ABOVE;
     styles.meridians(!above);
     if (!above) {
@@ -171,12 +177,88 @@ public final class SceneRenderer implements AutoCloseable {
     if (above) {
       cutter(scene, camera, SEEN_THROUGH);
     }
+    finish(scene, camera, unit, insets);
+  }
+
+  private void finish(Scene scene, Camera camera, LengthUnit unit, Insets insets) {
     seeThrough(camera);
     glDisable(GL_SCISSOR_TEST);
     glDisable(GL_DEPTH_TEST);
     annotations.draw(camera, scene, theme, unit, insets);
     key(camera, insets);
     overlay.flush(camera.width(), camera.height());
+  }
+
+  private static void clip(Camera camera, Insets insets) {
+    glEnable(GL_SCISSOR_TEST);
+    glScissor(
+        insets.left(),
+        insets.bottom(),
+        Math.max(0, camera.width() - insets.left() - insets.right()),
+        Math.max(0, camera.height() - insets.bottom() - insets.top()));
+  }
+
+  /** Whether the path of what was prepared takes more than a frame with a processor that draws. */
+  boolean isHeavy(Camera camera) {
+    LineBatch.Effort effort = new LineBatch.Effort();
+    path.orElseThrow().actual().estimate(toClip, effort);
+    path.orElseThrow().programmed().estimate(toClip, effort);
+    return effort.chords() > MOST_CHORDS
+        || effort.length() / camera.millimetresPerPixel() > MOST_LENGTH;
+  }
+
+  /** What decides how the path looks, but for moves that are added at its end. */
+  PathLook look() {
+    Scene scene = shown();
+    PathDrawing drawn = path.orElseThrow();
+    return new PathLook(drawn, toClip.clone(), theme, position(scene));
+  }
+
+  /** Clears the bound framebuffer for a path in pieces. */
+  void clearForPath(Camera camera) {
+    clear(camera);
+  }
+
+  /**
+   * Draws some of the path as hair lines into the bound framebuffer.
+   *
+   * @param progress what is drawn already; is moved on
+   * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun
+   * @return whether all of it is drawn
+   */
+  boolean drawPath(Camera camera, Insets insets, PathProgress progress, long until) {
+    Scene scene = shown();
+    glViewport(0, 0, camera.width(), camera.height());
+    glEnable(GL_DEPTH_TEST);
+    glDepthFunc(GL_LEQUAL);
+    glDisable(GL_BLEND);
+    clip(camera, insets);
+    useLines(camera, toClip);
+    glUniform1i(lineProgram.uniform("phase"), HAIR);
+    boolean all = progress.draw(path.orElseThrow(), lineProgram, toClip, position(scene), split(scene), until);
+    glDisable(GL_SCISSOR_TEST);
+    glEnable(GL_BLEND);
+    return all;
+  }
+
+  /** Draws everything but the path, over a path that the bound framebuffer holds already. */
+  void drawRest(Camera camera, LengthUnit unit, Insets insets) {
+    Scene scene = shown();
+    glViewport(0, 0, camera.width(), camera.height());
+    glEnable(GL_BLEND);
+    glEnable(GL_DEPTH_TEST);
+    clip(camera, insets);
+    boolean above = camera.elevation() > FROM_ABOVE;
+    styles.meridians(!above);
+    cutter(scene, camera, above ? SEEN_THROUGH : 1);
+    glDepthMask(false);
+    marks(camera, position(scene));
+    glDepthMask(true);
+    finish(scene, camera, unit, insets);
+  }
+
+  private Scene shown() {
+    return shown.orElseThrow(() -> new IllegalStateException("no scene is shown"));
   }
 
   private void key(Camera camera, Insets insets) {
@@ -194,7 +276,9 @@ public final class SceneRenderer implements AutoCloseable {
     overlay.flush(camera.width(), camera.height());
   }
 
-  private void prepare(Scene scene, Camera camera, Theme wanted) {
+  /** Brings everything into graphics memory that is drawn next. */
+  void prepare(Camera camera, Theme wanted) {
+    Scene scene = shown();
     if (wanted != theme) {
       theme = wanted;
       styles = new LineStyles(theme, contentScale);
@@ -204,11 +288,17 @@ public final class SceneRenderer implements AutoCloseable {
       outlineAzimuth = camera.azimuth();
       outlines.upload(furniture.orElseThrow().outlines(camera.right(0), camera.right(1)));
     }
-    double depth =
-        2 * scene.reach().diagonal() + scene.reach().middle().distance(camera.centre()) + 400;
+    double depth = depth(scene, camera);
     camera.writeClip(scene.origin(), depth, toClip);
     camera.writeView(toView);
     scene.position().ifPresent(move -> placeCutter(camera, scene.tape().to(move), depth));
+  }
+
+  private double depth(Scene scene, Camera camera) {
+    double least =
+        2 * scene.reach().diagonal() + scene.reach().middle().distance(camera.centre()) + 400;
+    // A growing path that is drawn in pieces must not shift in depth.
+    return saving ? Math.pow(2, Math.ceil(Math.log(least) / Math.log(2))) : least;
   }
 
   /**
@@ -337,14 +427,6 @@ public final class SceneRenderer implements AutoCloseable {
     LineBatch actual = drawn.actual();
     LineBatch programmed = drawn.programmed();
     int split = split(scene);
-    if (saving && drawn.isLong()) {
-      pass(programmed, WHOLE, toClip, Integer.MAX_VALUE, -1);
-      pass(actual, WHOLE, toClip, position, split);
-      glDepthMask(false);
-      marks(camera, position);
-      glDepthMask(true);
-      return;
-    }
     glDepthFunc(GL_GREATER);
     glDepthMask(false);
     pass(actual, BEHIND, toClip, position, split);

@@ -5,8 +5,8 @@ import static org.lwjgl.opengl.GL33C.*;
 import static org.lwjgl.system.MemoryUtil.NULL;
 
 import flankfit.picture.Insets;
+import flankfit.picture.LivePicture;
 import flankfit.picture.RenderTarget;
-import flankfit.picture.SceneRenderer;
 import imgui.ImGui;
 import imgui.gl3.ImGuiImplGl3;
 import imgui.glfw.ImGuiImplGlfw;
@@ -21,9 +21,6 @@ final class WindowLoop implements AutoCloseable {
   private static final double LONGEST_WAIT = 0.5;
   private static final double WAIT_FOR_BLOCK = 0.05;
   private static final int GPU_SAMPLES = 4;
-
-  /** Time that a frame may spend on new lines of the path (ns). */
-  private static final long PATH_TIME = 8_000_000;
 
   private final ViewState state;
   private final long window;
@@ -43,8 +40,7 @@ final class WindowLoop implements AutoCloseable {
   private final int[] b = new int[1];
   private final float[] f = new float[1];
   private final float[] g = new float[1];
-  private Optional<SceneRenderer> renderer = Optional.empty();
-  private Optional<RenderTarget> target = Optional.empty();
+  private Optional<LivePicture> picture = Optional.empty();
   private final GlyphRanges ranges;
   private PaperStyle style;
   private Layout layout = new Layout(1, 1, 1);
@@ -81,11 +77,7 @@ final class WindowLoop implements AutoCloseable {
     footer = new FooterPanel(state);
     help = new HelpPanel(state);
     depthLine = new DepthLine(state);
-    renderer = Optional.of(newRenderer());
-  }
-
-  private SceneRenderer newRenderer() {
-    return new SceneRenderer(contentScale, PATH_TIME, samples == 0);
+    picture = Optional.of(new LivePicture(contentScale, samples));
   }
 
   private static boolean isSoftware(String name) {
@@ -165,32 +157,21 @@ final class WindowLoop implements AutoCloseable {
       state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;
     }
-    if (drawnChanges != state.changes() || renderer.orElseThrow().isGrowing()) {
+    LivePicture shown = picture.orElseThrow();
+    if (drawnChanges != state.changes() || shown.isUnfinished()) {
       drawnChanges = state.changes();
-      drawScene(insets);
+      shown.draw(state.scene(), state.camera(), state.theme(), state.unit(), insets);
     }
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
     glViewport(0, 0, framebufferWidth, framebufferHeight);
     glClear(GL_COLOR_BUFFER_BIT);
     int below = framebufferHeight - Math.round(layout.header() * pixels) - state.camera().height();
-    target.orElseThrow().copyTo(0, 0, below);
+    shown.copyTo(0, 0, below);
     drawPanels();
     frames++;
-    if (renderer.orElseThrow().isGrowing()) {
+    if (shown.isUnfinished()) {
       touched();
     }
-  }
-
-  private void drawScene(Insets insets) {
-    int w = state.camera().width();
-    int h = state.camera().height();
-    if (target.isEmpty() || target.get().width() != w || target.get().height() != h) {
-      target.ifPresent(RenderTarget::close);
-      target = Optional.of(new RenderTarget(w, h, samples));
-    }
-    target.get().bind();
-    renderer.orElseThrow().show(state.scene());
-    renderer.get().draw(state.camera(), state.theme(), state.unit(), insets);
   }
 
   private void drawPanels() {
@@ -237,8 +218,8 @@ final class WindowLoop implements AutoCloseable {
     style = new PaperStyle(contentScale / pixels, pixels, ranges);
     glSide.destroyFontsTexture();
     glSide.createFontsTexture();
-    renderer.ifPresent(SceneRenderer::close);
-    renderer = Optional.of(newRenderer());
+    picture.ifPresent(LivePicture::close);
+    picture = Optional.of(new LivePicture(contentScale, samples));
     drawnChanges = -1;
   }
 
@@ -251,9 +232,9 @@ final class WindowLoop implements AutoCloseable {
     return now - frameBegun;
   }
 
-  /** Whether lines of the path are still to come. */
-  boolean isGrowing() {
-    return renderer.orElseThrow().isGrowing();
+  /** Whether some of the picture is still to come. */
+  boolean isUnfinished() {
+    return picture.orElseThrow().isUnfinished();
   }
 
   /** Frames drawn so far. */
@@ -285,8 +266,7 @@ final class WindowLoop implements AutoCloseable {
 
   @Override
   public void close() {
-    target.ifPresent(RenderTarget::close);
-    renderer.ifPresent(SceneRenderer::close);
+    picture.ifPresent(LivePicture::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on
     // them; glfwTerminate frees those it gave.

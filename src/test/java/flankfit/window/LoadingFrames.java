@@ -72,7 +72,7 @@ final class LoadingFrames {
     if (done == 0 && !state.isLoading()) {
       done = now;
     }
-    if (done != 0 && !loop.isGrowing()) {
+    if (done != 0 && !loop.isUnfinished()) {
       settled = now;
       state.quit();
     }
