@@ -54,6 +54,9 @@ final class WindowProgram implements ProgramSource {
   public Judgement judge(Text text, Interpretation checked) {
     var job =
         new ProgramOptions.Job(text.program(), text.setup(), text.subprograms(), checked);
+    if (!CheckedProgram.isAboutThreads(job)) {
+      return new Judgement(checked.findings(), toMend(checked.findings()) + "no thread is milled");
+    }
     GaugeAnswer answer = job.gauge();
     List<Finding> findings = GaugeCommand.findings(checked, answer);
     return new Judgement(findings, headline(answer, findings));
@@ -61,11 +64,6 @@ final class WindowProgram implements ProgramSource {
 
   /** The threads and their verdicts in one sentence, after what has to be mended first. */
   private static String headline(GaugeAnswer answer, List<Finding> findings) {
-    long errors = findings.stream().filter(f -> f.severity() == Severity.ERROR).count();
-    String first =
-        errors == 0
-            ? ""
-            : errors + (errors == 1 ? " error to mend first; " : " errors to mend first; ");
     Map<String, List<String>> holes = new LinkedHashMap<>();
     for (ThreadAnswer thread : answer.threads()) {
       holes.computeIfAbsent(sentence(thread), key -> new ArrayList<>()).add(thread.hole());
@@ -74,7 +72,15 @@ final class WindowProgram implements ProgramSource {
         holes.entrySet().stream()
             .map(entry -> String.join(", ", entry.getValue()) + ": " + entry.getKey())
             .collect(Collectors.joining("; "));
-    return first + (threads.isEmpty() ? "no thread is gauged" : threads);
+    return toMend(findings) + (threads.isEmpty() ? "no thread is gauged" : threads);
+  }
+
+  /** What has to be mended first, and a semicolon; empty for nothing. */
+  private static String toMend(List<Finding> findings) {
+    long errors = findings.stream().filter(f -> f.severity() == Severity.ERROR).count();
+    return errors == 0
+        ? ""
+        : errors + (errors == 1 ? " error to mend first; " : " errors to mend first; ");
   }
 
   private static String sentence(ThreadAnswer thread) {

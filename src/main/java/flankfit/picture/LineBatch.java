@@ -18,6 +18,8 @@ import org.lwjgl.system.MemoryUtil;
  */
 final class LineBatch implements AutoCloseable {
   private static final int QUAD_INDICES = 6;
+  private static final int HAIR_INDICES = 2;
+
   /** Texels of a piece that grows: 2 MB. */
   private static final int STRETCH = 128 * LineStore.SLOT;
 
@@ -119,14 +121,16 @@ final class LineBatch implements AutoCloseable {
   }
 
   /**
-   * Draws some of the lines as hair lines of one pixel, for the program's phase of hair lines.
+   * Draws some of the lines.
    *
+   * @param hair whether as lines of one pixel, for the program's phase of hair lines; else as quads
    * @param order which were drawn before; is moved on
    * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun; one group
    *     of slots is drawn in any case
    * @return whether all are drawn
    */
   boolean drawSome(
+      boolean hair,
       ShaderProgram program,
       float[] toClip,
       int position,
@@ -136,7 +140,7 @@ final class LineBatch implements AutoCloseable {
     if (uploaded < 2) {
       return true;
     }
-    glBindVertexArray(hairArray);
+    glBindVertexArray(hair ? hairArray : vertexArray);
     glUniform1i(program.uniform("points"), 0);
     glUniform1i(program.uniform("styles"), 1);
     Chunk bound = null;
@@ -164,8 +168,8 @@ final class LineBatch implements AutoCloseable {
           chunk.bind(program, position, split);
         }
         glDrawElementsBaseVertex(
-            GL_LINES,
-            2 * chunk.quads[within],
+            hair ? GL_LINES : GL_TRIANGLES,
+            (hair ? HAIR_INDICES : QUAD_INDICES) * chunk.quads[within],
             GL_UNSIGNED_SHORT,
             0,
             4 * LineStore.SLOT * within);

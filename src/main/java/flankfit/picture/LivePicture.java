@@ -5,8 +5,9 @@ import java.util.Optional;
 
 /**
  * The picture of a window, kept in graphics memory from frame to frame. Where the processor draws,
- * a path too long for a frame is drawn in pieces: every frame adds some, and a step of the cutter
- * shows the path as it was until the new one is there.
+ * a path too long for a frame is drawn in pieces: every frame adds some hair lines, and when all are
+ * there, lines with their widths and soft edges follow. A step of the cutter shows the path as it
+ * was until the new one is there.
  */
 public final class LivePicture implements AutoCloseable {
   /** Time that a frame may spend on drawing a long path (ns). */
@@ -89,21 +90,29 @@ public final class LivePicture implements AutoCloseable {
   }
 
   private void drawPath(Camera camera, Insets insets) {
-    PathLook look = renderer.look();
+    PathLook coarse = renderer.look(false);
     if (front.isEmpty()) {
       front = Optional.of(new Sheet(camera.width(), camera.height()));
     }
-    boolean beside = front.get().complete && !front.get().has(look) && front.get().hasEyeOf(look);
-    if (!beside) {
-      add(front.get(), look, camera, insets);
-      unfinished = !front.get().complete;
+    Sheet shown = front.get();
+    boolean same = shown.has(coarse);
+    if (!(shown.complete && shown.hasEyeOf(coarse)) || (same && renderer.isGrowing())) {
+      add(shown, same ? shown.look.orElseThrow() : coarse, camera, insets);
+      unfinished = true;
       return;
     }
+    if (same && shown.progress.isFine()) {
+      add(shown, shown.look.orElseThrow(), camera, insets);
+      unfinished = !shown.complete;
+      return;
+    }
+    // A step is shown coarsely first; what stays in sight is then drawn finely.
+    PathLook look = renderer.look(same);
     if (back.isEmpty()) {
       back = Optional.of(new Sheet(camera.width(), camera.height()));
     }
     add(back.get(), look, camera, insets);
-    unfinished = !back.get().complete;
+    unfinished = true;
     if (back.get().complete) {
       Optional<Sheet> before = front;
       front = back;
@@ -113,9 +122,9 @@ public final class LivePicture implements AutoCloseable {
 
   private void add(Sheet sheet, PathLook look, Camera camera, Insets insets) {
     sheet.target.bind();
-    if (!sheet.has(look)) {
+    if (!sheet.has(look) || sheet.progress.isFine() != look.isFine()) {
       sheet.look = Optional.of(look);
-      sheet.progress.restart();
+      sheet.progress.restart(look.isFine());
       renderer.clearForPath(camera);
     }
     long until = System.nanoTime() + DRAWING;

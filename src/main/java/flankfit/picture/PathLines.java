@@ -68,7 +68,8 @@ final class PathLines {
    * Goes on with the lines of a scene.
    *
    * @param now the scene before, or one that shares its ground with more moves
-   * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun
+   * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun; some are
+   *     made in any case
    */
   void extend(Scene now, long until) {
     scene = now;
@@ -78,8 +79,9 @@ final class PathLines {
       ends = Arrays.copyOf(ends, room);
       within = Arrays.copyOf(within, room);
     }
+    int least = moves + MOVES_A_LOOK;
     while (moves < tape.size()
-        && (moves % MOVES_A_LOOK != 0 || System.nanoTime() - until < 0)) {
+        && (moves < least || moves % MOVES_A_LOOK != 0 || System.nanoTime() - until < 0)) {
       add(moves);
       ends[moves] = actual.last();
       within[moves] = actualLine.isWithinChord();

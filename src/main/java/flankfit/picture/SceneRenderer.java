@@ -14,12 +14,12 @@ import java.util.Optional;
  */
 public final class SceneRenderer implements AutoCloseable {
   private static final int BEHIND = 0;
-  private static final int CASING = 1;
-  private static final int CORE = 2;
-  private static final int FRINGE = 3;
+  static final int CASING = 1;
+  static final int CORE = 2;
+  static final int FRINGE = 3;
 
   /** Lines of one pixel, with hard edges. */
-  private static final int HAIR = 4;
+  static final int HAIR = 4;
 
   /** Chords that are still drawn with soft edges where the processor draws. */
   private static final long MOST_CHORDS = 20_000;
@@ -207,11 +207,15 @@ public final class SceneRenderer implements AutoCloseable {
         || effort.length() / camera.millimetresPerPixel() > MOST_LENGTH;
   }
 
-  /** What decides how the path looks, but for moves that are added at its end. */
-  PathLook look() {
+  /**
+   * What decides how the path looks, but for moves that are added at its end.
+   *
+   * @param fine whether lines have their widths and soft edges
+   */
+  PathLook look(boolean fine) {
     Scene scene = shown();
     PathDrawing drawn = path.orElseThrow();
-    return new PathLook(drawn, toClip.clone(), theme, position(scene));
+    return new PathLook(drawn, toClip.clone(), theme, position(scene), fine);
   }
 
   /** Clears the bound framebuffer for a path in pieces. */
@@ -220,7 +224,7 @@ public final class SceneRenderer implements AutoCloseable {
   }
 
   /**
-   * Draws some of the path as hair lines into the bound framebuffer.
+   * Draws some of the path into the bound framebuffer.
    *
    * @param progress what is drawn already; is moved on
    * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun
@@ -231,13 +235,17 @@ public final class SceneRenderer implements AutoCloseable {
     glViewport(0, 0, camera.width(), camera.height());
     glEnable(GL_DEPTH_TEST);
     glDepthFunc(GL_LEQUAL);
-    glDisable(GL_BLEND);
+    glEnable(GL_BLEND);
     clip(camera, insets);
     useLines(camera, toClip);
-    glUniform1i(lineProgram.uniform("phase"), HAIR);
-    boolean all = progress.draw(path.orElseThrow(), lineProgram, toClip, position(scene), split(scene), until);
+    if (!progress.isFine()) {
+      glUniform4fv(lineProgram.uniform("colour"), styles.thinColours());
+    }
+    int split = split(scene);
+    boolean all =
+        progress.draw(
+            path.orElseThrow(), lineProgram, toClip, position(scene), split, until);
     glDisable(GL_SCISSOR_TEST);
-    glEnable(GL_BLEND);
     return all;
   }
 

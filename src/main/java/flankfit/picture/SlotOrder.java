@@ -2,7 +2,7 @@ package flankfit.picture;
 
 /**
  * The order in which the slots of a growing path are drawn when a frame has no time for all: every
- * sixteenth first, so that what is there shows the whole, and each once. Counts where it stands.
+ * sixteenth first, so that what is there shows the whole. Each is drawn once, and again when it has got more lines.
  */
 final class SlotOrder {
   static final int STRIDE = 16;
@@ -25,6 +25,11 @@ final class SlotOrder {
    * @param lastQuads chords of the last of them, which may get more
    */
   int next(int slots, int lastQuads) {
+    if (openSlot >= 0 && openSlot < slots - 1) {
+      int slot = openSlot;
+      openSlot = -1;
+      return slot;
+    }
     for (int i = 0; i < STRIDE; i++) {
       if (next[i] < slots) {
         int slot = next[i];
@@ -36,11 +41,9 @@ final class SlotOrder {
         return slot;
       }
     }
-    if (openSlot >= 0 && (openSlot < slots - 1 || lastQuads > openQuads)) {
-      int slot = openSlot;
-      openSlot = slot == slots - 1 ? slot : -1;
+    if (openSlot >= 0 && lastQuads > openQuads) {
       openQuads = lastQuads;
-      return slot;
+      return openSlot;
     }
     return -1;
   }

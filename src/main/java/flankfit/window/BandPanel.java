@@ -10,6 +10,7 @@ import flankfit.picture.Figures;
 import flankfit.picture.Theme;
 import imgui.ImDrawList;
 import imgui.ImGui;
+import imgui.ImVec2;
 import java.util.OptionalInt;
 
 /** Time as a band below the scene: feed thick, rapids thin, a mark for each finding. */
@@ -20,6 +21,7 @@ final class BandPanel {
   private double[] findingTimes = {};
   private long shownChange = -1;
   private long shownContents = -1;
+  private final ImVec2 size = new ImVec2();
   private String clock = "";
 
   BandPanel(ViewState state, ListingPanel listing) {
@@ -62,7 +64,11 @@ final class BandPanel {
       return;
     }
     float left = 74 * s;
-    float room = layout.sceneWidth() - left - 120 * s;
+    word(whole);
+    ImGui.pushFont(style.small());
+    ImGui.calcTextSize(size, clock);
+    ImGui.popFont();
+    float room = layout.sceneWidth() - left - Math.max(120 * s, size.x + 28 * s);
     float middle = top + 18 * s;
     ImGui.setCursorPos(left, 6 * s);
     ImGui.invisibleButton("time", Math.max(1, room), 26 * s);
@@ -80,7 +86,6 @@ final class BandPanel {
     float x = left + (float) (state.steps().until(state.position()) / whole) * room;
     list.addRectFilled(
         x - s, middle - 11 * s, x + s, middle + 7 * s, PaperStyle.ink(palette.ink()));
-    word(whole);
     ImGui.pushFont(style.small());
     list.addText(left + room + 14 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), clock);
     list.addText(26 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), "time");

@@ -17,6 +17,9 @@ final class BlockPanel {
   private static final int MOST_BEFORE = 50;
   private static final int LABEL = 118;
 
+  /** Blocks from which on it is told how many were executed. */
+  private static final int SHOWN_FROM = 10_000;
+
   private final ViewState state;
   private ToldBlocks told;
   private long toldBeginning;
@@ -24,6 +27,7 @@ final class BlockPanel {
   private long shownChange = -1;
   private LengthUnit shownUnit = LengthUnit.MILLIMETRE;
   private boolean waiting;
+  private int shownReached;
 
   /** A block with its rows. */
   private record Shown(String where, String text, List<TraceRow> rows) {}
@@ -44,9 +48,11 @@ final class BlockPanel {
     return state.explains() && waiting;
   }
 
-  /** Whether what is waited for has come. */
+  /** Whether what is waited for has come, or has come nearer. */
   boolean hasCome() {
-    return isWaiting() && state.position() >= 0 && !told.isComing(number());
+    return isWaiting()
+        && state.position() >= 0
+        && (told.reached() / SHOWN_FROM != shownReached || !told.isComing(number()));
   }
 
   private int number() {
@@ -67,7 +73,7 @@ final class BlockPanel {
     ImGui.setCursorPos(20 * s, 10 * s);
     ImGui.beginChild("meaning", layout.panel() - 24 * s, layout.stateHeight() - 14 * s);
     if (shown.isEmpty()) {
-      soft(palette, waiting ? "executing the program once more …" : "nothing is told of it");
+      soft(palette, waiting ? gettingIt() : "nothing is told of it");
     }
     for (int i = 0; i < shown.size(); i++) {
       if (i == 1) {
@@ -78,6 +84,13 @@ final class BlockPanel {
     }
     ImGui.endChild();
     ImGui.end();
+  }
+
+  private String gettingIt() {
+    int reached = told.reached();
+    shownReached = reached / SHOWN_FROM;
+    return "executing the program once more"
+        + (reached < SHOWN_FROM ? " …" : ": " + LoadWords.count(reached, "block"));
   }
 
   /** Words the block anew when the position or the unit changed, or when it has come. */
@@ -116,7 +129,7 @@ final class BlockPanel {
 
   private static void soft(Theme.Palette palette, String text) {
     ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-    ImGui.textWrapped(text);
+    Panels.wrapped(text);
     ImGui.popStyleColor();
   }
 
@@ -125,7 +138,7 @@ final class BlockPanel {
     soft(palette, block.where());
     ImGui.popFont();
     ImGui.pushFont(style.listing());
-    ImGui.textWrapped(block.text());
+    Panels.wrapped(block.text());
     ImGui.popFont();
     ImGui.pushFont(style.small());
     Optional<TraceRow.Kind> last = Optional.empty();
@@ -136,7 +149,7 @@ final class BlockPanel {
       last = Optional.of(row.kind());
       soft(palette, row.label());
       ImGui.sameLine(LABEL * s);
-      ImGui.textWrapped(row.value().isEmpty() ? row.text() : row.text() + ", " + row.value());
+      Panels.wrapped(row.value().isEmpty() ? row.text() : row.text() + ", " + row.value());
     }
     ImGui.popFont();
     ImGui.dummy(1, 4 * s);

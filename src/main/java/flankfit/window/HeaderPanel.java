@@ -27,7 +27,7 @@ final class HeaderPanel {
     boolean fits = size.x < layout.width() - 56 * s;
     ImGui.pushFont(fits ? style.title() : style.strong());
     ImGui.setCursorPos(28 * s, 14 * s);
-    ImGui.text(sentence);
+    ImGui.textUnformatted(sentence);
     ImGui.popFont();
     ImGui.pushFont(style.small());
     ImGui.setCursorPos(22 * s, 47 * s);
@@ -72,7 +72,7 @@ final class HeaderPanel {
     if (!file.equals(sentence) && left > wordsEnd + 12 * s) {
       ImGui.setCursorPos(left, 47 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.text(file);
+      ImGui.textUnformatted(file);
       ImGui.popStyleColor();
     }
     ImGui.popFont();

@@ -43,7 +43,7 @@ final class HelpPanel {
     float s = style.scale();
     float width = Math.min(620 * s, layout.width() - 40 * s);
     float height =
-        Math.min((518 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
+        Math.min((462 + 20 * state.input().cautions().size()) * s, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;
     float y = (layout.height() - height) / 2;
     ImGui.setNextWindowFocus();
@@ -53,20 +53,20 @@ final class HelpPanel {
     ImGui.setCursorPos(28 * s, 20 * s);
     ImGui.beginChild("keys", width - 40 * s, height - 36 * s);
     ImGui.pushFont(style.title());
-    ImGui.text("Keys");
+    ImGui.textUnformatted("Keys");
     ImGui.popFont();
     ImGui.dummy(1, 2 * s);
     for (String[] key : KEYS) {
-      ImGui.text(key[0]);
+      ImGui.textUnformatted(key[0]);
       ImGui.sameLine(150 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.text(key[1]);
+      ImGui.textUnformatted(key[1]);
       ImGui.popStyleColor();
     }
     ImGui.dummy(1, 6 * s);
     ImGui.pushFont(style.small());
     for (String caution : state.input().cautions()) {
-      ImGui.textWrapped(caution);
+      Panels.wrapped(caution);
     }
     ImGui.popFont();
     ImGui.endChild();

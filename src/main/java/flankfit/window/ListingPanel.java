@@ -178,7 +178,7 @@ final class ListingPanel {
     List<Finding> here = marks.at(state.line());
     if (here.isEmpty()) {
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.text(summary());
+      ImGui.textUnformatted(summary());
       ImGui.popStyleColor();
       ImGui.pushFont(style.small());
       for (int i = 0; i < byWeight.size(); i++) {
@@ -199,10 +199,10 @@ final class ListingPanel {
       int ink = FindingMarks.ink(finding.severity(), palette);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(ink));
       ImGui.pushFont(style.strong());
-      ImGui.textWrapped(FindingMarks.sign(finding.severity()) + " " + finding.code().name());
+      Panels.wrapped(FindingMarks.sign(finding.severity()) + " " + finding.code().name());
       ImGui.popFont();
       ImGui.popStyleColor();
-      ImGui.textWrapped(finding.what());
+      Panels.wrapped(finding.what());
       ImGui.pushFont(style.small());
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
       told("why", finding.why(), s);
@@ -214,9 +214,9 @@ final class ListingPanel {
 
   private static void told(String label, String text, float s) {
     if (!text.isEmpty()) {
-      ImGui.text(label);
+      ImGui.textUnformatted(label);
       ImGui.sameLine(34 * s);
-      ImGui.textWrapped(text);
+      Panels.wrapped(text);
     }
   }
 }

@@ -95,8 +95,8 @@ final class ViewState {
     } else {
       scene = now.scene();
       position = -1;
-      wishedLine = now.beginning() > 2 ? lineBefore : 0;
       begin();
+      wishedLine = lineBefore;
     }
     if (wishedLine > 0 && !now.stage().isGoing()) {
       toLine(wishedLine);

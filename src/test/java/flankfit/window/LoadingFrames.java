@@ -5,6 +5,7 @@ import flankfit.setup.SetupSheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,6 +22,8 @@ final class LoadingFrames {
   private long whole;
   private long done;
   private long frames;
+  private String slow = "";
+  private final List<Long> times = new ArrayList<>();
   private long settled;
 
   private LoadingFrames() {}
@@ -41,7 +44,8 @@ final class LoadingFrames {
       print("checked and gauged", done - begun);
       print("picture at rest", settled - begun);
       print("longest frame after the first with a move", longest);
-      System.out.println("frames " + frames);
+      System.out.println("frames " + frames + ", of these above 33 ms: " + slow);
+      print("median frame", times.stream().sorted().skip(times.size() / 2).findFirst().orElse(0L));
       int first = loader.latest().input().tape().size();
       System.out.println("moves " + first);
       System.exit(0);
@@ -61,7 +65,12 @@ final class LoadingFrames {
     }
     if (firstMove != 0) {
       frames++;
-      longest = Math.max(longest, loop.frameTime(now));
+      long time = loop.frameTime(now);
+      longest = Math.max(longest, time);
+      times.add(time);
+      if (time > 33_000_000) {
+        slow += String.format(Locale.ROOT, " no. %d %.0f ms;", frames, time / 1e6);
+      }
     }
     if (firstMove == 0 && state.position() >= 0) {
       firstMove = now;
