@@ -81,17 +81,8 @@ final class ProgramOptions {
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Job run() throws RequestException {
-    return run(Interpreter::interpret);
-  }
-
-  /** The same before the eyes of an observer. */
-  Job run(BlockObserver observer) throws RequestException {
-    return run((text, sheet, further) -> Interpreter.interpret(text, sheet, further, observer));
-  }
-
-  private Job run(Control control) throws RequestException {
     Texts texts = read();
-    Interpretation done = control.interpret(texts.text(), texts.sheet(), texts.subprograms());
+    Interpretation done = Interpreter.interpret(texts.text(), texts.sheet(), texts.subprograms());
     return new Job(
         texts.text(),
         texts.sheet(),
@@ -146,11 +137,6 @@ final class ProgramOptions {
       }
     }
     return diameters;
-  }
-
-  /** Executes a program. */
-  private interface Control {
-    Interpretation interpret(SourceText text, SetupSheet sheet, List<SourceText> subprograms);
   }
 
   /** The files that the sheet names; they lie beside it. */

@@ -1,7 +1,10 @@
 package flankfit.window;
 
 import flankfit.control.BlockTrace;
+import flankfit.finding.Finding;
+import flankfit.finding.Place;
 import flankfit.picture.Theme;
+import flankfit.trace.BlockNotes;
 import flankfit.trace.TraceRow;
 import flankfit.trace.TraceRows;
 import flankfit.unit.LengthUnit;
@@ -26,11 +29,14 @@ final class BlockPanel {
   private List<Shown> shown = List.of();
   private long shownChange = -1;
   private LengthUnit shownUnit = LengthUnit.MILLIMETRE;
+  private BlockNotes notes = BlockNotes.none();
+  private long shownContents = -1;
   private boolean waiting;
   private int shownReached;
 
   /** A block with its rows. */
-  private record Shown(String where, String text, List<TraceRow> rows) {}
+  private record Shown(
+      String where, String text, List<TraceRow> rows, List<Finding> findings) {}
 
   BlockPanel(ViewState state) {
     this.state = state;
@@ -98,6 +104,15 @@ final class BlockPanel {
     if (toldBeginning != state.loaded().beginning()) {
       begin();
     }
+    if (shownContents != state.contents()) {
+      shownContents = state.contents();
+      String file = state.input().file();
+      List<String> lines = state.input().programLines();
+      notes =
+          new BlockNotes(
+              state.input().findings(), name -> name.equals(file) ? lines : List.of());
+      shownChange = -1;
+    }
     boolean same = shownChange == state.positionChanges() && shownUnit == state.unit();
     if (same && !waiting) {
       return;
@@ -124,7 +139,16 @@ final class BlockPanel {
 
   private Shown shown(BlockTrace block) {
     String where = "line " + block.place().line() + ", block " + block.number();
-    return new Shown(where, block.text(), TraceRows.of(block, state.unit()));
+    Optional<Place> before =
+        block.number() < 2
+            ? Optional.empty()
+            : told.block(block.number() - 1).map(BlockTrace::place);
+    boolean beforeIsKnown = block.number() < 2 || before.isPresent();
+    List<String> messages = beforeIsKnown ? notes.messages(block, before) : List.of();
+    List<Finding> findings = new ArrayList<>(block.findings());
+    findings.addAll(notes.further(block));
+    return new Shown(
+        where, block.text(), TraceRows.of(block, state.unit(), messages), findings);
   }
 
   private static void soft(Theme.Palette palette, String text) {
@@ -150,6 +174,15 @@ final class BlockPanel {
       soft(palette, row.label());
       ImGui.sameLine(LABEL * s);
       Panels.wrapped(row.value().isEmpty() ? row.text() : row.text() + ", " + row.value());
+    }
+    for (Finding finding : block.findings()) {
+      ImGui.dummy(1, 2 * s);
+      int ink = FindingMarks.ink(finding.severity(), palette);
+      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(ink));
+      ImGui.textUnformatted(FindingMarks.sign(finding.severity()));
+      ImGui.sameLine(LABEL * s);
+      Panels.wrapped(finding.code().name() + "  " + finding.what());
+      ImGui.popStyleColor();
     }
     ImGui.popFont();
     ImGui.dummy(1, 4 * s);

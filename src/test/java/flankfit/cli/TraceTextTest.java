@@ -10,6 +10,7 @@ import flankfit.control.Interpreter;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
+import flankfit.trace.BlockNotes;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -45,7 +46,10 @@ class TraceTextTest {
     StringWriter out = new StringWriter();
     TraceText text =
         new TraceText(
-            TracedLines.of(true, from, to), program.file(), Style.plain(), new PrintWriter(out));
+            TracedLines.of(true, from, to),
+            BlockNotes.none(),
+            program.file(),
+            Style.plain(), new PrintWriter(out));
     text.finish(Interpreter.interpret(program, sheet(file), List.of(), text));
     return out.toString();
   }
@@ -54,7 +58,7 @@ class TraceTextTest {
     SourceText program = program(file);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     TracedLines all = TracedLines.of(true, Optional.empty(), Optional.empty());
-    try (TraceJson json = new TraceJson(all, program.file(), out)) {
+    try (TraceJson json = new TraceJson(all, BlockNotes.none(), program.file(), out)) {
       Interpretation done = Interpreter.interpret(program, sheet(file), List.of(), json);
       json.finish(done);
     }
