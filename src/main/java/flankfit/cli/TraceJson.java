@@ -9,7 +9,6 @@ import flankfit.control.Interpretation;
 import flankfit.control.WordMeaning;
 import flankfit.control.WordTrace;
 import flankfit.finding.Finding;
-import flankfit.finding.Place;
 import flankfit.trace.BlockNotes;
 import flankfit.trace.StateChange;
 import flankfit.trace.StateText;
@@ -34,7 +33,7 @@ final class TraceJson implements BlockObserver, AutoCloseable {
   private final OutputStream out;
   private final Json json;
   private final Set<Finding> told = new HashSet<>();
-  private Optional<Place> last = Optional.empty();
+  private Optional<BlockTrace> last = Optional.empty();
   private boolean begun;
 
   /**
@@ -68,8 +67,8 @@ final class TraceJson implements BlockObserver, AutoCloseable {
 
   @Override
   public void block(BlockTrace block) {
-    Optional<Place> before = last;
-    last = Optional.of(block.place());
+    Optional<BlockTrace> before = last;
+    last = Optional.of(block);
     if (!lines.shows(block, program)) {
       return;
     }

@@ -31,7 +31,7 @@ final class TraceText implements BlockObserver {
   private final PrintWriter out;
   private final StringBuilder text = new StringBuilder();
   private final Set<Finding> told = new HashSet<>();
-  private Optional<Place> last = Optional.empty();
+  private Optional<BlockTrace> last = Optional.empty();
   private int moves;
 
   /**
@@ -65,8 +65,8 @@ final class TraceText implements BlockObserver {
   @Override
   public void block(BlockTrace block) {
     moves += block.moves().size();
-    Optional<Place> before = last;
-    last = Optional.of(block.place());
+    Optional<BlockTrace> before = last;
+    last = Optional.of(block);
     if (!lines.shows(block, program)) {
       return;
     }

@@ -2,6 +2,7 @@ package flankfit.trace;
 
 import flankfit.control.BlockTrace;
 import flankfit.control.BlockTrace.Outcome;
+import flankfit.control.FlowStep;
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
 import java.util.ArrayList;
@@ -58,9 +59,9 @@ public final class BlockNotes {
    * block before, then those of the block itself.
    *
    * @param block the block
-   * @param before where the block read before it stands; empty for the first one
+   * @param before the block told before it; empty for the first one
    */
-  public List<String> messages(BlockTrace block, Optional<Place> before) {
+  public List<String> messages(BlockTrace block, Optional<BlockTrace> before) {
     if (block.outcome() != Outcome.EXECUTED && block.outcome() != Outcome.STOPPED) {
       return List.of();
     }
@@ -69,14 +70,26 @@ public final class BlockNotes {
     return messages;
   }
 
+  /** Whether what follows a block in its file is read next. */
+  private static boolean leadsOn(BlockTrace block, String file) {
+    return block.place().file().equals(file)
+        && block.steps().stream()
+            .noneMatch(
+                step ->
+                    step instanceof FlowStep.Jumped
+                        || step instanceof FlowStep.LoopLeft
+                        || step instanceof FlowStep.LoopBack
+                        || step instanceof FlowStep.Called
+                        || step instanceof FlowStep.Returned);
+  }
+
   /** Messages on the lines between two blocks, when the second was read right after the first. */
-  private List<String> above(Place place, Optional<Place> before) {
+  private List<String> above(Place place, Optional<BlockTrace> before) {
     List<String> text = lines.apply(place.file());
-    boolean sameFile = before.isPresent() && before.get().file().equals(place.file());
-    if (before.isPresent() && !sameFile) {
+    if (before.isPresent() && !leadsOn(before.get(), place.file())) {
       return List.of();
     }
-    int from = before.map(Place::line).orElse(0);
+    int from = before.map(b -> b.place().line()).orElse(0);
     if (from >= place.line() || place.line() > text.size()) {
       return List.of();
     }

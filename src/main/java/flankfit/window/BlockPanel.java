@@ -2,7 +2,6 @@ package flankfit.window;
 
 import flankfit.control.BlockTrace;
 import flankfit.finding.Finding;
-import flankfit.finding.Place;
 import flankfit.picture.Theme;
 import flankfit.trace.BlockNotes;
 import flankfit.trace.TraceRow;
@@ -139,10 +138,8 @@ final class BlockPanel {
 
   private Shown shown(BlockTrace block) {
     String where = "line " + block.place().line() + ", block " + block.number();
-    Optional<Place> before =
-        block.number() < 2
-            ? Optional.empty()
-            : told.block(block.number() - 1).map(BlockTrace::place);
+    Optional<BlockTrace> before =
+        block.number() < 2 ? Optional.empty() : told.block(block.number() - 1);
     boolean beforeIsKnown = block.number() < 2 || before.isPresent();
     List<String> messages = beforeIsKnown ? notes.messages(block, before) : List.of();
     List<Finding> findings = new ArrayList<>(block.findings());
