@@ -2,6 +2,13 @@ package flankfit.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.concurrent.CancellationException;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import flankfit.nc.SourceText;
+import flankfit.control.Interpreter;
+import flankfit.control.Interpretation;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
@@ -388,5 +395,20 @@ class HazardRulesTest {
     assertThat(codes(at(-20, 0, "G1 Z-5. F300.\nZ51."), MILL)).isEmpty();
     assertThat(codes(at(-20, 0, "G1 Z-5. F300.\nZ51.1"), MILL)).containsExactly("HZ15@7");
     assertThat(codes(at(0, 0, "G1 X200. F300."), H1)).as("no stock").isEmpty();
+  }
+
+  // all of them
+
+  @Test
+  void who_watches_is_told_how_far_they_are_and_may_stop_them() {
+    String program = HEAD + "G1 X1. F100.\nX2.\n".repeat(3000) + "M30\n";
+    SourceText text = SourceText.of("p.nc", program.getBytes(StandardCharsets.UTF_8));
+    Interpretation done = Interpreter.interpret(text, SetupSheet.empty());
+    List<Double> shares = new ArrayList<>();
+    assertThat(ProgramCheck.checked(done, SetupSheet.empty(), shares::add))
+        .isEqualTo(ProgramCheck.checked(done, SetupSheet.empty()));
+    assertThat(shares).hasSizeBetween(5, 20).isSorted().allMatch(share -> share < 1);
+    assertThatExceptionOfType(CancellationException.class)
+        .isThrownBy(() -> ProgramCheck.checked(done, SetupSheet.empty(), share -> share < 0.5));
   }
 }
