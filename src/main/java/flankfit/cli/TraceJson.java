@@ -20,7 +20,6 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;

@@ -38,8 +38,7 @@ final class TraceText implements BlockObserver {
    * @param notes what is to be said beyond what the control tells
    * @param program name of the program's file
    */
-  TraceText(
-      TracedLines lines, BlockNotes notes, String program, Style style, PrintWriter out) {
+  TraceText(TracedLines lines, BlockNotes notes, String program, Style style, PrintWriter out) {
     this.lines = lines;
     this.notes = notes;
     this.program = program;

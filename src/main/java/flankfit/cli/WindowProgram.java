@@ -52,8 +52,7 @@ final class WindowProgram implements ProgramSource {
 
   @Override
   public Judgement judge(Text text, Interpretation checked) {
-    var job =
-        new ProgramOptions.Job(text.program(), text.setup(), text.subprograms(), checked);
+    var job = new ProgramOptions.Job(text.program(), text.setup(), text.subprograms(), checked);
     if (!CheckedProgram.isAboutThreads(job)) {
       return new Judgement(checked.findings(), toMend(checked.findings()) + "no thread is milled");
     }

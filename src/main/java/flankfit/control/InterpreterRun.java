@@ -101,8 +101,8 @@ public final class InterpreterRun {
   }
 
   /**
-   * The moves so far; they do not change when the run goes on. Nothing is copied, so it may be asked
-   * for often.
+   * The moves so far; they do not change when the run goes on. Nothing is copied, so it may be
+   * asked for often.
    */
   public Tape tape() {
     return result.isPresent() ? result.get().tape() : run.tape();

@@ -58,7 +58,8 @@ public final class GrowingScene {
    */
   public Scene grow(Tape soFar) {
     if (soFar.size() < moves) {
-      throw new IllegalArgumentException("the tape has lost moves: " + soFar.size() + " of " + moves);
+      throw new IllegalArgumentException(
+          "the tape has lost moves: " + soFar.size() + " of " + moves);
     }
     include(soFar.start().x(), soFar.start().y(), soFar.start().z(), low, high);
     kinds = kinds.and(soFar, moves);
@@ -67,8 +68,7 @@ public final class GrowingScene {
     }
     moves = soFar.size();
     Optional<Extents> cut = feeds ? Optional.of(box(feedLow, feedHigh)) : Optional.empty();
-    Scene first =
-        new Scene(soFar, setup, title, Passes.unknown(), kinds, cut, box(low, high));
+    Scene first = new Scene(soFar, setup, title, Passes.unknown(), kinds, cut, box(low, high));
     Scene scene =
         last.map(before -> first.after(before, true))
             .orElseGet(() -> first.withMajorDiameters(majorDiameters));

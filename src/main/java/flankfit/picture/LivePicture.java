@@ -5,9 +5,9 @@ import java.util.Optional;
 
 /**
  * The picture of a window, kept in graphics memory from frame to frame. Where the processor draws,
- * a path too long for a frame is drawn in pieces: every frame adds some hair lines, and when all are
- * there, lines with their widths and soft edges follow. A step of the cutter shows the path as it
- * was until the new one is there.
+ * a path too long for a frame is drawn in pieces: every frame adds some hair lines, and when all
+ * are there, lines with their widths and soft edges follow. A step of the cutter shows the path as
+ * it was until the new one is there.
  */
 public final class LivePicture implements AutoCloseable {
   /** Time that a frame may spend on drawing a long path (ns). */

@@ -61,8 +61,7 @@ final class PathProgress {
       if (all && passes[i].showsProgrammed) {
         all =
             path.programmed()
-                .drawSome(
-                    !fine, program, toClip, Integer.MAX_VALUE, -1, programmed[i], until);
+                .drawSome(!fine, program, toClip, Integer.MAX_VALUE, -1, programmed[i], until);
       }
     }
     glDepthMask(true);

@@ -243,8 +243,7 @@ public final class SceneRenderer implements AutoCloseable {
     }
     int split = split(scene);
     boolean all =
-        progress.draw(
-            path.orElseThrow(), lineProgram, toClip, position(scene), split, until);
+        progress.draw(path.orElseThrow(), lineProgram, toClip, position(scene), split, until);
     glDisable(GL_SCISSOR_TEST);
     return all;
   }

@@ -2,7 +2,8 @@ package flankfit.picture;
 
 /**
  * The order in which the slots of a growing path are drawn when a frame has no time for all: every
- * sixteenth first, so that what is there shows the whole. Each is drawn once, and again when it has got more lines.
+ * sixteenth first, so that what is there shows the whole. Each is drawn once, and again when it has
+ * got more lines.
  */
 final class SlotOrder {
   static final int STRIDE = 16;

@@ -48,7 +48,9 @@ public final class BlockNotes {
   /** Findings that point at the line of a block and are not among its own. */
   public List<Finding> further(BlockTrace block) {
     Place place = block.place();
-    return findings.getOrDefault(place.file(), Map.of()).getOrDefault(place.line(), List.of())
+    return findings
+        .getOrDefault(place.file(), Map.of())
+        .getOrDefault(place.line(), List.of())
         .stream()
         .filter(finding -> !block.findings().contains(finding))
         .toList();

@@ -34,8 +34,7 @@ final class BlockPanel {
   private int shownReached;
 
   /** A block with its rows. */
-  private record Shown(
-      String where, String text, List<TraceRow> rows, List<Finding> findings) {}
+  private record Shown(String where, String text, List<TraceRow> rows, List<Finding> findings) {}
 
   BlockPanel(ViewState state) {
     this.state = state;
@@ -108,8 +107,7 @@ final class BlockPanel {
       String file = state.input().file();
       List<String> lines = state.input().programLines();
       notes =
-          new BlockNotes(
-              state.input().findings(), name -> name.equals(file) ? lines : List.of());
+          new BlockNotes(state.input().findings(), name -> name.equals(file) ? lines : List.of());
       shownChange = -1;
     }
     boolean same = shownChange == state.positionChanges() && shownUnit == state.unit();
@@ -144,8 +142,7 @@ final class BlockPanel {
     List<String> messages = beforeIsKnown ? notes.messages(block, before) : List.of();
     List<Finding> findings = new ArrayList<>(block.findings());
     findings.addAll(notes.further(block));
-    return new Shown(
-        where, block.text(), TraceRows.of(block, state.unit(), messages), findings);
+    return new Shown(where, block.text(), TraceRows.of(block, state.unit(), messages), findings);
   }
 
   private static void soft(Theme.Palette palette, String text) {

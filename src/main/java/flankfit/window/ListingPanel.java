@@ -8,8 +8,8 @@ import flankfit.picture.Theme;
 import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
-import imgui.flag.ImGuiWindowFlags;
 import imgui.flag.ImGuiCol;
+import imgui.flag.ImGuiWindowFlags;
 import java.util.List;
 import java.util.Optional;
 
@@ -145,8 +145,7 @@ final class ListingPanel {
     ImGui.calcTextSize(size, number);
     float begin = Math.max(58 * s, 20 * s + size.x);
     list.addText(x + begin - size.x, y + 2 * s, PaperStyle.ink(palette.softInk()), number);
-    list.addText(
-        x + begin + 14 * s, y + 2 * s, PaperStyle.ink(palette.ink()), texts.line(index));
+    list.addText(x + begin + 14 * s, y + 2 * s, PaperStyle.ink(palette.ink()), texts.line(index));
     Optional<Severity> gravest = marks.gravest(index + 1);
     if (gravest.isPresent()) {
       String mark = FindingMarks.sign(gravest.get());

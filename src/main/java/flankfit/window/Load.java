@@ -78,8 +78,7 @@ final class Load implements Runnable {
   }
 
   private void load(ProgramSource.Text text) {
-    InterpreterRun execution =
-        Interpreter.start(text.program(), text.setup(), text.subprograms());
+    InterpreterRun execution = Interpreter.start(text.program(), text.setup(), text.subprograms());
     List<String> lines = text.program().beginning(FIRST_TEXT).lines();
     begin(text);
     boolean goesOn = execution.advance(FIRST_BLOCKS);

@@ -36,9 +36,7 @@ final class LoadWords {
   }
 
   private static String percent(double share, String what) {
-    return share < 0 || share >= 1
-        ? ""
-        : ", " + (int) Math.floor(100 * share) + " %" + what;
+    return share < 0 || share >= 1 ? "" : ", " + (int) Math.floor(100 * share) + " %" + what;
   }
 
   /** A number and what it counts, thousands apart. */

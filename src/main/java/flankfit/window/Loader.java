@@ -44,15 +44,7 @@ final class Loader implements Loads, AutoCloseable {
     Loaded none = Loaded.of(empty);
     latest =
         new Loaded(
-            none.beginning(),
-            Stage.READING,
-            -1,
-            false,
-            0,
-            empty,
-            none.steps(),
-            none.scene(),
-            "");
+            none.beginning(), Stage.READING, -1, false, 0, empty, none.steps(), none.scene(), "");
     beginnings.set(latest.beginning());
   }
 

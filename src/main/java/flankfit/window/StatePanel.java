@@ -27,8 +27,7 @@ final class StatePanel {
     ImDrawList list = ImGui.getWindowDrawList();
     Panels.rule(list, palette, x + 20 * s, y, layout.panel() - 40 * s, s);
     if (state.position() < 0) {
-      list.addText(
-          x + 20 * s, y + 12 * s, PaperStyle.ink(palette.softInk()), noMove());
+      list.addText(x + 20 * s, y + 12 * s, PaperStyle.ink(palette.softInk()), noMove());
       ImGui.end();
       return;
     }
@@ -74,7 +73,14 @@ final class StatePanel {
       shownContents = state.contents();
       var tape = state.input().tape();
       int last = tape.block(tape.size() - 1);
-      where = "line " + state.line() + ", block " + tape.block(state.position()) + " of " + last + (state.loaded().whole() ? "" : " so far");
+      where =
+          "line "
+              + state.line()
+              + ", block "
+              + tape.block(state.position())
+              + " of "
+              + last
+              + (state.loaded().whole() ? "" : " so far");
     }
   }
 }

@@ -9,8 +9,7 @@ import java.util.OptionalInt;
 /** Where the moves of a tape lie in blocks, lines and time. */
 final class Steps {
   /** Of no move. */
-  static final Steps NONE =
-      new Steps(new TapeBuilder(Point.ZERO, new double[] {1, 1, 1}).build());
+  static final Steps NONE = new Steps(new TapeBuilder(Point.ZERO, new double[] {1, 1, 1}).build());
 
   private final Tape tape;
   private final double[] until;

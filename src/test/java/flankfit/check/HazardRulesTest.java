@@ -1,19 +1,19 @@
 package flankfit.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.concurrent.CancellationException;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
-import flankfit.nc.SourceText;
-import flankfit.control.Interpreter;
+
 import flankfit.control.Interpretation;
+import flankfit.control.Interpreter;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
+import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 /** Each rule on a program that just trips it and on one that just does not. */

@@ -50,7 +50,8 @@ class TraceTextTest {
             TracedLines.of(true, from, to),
             BlockNotes.none(),
             program.file(),
-            Style.plain(), new PrintWriter(out));
+            Style.plain(),
+            new PrintWriter(out));
     text.finish(Interpreter.interpret(program, sheet(file), List.of(), text));
     return out.toString();
   }

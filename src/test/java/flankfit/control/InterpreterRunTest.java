@@ -3,7 +3,6 @@ package flankfit.control;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.ArrayList;
 import flankfit.finding.Code;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
@@ -11,6 +10,7 @@ import flankfit.nc.SourceText;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

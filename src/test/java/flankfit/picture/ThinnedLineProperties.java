@@ -76,8 +76,7 @@ class ThinnedLineProperties {
     }
     line.flush();
     for (int i = 0; i < points.size(); i++) {
-      double off =
-          distance(points.get(i), texel(store, from[i]), texel(store, from[i] + 1));
+      double off = distance(points.get(i), texel(store, from[i]), texel(store, from[i] + 1));
       assertThat(off).as("point %d of seed %d", i, seed).isLessThanOrEqualTo(TOLERANCE + PRECISION);
     }
     assertThat(store.size()).isLessThan(points.size() / 2);

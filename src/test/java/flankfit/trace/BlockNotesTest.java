@@ -115,8 +115,7 @@ class BlockNotesTest {
   @Test
   void messages_on_lines_of_their_own_come_with_the_next_block() {
     assertThat(messages("%\n(MSG,FIRST)\nG90\n(REMARK)\n\n(MSG,SECOND)\nG21 (MSG,THIRD)\nM30\n%\n"))
-        .containsExactly(
-            Map.entry(3, List.of("FIRST")), Map.entry(7, List.of("SECOND", "THIRD")));
+        .containsExactly(Map.entry(3, List.of("FIRST")), Map.entry(7, List.of("SECOND", "THIRD")));
   }
 
   @Test

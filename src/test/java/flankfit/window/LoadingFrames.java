@@ -53,8 +53,7 @@ final class LoadingFrames {
   }
 
   private static void print(String what, long nanoseconds) {
-    System.out.println(
-        String.format(Locale.ROOT, "%-45s %8.1f ms", what, nanoseconds / 1e6));
+    System.out.println(String.format(Locale.ROOT, "%-45s %8.1f ms", what, nanoseconds / 1e6));
   }
 
   private void drawn(ViewState state, WindowLoop loop) {

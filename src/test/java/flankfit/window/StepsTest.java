@@ -2,13 +2,13 @@ package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import flankfit.unit.LengthUnit;
-import flankfit.motion.TapeBuilder;
-import flankfit.motion.Point;
-import flankfit.motion.MoveKind;
 import flankfit.motion.ModalState;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Point;
 import flankfit.motion.Tape;
+import flankfit.motion.TapeBuilder;
 import flankfit.picture.Samples;
+import flankfit.unit.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 class StepsTest {

@@ -2,11 +2,11 @@ package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import flankfit.finding.Finding;
-import flankfit.control.ControlState;
 import flankfit.control.BlockObserver;
 import flankfit.control.BlockTrace;
+import flankfit.control.ControlState;
 import flankfit.control.Interpreter;
+import flankfit.finding.Finding;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
 import java.nio.charset.StandardCharsets;

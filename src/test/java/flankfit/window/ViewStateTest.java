@@ -143,8 +143,7 @@ class ViewStateTest {
     var input =
         new WindowInput("p.nc", List.of(), tape, SetupSheet.empty(), List.of(), "", List.of());
     Loaded whole = Loaded.of(input);
-    return new Loaded(
-        beginning, stage, 0.5, false, moves, input, whole.steps(), whole.scene(), "");
+    return new Loaded(beginning, stage, 0.5, false, moves, input, whole.steps(), whole.scene(), "");
   }
 
   @Test
@@ -156,7 +155,8 @@ class ViewStateTest {
     assertThat(given.stops).isEqualTo(1);
     assertThat(loading.closes()).isFalse();
     assertThat(loading.follow()).isTrue();
-    assertThat(loading.sentence()).isEqualTo("stopped: the path is whole and checked, but not gauged");
+    assertThat(loading.sentence())
+        .isEqualTo("stopped: the path is whole and checked, but not gauged");
     loading.leave();
     assertThat(loading.closes()).isTrue();
     loading.reload();
