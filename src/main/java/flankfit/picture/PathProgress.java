@@ -7,10 +7,10 @@ import static org.lwjgl.opengl.GL33C.glUniform1i;
 final class PathProgress {
   /** A pass over all lines of a path. */
   private enum Pass {
-    HAIR(SceneRenderer.HAIR, true, true),
-    CASING(SceneRenderer.CASING, false, false),
-    CORE(SceneRenderer.CORE, true, true),
-    FRINGE(SceneRenderer.FRINGE, false, true);
+    HAIR(LinePen.HAIR, true, true),
+    CASING(LinePen.CASING, false, false),
+    CORE(LinePen.CORE, true, true),
+    FRINGE(LinePen.FRINGE, false, true);
 
     private final int phase;
     private final boolean writesDepth;

@@ -1,7 +1,6 @@
 package flankfit.window;
 
 import flankfit.motion.Extents;
-import flankfit.motion.Point;
 import flankfit.picture.Camera;
 import flankfit.picture.Scene;
 import flankfit.picture.Theme;
@@ -14,9 +13,6 @@ import java.util.OptionalInt;
 /** What the user has chosen; knows no graphics. Counts its changes, so that drawing can follow. */
 final class ViewState {
   private static final double TURN_PER_PIXEL = 0.008;
-
-  /** A growing picture is fitted with so much room to grow (1). */
-  private static final double ROOM = 1.3;
 
   /** Lines that a page is. */
   private static final int PAGE = 20;
@@ -33,10 +29,7 @@ final class ViewState {
   private boolean help;
   private boolean explains;
   private boolean close;
-  private boolean wantsFit = true;
-  private boolean closely;
-  private boolean touched;
-  private Extents fittedBox;
+  private final Fitting fitting;
   private String sentence;
   private int wishedLine;
   private long contents;
@@ -55,7 +48,6 @@ final class ViewState {
     loaded = loads.latest();
     steps = loaded.steps();
     view = preferences.view();
-    closely = view != View.ISO;
     standing = Optional.of(view);
     camera = new Camera(view);
     theme = preferences.theme();
@@ -63,7 +55,7 @@ final class ViewState {
     scene = loaded.scene();
     sentence = LoadWords.sentence(loaded);
     position = -1;
-    fittedBox = shownBox();
+    fitting = new Fitting(scene, view != View.ISO);
     begin();
   }
 
@@ -102,39 +94,7 @@ final class ViewState {
       toLine(wishedLine);
     }
     word();
-    fitGrowth(sameStage);
-  }
-
-  /** Fits a picture that has grown, unless the hand chose what is to be seen. */
-  private void fitGrowth(boolean sameStage) {
-    boolean grows = loaded.stage() == Stage.EXECUTING;
-    Extents wanted = shownBox();
-    if (touched || (sameStage && (!grows || isWithin(wanted, fittedBox)))) {
-      return;
-    }
-    fittedBox = grows ? withRoom(wanted) : wanted;
-    wantsFit = true;
-  }
-
-  private static Extents withRoom(Extents box) {
-    Point m = box.middle();
-    Point a = box.min();
-    Point b = box.max();
-    return new Extents(
-        new Point(roomy(m.x(), a.x()), roomy(m.y(), a.y()), roomy(m.z(), a.z())),
-        new Point(roomy(m.x(), b.x()), roomy(m.y(), b.y()), roomy(m.z(), b.z())));
-  }
-
-  private static double roomy(double middle, double edge) {
-    return middle + ROOM * (edge - middle);
-  }
-
-  private static boolean isWithin(Extents inner, Extents outer) {
-    return inner.union(outer).equals(outer);
-  }
-
-  private Extents shownBox() {
-    return closely ? scene.subject() : scene.bounds();
+    fitting.follow(scene, now.stage() == Stage.EXECUTING, sameStage);
   }
 
   /** Whether the program is still being read, executed, checked or gauged. */
@@ -326,23 +286,18 @@ final class ViewState {
 
   /** Fits the whole part into the scene, or closely what is cut. */
   void fit(boolean toCut) {
-    closely = toCut;
-    wantsFit = true;
-    touched = false;
-    fittedBox = shownBox();
+    fitting.ask(scene, toCut);
     changed();
   }
 
   /** What a fit shall show. */
   Extents fitted() {
-    return fittedBox;
+    return fitting.box();
   }
 
   /** Whether the eye shall be fitted before the next drawing; asking takes the wish away. */
   boolean takeFit() {
-    boolean wanted = wantsFit;
-    wantsFit = false;
-    return wanted;
+    return fitting.take();
   }
 
   void otherTheme() {
@@ -389,14 +344,14 @@ final class ViewState {
 
   /** Shifts the paper (px, rows downwards). */
   void pan(double columns, double rows) {
-    touched = true;
+    fitting.touch();
     camera.pan(columns, -rows);
     changed();
   }
 
   /** Zooms about a place in the scene (px, rows upwards). */
   void zoom(double notches, double column, double row) {
-    touched = true;
+    fitting.touch();
     camera.zoom(Math.pow(1.15, notches), column, row);
     changed();
   }
