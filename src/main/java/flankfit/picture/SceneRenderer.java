@@ -192,8 +192,7 @@ public final class SceneRenderer implements AutoCloseable {
       pen.useThinColours();
     }
     int split = split(scene);
-    boolean all =
-        progress.draw(path.get(), pen.program(), toClip, position(scene), split, until);
+    boolean all = progress.draw(path.get(), pen.program(), toClip, position(scene), split, until);
     glDisable(GL_SCISSOR_TEST);
     return all;
   }

@@ -14,6 +14,9 @@ enum Stage {
 
   /** Whether more is to come. */
   boolean isGoing() {
-    return ordinal() < DONE.ordinal();
+    return switch (this) {
+      case READING, EXECUTING, CHECKING, GAUGING -> true;
+      case DONE, STOPPED, FAILED -> false;
+    };
   }
 }
