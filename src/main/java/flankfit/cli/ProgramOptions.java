@@ -22,6 +22,7 @@ import flankfit.setup.SheetReading;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -99,6 +100,29 @@ final class ProgramOptions {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
     return new Texts(text, sheet, subprograms(sheet));
+  }
+
+  /** Whether the program's file has more bytes than so many. */
+  boolean isLongerThan(int bytes) {
+    return program.toFile().length() > bytes;
+  }
+
+  /**
+   * Reads the beginning of the program without executing it.
+   *
+   * @param most number of bytes at most
+   * @throws RequestException if a file cannot be read or the sheet has errors
+   */
+  Texts readBeginning(int most) throws RequestException {
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(program)) {
+      bytes = in.readNBytes(most);
+    } catch (IOException e) {
+      throw unreadable(program, "program", e.toString(), "check the file's rights");
+    }
+    SourceText text = SourceText.of(program.toString(), bytes);
+    SetupSheet sheet = sheet();
+    return new Texts(text.beginning(most - 1), sheet, subprograms(sheet));
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The program that a window was asked for. */
@@ -36,13 +37,28 @@ final class WindowProgram implements ProgramSource {
     }
   }
 
+  @Override
+  public Optional<Text> beginning(int most) throws UnreadableProgramException {
+    try {
+      if (!program.isLongerThan(most)) {
+        return Optional.empty();
+      }
+      return Optional.of(text(program.readBeginning(most)));
+    } catch (RequestException e) {
+      throw new UnreadableProgramException(e.findings().get(0).what());
+    }
+  }
+
   /**
    * Reads it for the first time.
    *
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Text first() throws RequestException {
-    ProgramOptions.Texts texts = program.read();
+    return text(program.read());
+  }
+
+  private static Text text(ProgramOptions.Texts texts) throws RequestException {
     return new Text(
         texts.text(),
         texts.sheet(),

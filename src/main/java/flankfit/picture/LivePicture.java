@@ -11,10 +11,10 @@ import java.util.Optional;
  */
 public final class LivePicture implements AutoCloseable {
   /** Time that a frame may spend on drawing a long path (ns). */
-  private static final long DRAWING = 10_000_000;
+  private static final long DRAWING = 8_000_000;
 
   /** Time that a frame may spend on new lines of a path (ns). */
-  private static final long BUILDING = 6_000_000;
+  private static final long BUILDING = 5_000_000;
 
   private final SceneRenderer renderer;
   private final boolean saving;

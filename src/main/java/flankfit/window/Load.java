@@ -74,17 +74,33 @@ final class Load implements Runnable {
 
   private ProgramSource.Text read() throws UnreadableProgramException {
     loader.take(this, loader.latest().at(Stage.READING, -1));
+    source.beginning(FIRST_TEXT).ifPresent(this::preview);
     return source.read();
   }
 
+  /**
+   * Shows the first moves by executing the beginning alone, before the file is read or room is made
+   * for its moves. Where that comes to an end early, the whole has to say why.
+   */
+  private void preview(ProgramSource.Text text) {
+    InterpreterRun execution = Interpreter.start(text.program(), text.setup(), text.subprograms());
+    if (execution.advance(FIRST_BLOCKS)) {
+      begin(text);
+      show(text, text.program().lines(), execution, -1);
+    }
+  }
+
   private void load(ProgramSource.Text text) {
+    if (given.isPresent()) {
+      text.beginning(FIRST_TEXT).ifPresent(this::preview);
+    }
     InterpreterRun execution = Interpreter.start(text.program(), text.setup(), text.subprograms());
     List<String> lines = text.program().beginning(FIRST_TEXT).lines();
     begin(text);
     boolean goesOn = execution.advance(FIRST_BLOCKS);
     int begun = execution.beginnings();
     if (goesOn) {
-      show(text, lines, execution);
+      show(text, lines, execution, execution.progress());
       lines = text.program().lines();
     }
     while (goesOn && !stopped) {
@@ -94,7 +110,7 @@ final class Load implements Runnable {
         begin(text);
       }
       if (goesOn && System.nanoTime() - shownAt > BETWEEN) {
-        show(text, lines, execution);
+        show(text, lines, execution, execution.progress());
       }
     }
     if (!stopped) {
@@ -108,7 +124,8 @@ final class Load implements Runnable {
     steps = Steps.NONE;
   }
 
-  private void show(ProgramSource.Text text, List<String> lines, InterpreterRun execution) {
+  private void show(
+      ProgramSource.Text text, List<String> lines, InterpreterRun execution, double share) {
     Tape tape = execution.tape();
     steps = steps.and(tape);
     WindowInput input = input(text, lines, tape, NOTHING_SAID);
@@ -117,7 +134,7 @@ final class Load implements Runnable {
         new Loaded(
             beginning,
             Stage.EXECUTING,
-            execution.progress(),
+            share,
             false,
             execution.blocks(),
             input,

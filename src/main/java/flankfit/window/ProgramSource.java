@@ -7,6 +7,7 @@ import flankfit.setup.SetupSheet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** Where the window gets a program from. Everything here is called on a thread of the loader's. */
 public interface ProgramSource {
@@ -19,6 +20,18 @@ public interface ProgramSource {
    * @throws UnreadableProgramException if one cannot be read, or the sheet has errors
    */
   Text read() throws UnreadableProgramException;
+
+  /**
+   * Reads the beginning of a large program alone, so that first moves are there before the rest is
+   * read.
+   *
+   * @param most number of bytes at most, above 0
+   * @return whole lines; empty for a program that is no larger
+   * @throws UnreadableProgramException if a file cannot be read, or the sheet has errors
+   */
+  default Optional<Text> beginning(int most) throws UnreadableProgramException {
+    return Optional.empty();
+  }
 
   /**
    * Gauges its threads.
@@ -46,6 +59,17 @@ public interface ProgramSource {
       Objects.requireNonNull(setup, "setup");
       subprograms = List.copyOf(subprograms);
       majorDiameters = Map.copyOf(majorDiameters);
+    }
+
+    /**
+     * The same with the whole lines at its beginning alone; empty if it is no longer.
+     *
+     * @param most number of bytes at most, above 0
+     */
+    Optional<Text> beginning(int most) {
+      return program.size() <= most
+          ? Optional.empty()
+          : Optional.of(new Text(program.beginning(most), setup, subprograms, majorDiameters));
     }
   }
 

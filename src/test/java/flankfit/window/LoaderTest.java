@@ -249,4 +249,42 @@ class LoaderTest {
     assertThat(LoadWords.count(1_234_567, "block")).isEqualTo("1 234 567 blocks");
     assertThat(LoadWords.count(1, "block")).isEqualTo("1 block");
   }
+
+  @Test
+  void first_moves_of_a_large_text_come_from_its_beginning_alone() throws Exception {
+    Loader loader = loader(true);
+    byte[] bytes = lines(200_000).getBytes(StandardCharsets.UTF_8);
+    SourceText text = SourceText.of("p.nc", bytes);
+    List<Loaded> seen = new ArrayList<>();
+    loader.wakes(() -> seen.add(loader.latest()));
+    loader.begin(
+        Optional.of(
+            new ProgramSource.Text(text, SetupSheet.empty(), List.of(), Map.of())));
+    Loaded done = end(loader);
+    Loaded first = seen.get(0);
+    assertThat(first.beginning()).isEqualTo(2);
+    assertThat(first.stage()).isEqualTo(Stage.EXECUTING);
+    assertThat(first.input().tape().size()).isBetween(400, 512);
+    assertThat(first.input().programLines()).hasSizeLessThan(70_000);
+    assertThat(LoadWords.sentence(first)).isEqualTo("executing p.nc: 512 blocks");
+    assertThat(done.beginning()).isEqualTo(3);
+    for (int move = 0; move < first.input().tape().size(); move++) {
+      assertThat(first.input().tape().to(move)).isEqualTo(done.input().tape().to(move));
+    }
+    assertThat(done.input().programLines()).hasSize(200_003);
+  }
+
+  @Test
+  void a_beginning_that_comes_to_an_end_early_is_not_shown() throws Exception {
+    Loader loader = loader(true);
+    String jump = "G21 G90\nGOTO 9\n" + "(REMARK)\n".repeat(20_000) + "N9 G1 X5. F100.\nM30\n";
+    SourceText text = SourceText.of("p.nc", jump.getBytes(StandardCharsets.UTF_8));
+    loader.begin(
+        Optional.of(
+            new ProgramSource.Text(text, SetupSheet.empty(), List.of(), Map.of())));
+    Loaded done = end(loader);
+    assertThat(done.beginning()).isEqualTo(2);
+    assertThat(done.stage()).isEqualTo(Stage.DONE);
+    assertThat(done.input().tape().size()).isEqualTo(1);
+  }
 }

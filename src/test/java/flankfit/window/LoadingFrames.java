@@ -3,12 +3,14 @@ package flankfit.window;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Measures how the window keeps going while it loads a program; a tool, no test. Needs a display.
@@ -16,19 +18,23 @@ import java.util.Map;
  */
 final class LoadingFrames {
   private final long begun = System.nanoTime();
+  private volatile long firstKnown;
   private long firstFrame;
   private long firstMove;
   private long longest;
   private long whole;
   private long done;
   private long frames;
-  private String slow = "";
+  private int slow;
   private final List<Long> times = new ArrayList<>();
   private long settled;
 
   private LoadingFrames() {}
 
   public static void main(String[] arguments) throws Exception {
+    for (int i = 0; i < 5; i++) {
+      firstMove(new FileSource(Path.of(arguments[0])));
+    }
     new LoadingFrames().measure(Path.of(arguments[0]));
   }
 
@@ -37,7 +43,10 @@ final class LoadingFrames {
     Path kept = Files.createTempDirectory("loading-frames").resolve("window.properties");
     try (Loader loader = new Loader(source, SetupSheet.empty(), List.of())) {
       loader.begin();
+      Thread watch = new Thread(() -> waitForMove(loader));
+      watch.start();
       MotionWindow.open(loader, kept, this::drawn);
+      print("first move known to the window", firstKnown - begun);
       print("first frame", firstFrame - begun);
       print("first frame with a move", firstMove - begun);
       print("all moves known", whole - begun);
@@ -50,6 +59,25 @@ final class LoadingFrames {
       System.out.println("moves " + first);
       System.exit(0);
     }
+  }
+
+  /** How long it takes from asking for a file to its first move, without a window. */
+  private static void firstMove(ProgramSource source) {
+    try (Loader loader = new Loader(source, SetupSheet.empty(), List.of())) {
+      long begun = System.nanoTime();
+      loader.begin();
+      while (loader.latest().input().tape().size() == 0) {
+        Thread.onSpinWait();
+      }
+      print("from asking to the first move", System.nanoTime() - begun);
+    }
+  }
+
+  private void waitForMove(Loader loader) {
+    while (loader.latest().input().tape().size() == 0) {
+      Xdotool.pause(1);
+    }
+    firstKnown = System.nanoTime();
   }
 
   private static void print(String what, long nanoseconds) {
@@ -67,9 +95,7 @@ final class LoadingFrames {
       long time = loop.frameTime(now);
       longest = Math.max(longest, time);
       times.add(time);
-      if (time > 33_000_000) {
-        slow += String.format(Locale.ROOT, " no. %d %.0f ms;", frames, time / 1e6);
-      }
+      slow += time > 33_000_000 ? 1 : 0;
     }
     if (firstMove == 0 && state.position() >= 0) {
       firstMove = now;
@@ -101,6 +127,16 @@ final class LoadingFrames {
             SetupSheet.empty(),
             List.of(),
             Map.of());
+      } catch (IOException e) {
+        throw new UnreadableProgramException(e.toString());
+      }
+    }
+
+    @Override
+    public Optional<Text> beginning(int most) throws UnreadableProgramException {
+      try (InputStream in = Files.newInputStream(program)) {
+        SourceText text = SourceText.of(file(), in.readNBytes(most)).beginning(most - 1);
+        return Optional.of(new Text(text, SetupSheet.empty(), List.of(), Map.of()));
       } catch (IOException e) {
         throw new UnreadableProgramException(e.toString());
       }
