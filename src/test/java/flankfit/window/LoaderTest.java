@@ -258,8 +258,7 @@ class LoaderTest {
     List<Loaded> seen = new ArrayList<>();
     loader.wakes(() -> seen.add(loader.latest()));
     loader.begin(
-        Optional.of(
-            new ProgramSource.Text(text, SetupSheet.empty(), List.of(), Map.of())));
+        Optional.of(new ProgramSource.Text(text, SetupSheet.empty(), List.of(), Map.of())));
     Loaded done = end(loader);
     Loaded first = seen.get(0);
     assertThat(first.beginning()).isEqualTo(2);
@@ -280,8 +279,7 @@ class LoaderTest {
     String jump = "G21 G90\nGOTO 9\n" + "(REMARK)\n".repeat(20_000) + "N9 G1 X5. F100.\nM30\n";
     SourceText text = SourceText.of("p.nc", jump.getBytes(StandardCharsets.UTF_8));
     loader.begin(
-        Optional.of(
-            new ProgramSource.Text(text, SetupSheet.empty(), List.of(), Map.of())));
+        Optional.of(new ProgramSource.Text(text, SetupSheet.empty(), List.of(), Map.of())));
     Loaded done = end(loader);
     assertThat(done.beginning()).isEqualTo(2);
     assertThat(done.stage()).isEqualTo(Stage.DONE);
