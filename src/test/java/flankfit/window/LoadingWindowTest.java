@@ -8,6 +8,7 @@ import flankfit.control.Interpretation;
 import flankfit.nc.SourceText;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
+import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,6 +29,11 @@ class LoadingWindowTest {
   /** More passes than anybody waits for. */
   private static final String ENDLESS =
       "G21 G90\n#1=0\nWHILE[#1LT9000000]DO1\nG1 X[#1*0.001] Y[SIN[#1]] F100.\n#1=#1+1\nEND1\nM30\n";
+
+  private static final SetupSheet PATIENT =
+      SetupReader.read("s", "[control]\nloop-limit = 1000000000\nblock-limit = 1000000000\n")
+          .sheet()
+          .orElseThrow();
 
   private static final long PATIENCE = 30_000;
 
@@ -50,7 +56,7 @@ class LoadingWindowTest {
         @Override
         public Text read() {
           SourceText text = SourceText.of("p.nc", program.getBytes(UTF_8));
-          return new Text(text, SetupSheet.empty(), List.of(), Map.of());
+          return new Text(text, PATIENT, List.of(), Map.of());
         }
 
         @Override
@@ -79,11 +85,13 @@ class LoadingWindowTest {
     new Preferences(900, 620, View.ISO, Theme.LIGHT, Optional.empty()).write(file);
     CompletableFuture<Void> hand = CompletableFuture.runAsync(this::script);
     try (Loader loader = new Loader(source, SetupSheet.empty(), List.of())) {
-      loader.begin();
       MotionWindow.open(
           loader,
           file,
           (state, loop) -> {
+            if (loop.frames() == 1) {
+              loader.begin();
+            }
             seen =
                 new Seen(
                     loop.frames(),
