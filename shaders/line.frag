@@ -8,6 +8,7 @@ flat in float halfWidth;
 flat in float dashed;
 flat in int style;
 flat in float beyond;
+flat in float cut;
 uniform vec4 colour[STYLES];
 uniform vec4 casingColour;
 uniform vec4 ground;        // what paler parts fade towards; a how far they fade
@@ -25,7 +26,7 @@ void main() {
     discard;
   }
   vec4 c = phase == 1 ? casingColour : colour[style];
-  c.rgb = mix(c.rgb, ground.rgb, beyond * ground.a);
+  c.rgb = mix(c.rgb, ground.rgb, local.x > cut ? beyond * ground.a : 0.0);
   bool core = coverage > 0.995;
   if (phase == 2 ? !core : coverage <= 0.002 || (phase == 3 && core)) {
     discard;

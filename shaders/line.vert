@@ -9,7 +9,9 @@ uniform mat4 toClip;
 uniform vec2 viewport;          // px
 uniform vec4 shape[STYLES];     // x half width (px), y 1 dashed, z casing (px), w 1 takes part in fading
 uniform int position;           // chords from this texel on lie beyond the position
-uniform int phase;              // 0 behind things, 1 casing, 2 core, 3 fringe
+uniform int split;              // texel of the chord that the position lies within; -1 for none
+uniform vec3 tip;               // where it lies, from the scene's origin (mm)
+uniform int phase;              // 0 behind things, 1 casing, 2 core, 3 fringe, 4 hair lines of one pixel
 out vec2 local;                 // along and across the chord (px)
 out float lengthHere;           // from the move's start (mm)
 flat out float chordLength;     // px
@@ -17,6 +19,7 @@ flat out float halfWidth;       // px
 flat out float dashed;
 flat out int style;
 flat out float beyond;
+flat out float cut;             // along the chord, from where it lies beyond (px)
 
 void main() {
   int texel = gl_VertexID >> 2;
@@ -29,6 +32,7 @@ void main() {
   dashed = 0.0;
   style = int(s) % STYLES;
   beyond = 0.0;
+  cut = -1e9;
   gl_Position = vec4(2.0, 2.0, 2.0, 1.0);
   if (s == HIDDEN) {
     return;
@@ -50,7 +54,11 @@ void main() {
   halfWidth = look.x + (phase == 1 ? look.z : 0.0);
   dashed = look.y;
   beyond = look.w * float(texel >= position);
-  float grow = max(halfWidth, 0.5) + 1.0;
+  if (texel == split) {
+    vec2 t = ((toClip * vec4(tip, 1.0)).xy * 0.5 + 0.5) * viewport;
+    cut = dot(t - a, along);
+  }
+  float grow = phase == 4 ? 0.0 : max(halfWidth, 0.5) + 1.0;
   bool atEnd = (corner >> 1) == 1;
   float side = (corner & 1) == 0 ? -grow : grow;
   float over = phase == 0 ? 0.0 : grow;  // butt ends where ink is see-through

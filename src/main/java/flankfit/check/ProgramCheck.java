@@ -6,9 +6,13 @@ import flankfit.finding.Findings;
 import flankfit.setup.SetupSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 /** Runs all rules on a whole program. A new rule is added to the list in {@link #rules}. */
 public final class ProgramCheck {
+  /** Moves between two looks at the watch. */
+  private static final int STRETCH = 1024;
+
   private ProgramCheck() {}
 
   /**
@@ -19,10 +23,17 @@ public final class ProgramCheck {
    * @return findings of the rules alone, by file, line, column and code
    */
   public static List<Finding> findings(Interpretation done, SetupSheet sheet) {
+    return findings(done, sheet, Watch.NONE);
+  }
+
+  private static List<Finding> findings(Interpretation done, SetupSheet sheet, Watch watch) {
     Scene scene = new Scene(done, sheet);
     List<Rule> rules = rules(scene);
     int size = done.tape().size();
     for (int move = 0; move < size; move++) {
+      if (move % STRETCH == 0 && !watch.goesOn((double) move / size)) {
+        throw new CancellationException("nobody waits for the rules any more");
+      }
       for (Rule rule : rules) {
         rule.look(move);
       }
@@ -33,7 +44,17 @@ public final class ProgramCheck {
 
   /** The same interpretation with the findings of the rules, and what they assumed, added. */
   public static Interpretation checked(Interpretation done, SetupSheet sheet) {
-    List<Finding> found = findings(done, sheet);
+    return checked(done, sheet, Watch.NONE);
+  }
+
+  /**
+   * The same before the eyes of somebody who waits for it.
+   *
+   * @param watch is told how far it has come, and may stop it
+   * @throws CancellationException if the watch stopped it
+   */
+  public static Interpretation checked(Interpretation done, SetupSheet sheet, Watch watch) {
+    List<Finding> found = findings(done, sheet, watch);
     Findings all = new Findings();
     all.addAll(done.findings());
     all.addAll(found);

@@ -84,8 +84,8 @@ record CheckedProgram(
     return new Gauged(thread.hole(), thread.designation(), thread.verdict());
   }
 
-  /** A program that mills no thread, and of which none is wanted, is no fault of gauging. */
-  private static boolean isAboutThreads(ProgramOptions.Job job) {
+  /** Whether a thread is milled or wanted; that neither is so is no fault of gauging. */
+  static boolean isAboutThreads(ProgramOptions.Job job) {
     return job.sheet().holes().stream().anyMatch(hole -> hole.thread().isPresent())
         || job.interpretation().tape().states().stream()
             .map(ModalState::tool)

@@ -7,6 +7,7 @@ import flankfit.picture.MotionPicture;
 import flankfit.picture.NoOpenGlException;
 import flankfit.picture.Scene;
 import flankfit.picture.View;
+import flankfit.trace.BlockNotes;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -94,16 +95,18 @@ final class MotionCommand implements Callable<Integer> {
   }
 
   private int trace(TracedLines lines, PictureOptions.Pixels pixels) throws Exception {
-    ProgramOptions.Job job;
+    // Rules look at the whole program, so it is executed once for them and once for the trace.
+    ProgramOptions.Job job = program.run();
+    BlockNotes notes = new BlockNotes(job.interpretation().findings(), job::lines);
+    String name = program.file().toString();
     if (output.json()) {
-      try (TraceJson json = new TraceJson(lines, program.file().toString(), terminal.outBytes())) {
-        job = program.run(json);
+      try (TraceJson json = new TraceJson(lines, notes, name, terminal.outBytes())) {
+        job.execute(json);
         json.finish(job.interpretation());
       }
     } else {
-      TraceText text =
-          new TraceText(lines, program.file().toString(), output.style(), terminal.outWriter());
-      job = program.run(text);
+      TraceText text = new TraceText(lines, notes, name, output.style(), terminal.outWriter());
+      job.execute(text);
       text.finish(job.interpretation());
     }
     if (image.isPresent()) {

@@ -22,6 +22,7 @@ import flankfit.setup.SheetReading;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -81,25 +82,85 @@ final class ProgramOptions {
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Job run() throws RequestException {
-    return run(Interpreter::interpret);
+    Texts texts = read();
+    Interpretation done = Interpreter.interpret(texts.text(), texts.sheet(), texts.subprograms());
+    return new Job(
+        texts.text(),
+        texts.sheet(),
+        texts.subprograms(),
+        ProgramCheck.checked(done, texts.sheet()));
   }
 
-  /** The same before the eyes of an observer. */
-  Job run(BlockObserver observer) throws RequestException {
-    return run((text, sheet, further) -> Interpreter.interpret(text, sheet, further, observer));
-  }
-
-  private Job run(Control control) throws RequestException {
+  /**
+   * Reads the program without executing it.
+   *
+   * @throws RequestException if a file cannot be read or the sheet has errors
+   */
+  Texts read() throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
     SetupSheet sheet = sheet();
-    List<SourceText> subprograms = subprograms(sheet);
-    Interpretation done = control.interpret(text, sheet, subprograms);
-    return new Job(text, sheet, subprograms, ProgramCheck.checked(done, sheet));
+    return new Texts(text, sheet, subprograms(sheet));
   }
 
-  /** Executes a program. */
-  private interface Control {
-    Interpretation interpret(SourceText text, SetupSheet sheet, List<SourceText> subprograms);
+  /** Whether the program's file has more bytes than so many. */
+  boolean isLongerThan(int bytes) {
+    return program.toFile().length() > bytes;
+  }
+
+  /**
+   * Reads the beginning of the program without executing it.
+   *
+   * @param most number of bytes at most
+   * @throws RequestException if a file cannot be read or the sheet has errors
+   */
+  Texts readBeginning(int most) throws RequestException {
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(program)) {
+      bytes = in.readNBytes(most);
+    } catch (IOException e) {
+      throw unreadable(program, "program", e.toString(), "check the file's rights");
+    }
+    SourceText text = SourceText.of(program.toString(), bytes);
+    SetupSheet sheet = sheet();
+    return new Texts(text.beginning(most - 1), sheet, subprograms(sheet));
+  }
+
+  /**
+   * A program as read.
+   *
+   * @param text the program
+   * @param sheet the setup sheet
+   * @param subprograms the files with further programs
+   */
+  record Texts(SourceText text, SetupSheet sheet, List<SourceText> subprograms) {
+    Texts {
+      subprograms = List.copyOf(subprograms);
+    }
+  }
+
+  /**
+   * Major diameter of the threads wanted, by name of the hole (mm), for drawing.
+   *
+   * @throws RequestException if the sheet names a thread that no standard knows
+   */
+  static Map<String, Double> majorDiameters(SetupSheet sheet) throws RequestException {
+    Map<String, Double> diameters = new TreeMap<>();
+    for (Hole hole : sheet.holes()) {
+      if (hole.thread().isPresent()) {
+        try {
+          diameters.put(hole.name(), Designations.parse(hole.thread().get()).nominal());
+        } catch (InvalidDesignationException e) {
+          throw RequestException.wrong(
+              Finding.of(
+                  Code.SH07,
+                  new Place(sheet.file(), hole.line(), 0, 0),
+                  e.getMessage(),
+                  e.why(),
+                  e.fix()));
+        }
+      }
+    }
+    return diameters;
   }
 
   /** The files that the sheet names; they lie beside it. */
@@ -272,23 +333,7 @@ final class ProgramOptions {
      * @throws RequestException if the sheet names a thread that no standard knows
      */
     Map<String, Double> majorDiameters() throws RequestException {
-      Map<String, Double> diameters = new TreeMap<>();
-      for (Hole hole : sheet.holes()) {
-        if (hole.thread().isPresent()) {
-          try {
-            diameters.put(hole.name(), Designations.parse(hole.thread().get()).nominal());
-          } catch (InvalidDesignationException e) {
-            throw RequestException.wrong(
-                Finding.of(
-                    Code.SH07,
-                    new Place(sheet.file(), hole.line(), 0, 0),
-                    e.getMessage(),
-                    e.why(),
-                    e.fix()));
-          }
-        }
-      }
-      return diameters;
+      return ProgramOptions.majorDiameters(sheet);
     }
 
     /** Executes the program once more before the eyes of an observer. */

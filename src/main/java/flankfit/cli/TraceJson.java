@@ -9,6 +9,7 @@ import flankfit.control.Interpretation;
 import flankfit.control.WordMeaning;
 import flankfit.control.WordTrace;
 import flankfit.finding.Finding;
+import flankfit.trace.BlockNotes;
 import flankfit.trace.StateChange;
 import flankfit.trace.StateText;
 import flankfit.trace.TraceRows;
@@ -16,25 +17,32 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /** The answer {@code flankfit/trace/1}, written block by block as it comes. */
 final class TraceJson implements BlockObserver, AutoCloseable {
   private final TracedLines lines;
+  private final BlockNotes notes;
   private final String program;
   private final OutputStream out;
   private final Json json;
   private final Set<Finding> told = new HashSet<>();
+  private Optional<BlockTrace> last = Optional.empty();
   private boolean begun;
 
   /**
+   * @param notes what is to be said beyond what the control tells
    * @param program name of the program's file
    */
-  TraceJson(TracedLines lines, String program, OutputStream target) throws IOException {
+  TraceJson(TracedLines lines, BlockNotes notes, String program, OutputStream target)
+      throws IOException {
     this.lines = lines;
+    this.notes = notes;
     this.program = program;
     out = new BufferedOutputStream(target, 1 << 16);
     json = new Json(out);
@@ -58,18 +66,24 @@ final class TraceJson implements BlockObserver, AutoCloseable {
 
   @Override
   public void block(BlockTrace block) {
+    Optional<BlockTrace> before = last;
+    last = Optional.of(block);
     if (!lines.shows(block, program)) {
       return;
     }
-    told.addAll(block.findings());
+    List<Finding> findings = new ArrayList<>(block.findings());
+    told.addAll(findings);
+    // A line may be executed many times: what rules found at it is told once.
+    notes.further(block).stream().filter(told::add).forEach(findings::add);
     try {
-      write(block);
+      write(block, notes.messages(block, before), findings);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private void write(BlockTrace block) throws IOException {
+  private void write(BlockTrace block, List<String> messages, List<Finding> findings)
+      throws IOException {
     json.object().put("outcome", block.outcome().word());
     if (block.number() > 0) {
       json.put("block", block.number());
@@ -78,8 +92,11 @@ final class TraceJson implements BlockObserver, AutoCloseable {
         .put("line", block.place().line())
         .put("column", block.place().column())
         .put("text", block.text())
-        .put("level", block.level())
-        .array("words");
+        .put("level", block.level());
+    if (!messages.isEmpty()) {
+      json.put("messages", messages);
+    }
+    json.array("words");
     for (WordTrace word : block.words()) {
       write(word);
     }
@@ -100,7 +117,7 @@ final class TraceJson implements BlockObserver, AutoCloseable {
     for (int i = 0; i < block.moves().size(); i++) {
       MotionJson.move(block.moves(), i, json);
     }
-    json.endArray().findings(block.findings()).end();
+    json.endArray().findings(findings).end();
   }
 
   private void write(WordTrace word) throws IOException {

@@ -7,12 +7,14 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
 import flankfit.finding.Severity;
+import flankfit.trace.BlockNotes;
 import flankfit.trace.StateText;
 import flankfit.trace.TraceRow;
 import flankfit.trace.TraceRows;
 import java.io.PrintWriter;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** A trace for people, written block by block as it comes. */
@@ -23,18 +25,22 @@ final class TraceText implements BlockObserver {
   private static final String INDENT = " ".repeat(2 + KIND + LABEL);
 
   private final TracedLines lines;
+  private final BlockNotes notes;
   private final String program;
   private final Style style;
   private final PrintWriter out;
   private final StringBuilder text = new StringBuilder();
   private final Set<Finding> told = new HashSet<>();
+  private Optional<BlockTrace> last = Optional.empty();
   private int moves;
 
   /**
+   * @param notes what is to be said beyond what the control tells
    * @param program name of the program's file
    */
-  TraceText(TracedLines lines, String program, Style style, PrintWriter out) {
+  TraceText(TracedLines lines, BlockNotes notes, String program, Style style, PrintWriter out) {
     this.lines = lines;
+    this.notes = notes;
     this.program = program;
     this.style = style;
     this.out = out;
@@ -58,18 +64,27 @@ final class TraceText implements BlockObserver {
   @Override
   public void block(BlockTrace block) {
     moves += block.moves().size();
+    Optional<BlockTrace> before = last;
+    last = Optional.of(block);
     if (!lines.shows(block, program)) {
       return;
     }
     heading(block);
-    TraceRow.Kind last = null;
-    for (TraceRow row : TraceRows.of(block, block.after().unit())) {
-      row(row, row.kind() != last);
-      last = row.kind();
+    Optional<TraceRow.Kind> kind = Optional.empty();
+    List<String> messages = notes.messages(block, before);
+    for (TraceRow row : TraceRows.of(block, block.after().unit(), messages)) {
+      row(row, kind.isEmpty() || row.kind() != kind.get());
+      kind = Optional.of(row.kind());
     }
     for (Finding finding : block.findings()) {
       told.add(finding);
       finding(finding, block.place());
+    }
+    // A line may be executed many times: what rules found at it is told once.
+    for (Finding finding : notes.further(block)) {
+      if (told.add(finding)) {
+        finding(finding, block.place());
+      }
     }
     write();
   }

@@ -25,6 +25,7 @@ public final class InterpreterRun {
   private ProgramRun run;
   private Optional<Interpretation> result = Optional.empty();
   private volatile boolean cancelled;
+  private int beginnings = 1;
 
   InterpreterRun(SourceText program, SetupSheet setup, List<SourceText> subprograms) {
     this.program = Objects.requireNonNull(program, "program");
@@ -68,6 +69,7 @@ public final class InterpreterRun {
     run.advance(blocks);
     if (run.beginsElsewhere()) {
       run = new ProgramRun(program, setup, subprograms, Optional.empty(), false, true);
+      beginnings++;
     } else if (run.isDone()) {
       result = Optional.of(run.result());
     }
@@ -93,9 +95,14 @@ public final class InterpreterRun {
     return result.isPresent() ? result.get().blocks() : run.blocks();
   }
 
+  /** How often the run began: after another beginning the moves before are not the program's. */
+  public int beginnings() {
+    return beginnings;
+  }
+
   /**
-   * The moves so far; a copy that does not change when the run goes on. Costs time in proportion to
-   * their number, so ask for it seldom.
+   * The moves so far; they do not change when the run goes on. Nothing is copied, so it may be
+   * asked for often.
    */
   public Tape tape() {
     return result.isPresent() ? result.get().tape() : run.tape();

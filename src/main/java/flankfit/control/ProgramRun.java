@@ -99,7 +99,7 @@ final class ProgramRun {
 
   /** The moves so far; does not change. */
   Tape tape() {
-    return machine.tape.build();
+    return machine.tape.soFar();
   }
 
   /** Goes on by so many blocks at most, counting those only read. */

@@ -217,6 +217,14 @@ public final class TapeBuilder {
         rapidRates);
   }
 
+  /**
+   * The moves so far without copying them: the columns are shared, for they only grow. The builder
+   * may go on; between two moves nothing that the tape shows changes any more.
+   */
+  public Tape soFar() {
+    return new Tape(start, size, x, y, z, line, block, flags, pool, states, rapidRates);
+  }
+
   /** Number of the executed block of a move so far. */
   public int block(int move) {
     return block[move];

@@ -4,10 +4,11 @@ import flankfit.finding.Place;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.RandomAccess;
 
 /**
  * The bytes of a program with the name of its file. Lines end at LF, CR, or CR LF and are numbered
@@ -66,14 +67,46 @@ public final class SourceText {
         : (int) ((double) bytes.length / (stretches * length) * ends) + 1;
   }
 
-  /** All lines without their ends. */
+  /** All lines without their ends; each is made of the bytes when it is asked for. */
   public List<String> lines() {
-    int count = lineCount();
-    List<String> lines = new ArrayList<>(count);
-    for (int line = 1; line <= count; line++) {
-      lines.add(line(line));
+    int[] starts = starts();
+    return new Lines(starts);
+  }
+
+  /** Lines by index, from 0. */
+  private final class Lines extends AbstractList<String> implements RandomAccess {
+    private final int[] starts;
+
+    Lines(int[] starts) {
+      this.starts = starts;
     }
-    return lines;
+
+    @Override
+    public String get(int index) {
+      Objects.checkIndex(index, size());
+      return line(starts, index + 1);
+    }
+
+    @Override
+    public int size() {
+      return starts.length - 1;
+    }
+  }
+
+  /**
+   * The whole lines at the beginning, for who cannot wait until all are counted.
+   *
+   * @param most number of bytes at most, above 0; a line longer than that is cut
+   */
+  public SourceText beginning(int most) {
+    if (bytes.length <= most) {
+      return this;
+    }
+    int end = most;
+    while (end > 0 && bytes[end - 1] != '\n' && bytes[end - 1] != '\r') {
+      end--;
+    }
+    return new SourceText(file, Arrays.copyOf(bytes, end == 0 ? most : end));
   }
 
   /** Number of lines; text without a line end at its end counts as one more. */
@@ -93,6 +126,10 @@ public final class SourceText {
       throw new IllegalArgumentException(
           "line must lie between 1 and " + (starts.length - 1) + ": " + line);
     }
+    return line(starts, line);
+  }
+
+  private String line(int[] starts, int line) {
     int from = starts[line - 1];
     int to = starts[line];
     while (to > from && (bytes[to - 1] == '\n' || bytes[to - 1] == '\r')) {

@@ -1,9 +1,6 @@
 package flankfit.picture;
 
 import flankfit.motion.ModalState.Distance;
-import flankfit.motion.MoveKind;
-import flankfit.motion.Point;
-import flankfit.motion.Tape;
 import flankfit.picture.Overlay.Align;
 import flankfit.picture.TextAtlas.Face;
 import java.util.ArrayList;
@@ -44,7 +41,7 @@ final class Legend {
   Legend(Scene scene) {
     samples = samples(scene);
     feedMode = samples.contains(Sample.INCREMENTAL) ? Distance.INCREMENTAL : Distance.ABSOLUTE;
-    rapidMode = rapidMode(scene.tape());
+    rapidMode = scene.kinds().rapid().orElse(Distance.ABSOLUTE);
   }
 
   /** What the key shows, in order. */
@@ -52,28 +49,13 @@ final class Legend {
     return samples;
   }
 
-  private static Distance rapidMode(Tape tape) {
-    for (int move = 0; move < tape.size(); move++) {
-      if (tape.kind(move) == MoveKind.RAPID) {
-        return tape.state(move).distance();
-      }
-    }
-    return Distance.ABSOLUTE;
-  }
-
   private static List<Sample> samples(Scene scene) {
-    Tape tape = scene.tape();
+    LineKinds kinds = scene.kinds();
     boolean[] occurs = new boolean[Sample.values().length];
-    for (int move = 0; move < tape.size(); move++) {
-      MoveKind kind = tape.kind(move);
-      if (kind == MoveKind.RAPID) {
-        occurs[2] = true;
-      } else if (kind != MoveKind.DWELL) {
-        occurs[tape.state(move).distance() == Distance.ABSOLUTE ? 0 : 1] = true;
-        Point asked = tape.programmedTo(move);
-        occurs[3] |= !asked.equals(tape.to(move));
-      }
-    }
+    occurs[0] = kinds.absolute();
+    occurs[1] = kinds.incremental();
+    occurs[2] = kinds.rapid().isPresent();
+    occurs[3] = kinds.programmed();
     occurs[4] = scene.passes().several();
     occurs[5] = scene.setup().stock().isPresent();
     occurs[6] = scene.setup().holes().stream().anyMatch(h -> scene.majorDiameter(h).isPresent());

@@ -24,6 +24,7 @@ final class LineStyles {
   private static final double[] PALENESS = {0, 0.30, 0.45, 0.58};
 
   private final float[] colours = new float[4 * COUNT];
+  private final float[] thinColours = new float[4 * COUNT];
   private final float[] tickColours = new float[4 * COUNT];
   private final float[] shapes = new float[4 * COUNT];
 
@@ -49,6 +50,12 @@ final class LineStyles {
       Colours.put(Colours.mix(c, p.ink(), 0.5), 1, tickColours, 4 * path);
       shapes[4 * path + 3] = 1;
     }
+    System.arraycopy(colours, 0, thinColours, 0, colours.length);
+    for (int level = 0; level < LEVELS; level++) {
+      int rapid = 4 * path(RAPID, Distance.INCREMENTAL, level);
+      int feed = 4 * path(FEED, Distance.INCREMENTAL, level);
+      System.arraycopy(colours, rapid, thinColours, feed, 4);
+    }
     set(STOCK_EDGE, p.stockEdge(), 0.5, contentScale);
     set(HOLE_EDGE, p.stockEdge(), 0.7, contentScale);
     set(THREAD_EDGE, Colours.mix(p.stockEdge(), p.ground(), 0.25), 0.5, contentScale);
@@ -70,6 +77,11 @@ final class LineStyles {
   /** Colour of each style: red, green, blue, alpha. */
   float[] colours() {
     return colours;
+  }
+
+  /** Colour of each style for lines of one pixel, which have no casing. */
+  float[] thinColours() {
+    return thinColours;
   }
 
   /** Colour of direction marks on a line of each style. */

@@ -20,10 +20,27 @@ final class Passes {
   private static final double ON_AXIS = 1e-3;
 
   private final byte[] before;
+  private final boolean known;
+
+  private Passes() {
+    before = new byte[0];
+    known = false;
+  }
+
+  /** Passes that are not known yet: every move counts as one of the last. */
+  static Passes unknown() {
+    return new Passes();
+  }
+
+  /** Whether the moves of the whole tape were told apart. */
+  boolean areKnown() {
+    return known;
+  }
 
   /** Counts the passes of a tape over holes. */
   Passes(Tape tape, List<Hole> holes) {
     before = new byte[tape.size()];
+    known = true;
     List<Run> runs = runs(tape, holes);
     Map<Long, Integer> later = new HashMap<>();
     Map<Long, Integer> levels = new HashMap<>();
@@ -50,7 +67,7 @@ final class Passes {
    * How many passes over the same hole with the same tool follow the one of this move, up to 127.
    */
   int following(int move) {
-    return before[move];
+    return move < before.length ? before[move] : 0;
   }
 
   /** Whether any move has a pass after its own. */

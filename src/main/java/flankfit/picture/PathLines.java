@@ -6,6 +6,7 @@ import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
 import flankfit.motion.Point;
 import flankfit.motion.Tape;
+import java.util.Arrays;
 
 /**
  * The path of a scene as lines for one level of zoom: where the tool goes, thick; where the blocks
@@ -16,19 +17,31 @@ final class PathLines {
   private static final double SHORTEST_TICKED = 26;
   private static final int MOST_TICKS = 20000;
 
-  private final Scene scene;
-  private final Tape tape;
+  /** So many moves are drawn with all their points; more are thinned. */
+  static final int EXACT_MOVES = 50_000;
+
+  /** What may be left out of a thinned path, in pixels of the level (1): below half a real one. */
+  private static final double THINNED = 0.2;
+
+  private static final int MOVES_A_LOOK = 256;
+
   private final double tolerance;
   private final double pixel;
   private final LineStore actual;
   private final LineStore programmed;
+  private final ThinnedLine actualLine;
+  private final ThinnedLine programmedLine;
   private final TickStore ticks;
-  private final int[] ends;
   private final double[] p = new double[3];
   private final double[] q = new double[3];
+  private Scene scene;
+  private Tape tape;
+  private int[] ends;
+  private boolean[] within;
+  private int moves;
 
   /**
-   * Computes the lines.
+   * No lines yet.
    *
    * @param scene what is shown
    * @param tolerance greatest distance of a chord from its arc (mm), above 0
@@ -39,16 +52,54 @@ final class PathLines {
     this.tape = scene.tape();
     this.tolerance = tolerance;
     this.pixel = pixel;
+    boolean exact = scene.passes().areKnown() && tape.size() <= EXACT_MOVES;
+    double thinned = exact ? 0 : THINNED * pixel;
     actual = new LineStore(scene.origin());
     programmed = new LineStore(scene.origin());
+    actualLine = new ThinnedLine(actual, thinned);
+    programmedLine = new ThinnedLine(programmed, thinned);
     ticks = new TickStore(scene.origin());
     ends = new int[tape.size()];
-    actual.moveTo(tape.start().x(), tape.start().y(), tape.start().z());
-    for (int move = 0; move < tape.size(); move++) {
-      add(move);
-      ends[move] = actual.last();
-      addProgrammed(move);
+    within = new boolean[tape.size()];
+    actualLine.moveTo(tape.start().x(), tape.start().y(), tape.start().z());
+  }
+
+  /**
+   * Goes on with the lines of a scene.
+   *
+   * @param now the scene before, or one that shares its ground with more moves
+   * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun; some are
+   *     made in any case
+   */
+  void extend(Scene now, long until) {
+    scene = now;
+    tape = now.tape();
+    if (ends.length < tape.size()) {
+      int room = Math.max(tape.size(), (int) Math.min(Integer.MAX_VALUE - 8, 2L * ends.length));
+      ends = Arrays.copyOf(ends, room);
+      within = Arrays.copyOf(within, room);
     }
+    int least = moves + MOVES_A_LOOK;
+    while (moves < tape.size()
+        && (moves < least || moves % MOVES_A_LOOK != 0 || System.nanoTime() - until < 0)) {
+      add(moves);
+      ends[moves] = actual.last();
+      within[moves] = actualLine.isWithinChord();
+      addProgrammed(moves);
+      moves++;
+    }
+    actualLine.flush();
+    programmedLine.flush();
+  }
+
+  /** Number of moves that have their lines. */
+  int moves() {
+    return moves;
+  }
+
+  /** Whether the move ends within the chord that starts at its {@link #end}, not at the texel. */
+  boolean endsWithinChord(int move) {
+    return move < moves && within[move];
   }
 
   /** Where the tool goes. */
@@ -68,7 +119,7 @@ final class PathLines {
 
   /** Texel of the actual path at which a move ends. */
   int end(int move) {
-    return ends[move];
+    return move < moves ? ends[move] : actual.last();
   }
 
   private void add(int move) {
@@ -80,14 +131,18 @@ final class PathLines {
     int style = style(kind == MoveKind.RAPID ? LineStyles.RAPID : LineStyles.FEED, move);
     boolean measured = kind == MoveKind.RAPID;
     if (measured) {
-      actual.restart();
+      actualLine.restart();
     }
     if (kind == MoveKind.ARC) {
       addTicks(move, style);
     }
     for (int i = 1; i <= chords; i++) {
       tape.pointAt(move, (double) i / chords, p);
-      actual.lineTo(p[0], p[1], p[2], measured ? tape.length(move) : 0, style);
+      if (measured) {
+        actualLine.dashTo(p[0], p[1], p[2], tape.length(move), style);
+      } else {
+        actualLine.lineTo(p[0], p[1], p[2], style);
+      }
     }
   }
 
@@ -124,11 +179,11 @@ final class PathLines {
       return;
     }
     int style = style(LineStyles.PROGRAMMED, move);
-    programmed.moveTo(from.x(), from.y(), from.z());
+    programmedLine.moveTo(from.x(), from.y(), from.z());
     if (kind == MoveKind.ARC) {
       addProgrammedArc(move, from, to, style);
     } else {
-      programmed.lineTo(to.x(), to.y(), to.z(), from.distance(to), style);
+      programmedLine.lineTo(to.x(), to.y(), to.z(), style);
     }
   }
 
@@ -155,7 +210,7 @@ final class PathLines {
       p[plane.u()] = cu + r * Math.cos(a);
       p[plane.v()] = cv + r * Math.sin(a);
       p[plane.n()] = from.axis(plane.n()) + t * (to.axis(plane.n()) - from.axis(plane.n()));
-      programmed.lineTo(p[0], p[1], p[2], 0, style);
+      programmedLine.lineTo(p[0], p[1], p[2], style);
     }
   }
 }

@@ -76,6 +76,14 @@ public final class RenderTarget implements AutoCloseable {
     glBindFramebuffer(GL_FRAMEBUFFER, target);
   }
 
+  /** Copies colour, depth and stencil to another target of the same size and samples. */
+  void copyAllTo(RenderTarget other) {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, framebuffer);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, other.framebuffer);
+    int all = GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT | GL_STENCIL_BUFFER_BIT;
+    glBlitFramebuffer(0, 0, width, height, 0, 0, width, height, all, GL_NEAREST);
+  }
+
   /** The picture as red, green, blue bytes, rows from the top. */
   byte[] readRgb() {
     if (samples == 0) {

@@ -24,14 +24,32 @@ public final class Scene {
   /** A closer look is worth it when it shows less than this share of the part (1). */
   private static final double CLOSE = 0.6;
 
+  private final Ground ground;
   private final Tape tape;
   private final SetupSheet setup;
   private final String title;
   private final OptionalInt position;
   private final Map<String, Double> majorDiameters;
   private final Passes passes;
+  private final LineKinds kinds;
+  private final Optional<Extents> feeds;
   private final Extents bounds;
   private final Extents reach;
+
+  /** What scenes of one program have in common, so that lines drawn for one serve the others. */
+  private static final class Ground {
+    private final Point origin;
+    private final Object program;
+
+    /**
+     * @param origin what positions are relative to in graphics memory
+     * @param program stands for the program
+     */
+    Ground(Point origin, Object program) {
+      this.origin = origin;
+      this.program = program;
+    }
+  }
 
   /**
    * The scene of a program.
@@ -45,30 +63,98 @@ public final class Scene {
         tape,
         setup,
         title,
-        OptionalInt.empty(),
-        Map.of(),
         new Passes(tape, setup.holes()),
-        boundsOf(tape, setup),
-        reachOf(tape, setup));
+        LineKinds.NONE.and(tape, 0),
+        feedBox(tape),
+        tape.extents());
+  }
+
+  /**
+   * A scene of which everything is known already.
+   *
+   * @param feeds the box of all feed moves; empty for none
+   * @param moved the box of all moves
+   */
+  Scene(
+      Tape tape,
+      SetupSheet setup,
+      String title,
+      Passes passes,
+      LineKinds kinds,
+      Optional<Extents> feeds,
+      Extents moved) {
+    this(tape, setup, title, passes, kinds, feeds, moved, boundsOf(setup, feeds, moved));
   }
 
   private Scene(
       Tape tape,
       SetupSheet setup,
       String title,
+      Passes passes,
+      LineKinds kinds,
+      Optional<Extents> feeds,
+      Extents moved,
+      Extents bounds) {
+    this(
+        new Ground(bounds.middle(), new Object()),
+        tape,
+        setup,
+        title,
+        OptionalInt.empty(),
+        Map.of(),
+        passes,
+        kinds,
+        feeds,
+        bounds,
+        moved.union(bounds));
+  }
+
+  private Scene(
+      Ground ground,
+      Tape tape,
+      SetupSheet setup,
+      String title,
       OptionalInt position,
       Map<String, Double> majorDiameters,
       Passes passes,
+      LineKinds kinds,
+      Optional<Extents> feeds,
       Extents bounds,
       Extents reach) {
+    this.ground = ground;
     this.tape = Objects.requireNonNull(tape, "tape");
     this.setup = Objects.requireNonNull(setup, "setup");
     this.title = Objects.requireNonNull(title, "title");
     this.position = position;
     this.majorDiameters = Collections.unmodifiableMap(new TreeMap<>(majorDiameters));
     this.passes = passes;
+    this.kinds = kinds;
+    this.feeds = feeds;
     this.bounds = bounds;
     this.reach = reach;
+  }
+
+  /**
+   * This scene as one of the program that another one showed so far.
+   *
+   * @param earlier a scene of the first moves of the tape
+   * @param sameLines whether what was drawn of those moves still holds
+   */
+  Scene after(Scene earlier, boolean sameLines) {
+    Ground kept =
+        sameLines ? earlier.ground : new Ground(earlier.ground.origin, earlier.ground.program);
+    return new Scene(
+        kept,
+        tape,
+        setup,
+        title,
+        position,
+        earlier.majorDiameters,
+        passes,
+        kinds,
+        feeds,
+        bounds,
+        reach);
   }
 
   /**
@@ -78,8 +164,9 @@ public final class Scene {
    */
   public Scene withCutterAfter(int move) {
     Objects.checkIndex(move, tape.size());
+    OptionalInt at = OptionalInt.of(move);
     return new Scene(
-        tape, setup, title, OptionalInt.of(move), majorDiameters, passes, bounds, reach);
+        ground, tape, setup, title, at, majorDiameters, passes, kinds, feeds, bounds, reach);
   }
 
   /**
@@ -88,12 +175,26 @@ public final class Scene {
    * @param diameters major diameter by name of the hole (mm), each above 0
    */
   public Scene withMajorDiameters(Map<String, Double> diameters) {
-    return new Scene(tape, setup, title, position, diameters, passes, bounds, reach);
+    return new Scene(
+        ground, tape, setup, title, position, diameters, passes, kinds, feeds, bounds, reach);
   }
 
-  /** Whether another scene differs in the place of the cutter at most. */
+  /**
+   * Whether another scene differs in the place of the cutter at most, and in moves that were added
+   * at the end.
+   */
   boolean sharesGround(Scene other) {
-    return passes.equals(other.passes) && majorDiameters.equals(other.majorDiameters);
+    return ground == other.ground && majorDiameters.equals(other.majorDiameters);
+  }
+
+  /** Whether lines of another scene show the same program, perhaps in other styles. */
+  boolean sharesProgram(Scene other) {
+    return ground.program == other.ground.program;
+  }
+
+  /** Which kinds of line there are. */
+  LineKinds kinds() {
+    return kinds;
   }
 
   /** What the tool does. */
@@ -136,12 +237,10 @@ public final class Scene {
    * them; the same as {@link #bounds()} when that is hardly larger.
    */
   public Extents subject() {
-    double[] low = new double[3];
-    double[] high = new double[3];
-    if (!feedBox(tape, low, high)) {
+    if (feeds.isEmpty()) {
       return bounds;
     }
-    Extents box = extents(low, high);
+    Extents box = feeds.get();
     for (Hole hole : setup.holes()) {
       if (worked(hole, box)) {
         box = box.union(boxOf(hole));
@@ -181,7 +280,7 @@ public final class Scene {
 
   /** What positions are relative to in graphics memory. */
   Point origin() {
-    return bounds.middle();
+    return ground.origin;
   }
 
   /**
@@ -207,22 +306,16 @@ public final class Scene {
         : Optional.empty();
   }
 
-  private static Extents boundsOf(Tape tape, SetupSheet setup) {
+  /** What is to be shown at first: stock, holes and feed moves; all moves if there are none. */
+  private static Extents boundsOf(SetupSheet setup, Optional<Extents> feeds, Extents moved) {
     Extents box = setup.stock().map(Stock::box).orElse(null);
     for (Hole hole : setup.holes()) {
       box = union(box, boxOf(hole));
     }
-    double[] low = new double[3];
-    double[] high = new double[3];
-    boolean cuts = feedBox(tape, low, high);
-    if (cuts) {
-      box = union(box, extents(low, high));
+    if (feeds.isPresent()) {
+      box = union(box, feeds.get());
     }
-    return box == null ? tape.extents() : box;
-  }
-
-  private static Extents reachOf(Tape tape, SetupSheet setup) {
-    return tape.extents().union(boundsOf(tape, setup));
+    return box == null ? moved : box;
   }
 
   private static Extents boxOf(Hole hole) {
@@ -237,7 +330,9 @@ public final class Scene {
     return a == null ? b : a.union(b);
   }
 
-  private static boolean feedBox(Tape tape, double[] low, double[] high) {
+  private static Optional<Extents> feedBox(Tape tape) {
+    double[] low = new double[3];
+    double[] high = new double[3];
     Arrays.fill(low, Double.MAX_VALUE);
     Arrays.fill(high, -Double.MAX_VALUE);
     boolean any = false;
@@ -256,6 +351,6 @@ public final class Scene {
         }
       }
     }
-    return any;
+    return any ? Optional.of(extents(low, high)) : Optional.empty();
   }
 }

@@ -2,9 +2,6 @@ package flankfit.picture;
 
 import static org.lwjgl.opengl.GL33C.*;
 
-import flankfit.motion.Point;
-import flankfit.picture.SurfaceStore.Part;
-import flankfit.setup.Tool;
 import flankfit.unit.LengthUnit;
 import java.util.Optional;
 
@@ -13,94 +10,94 @@ import java.util.Optional;
  * in graphics memory. Chords are computed once for each level of zoom, not for each frame.
  */
 public final class SceneRenderer implements AutoCloseable {
-  private static final int BEHIND = 0;
-  private static final int CASING = 1;
-  private static final int CORE = 2;
-  private static final int FRINGE = 3;
+  /** Chords that are still drawn with soft edges where the processor draws. */
+  private static final long MOST_CHORDS = 20_000;
 
-  /** Pixels a dash and its gap take up at least. */
-  private static final double LEAST_DASH = 9;
+  /** Length of all chords (px) that is still drawn so. */
+  private static final double MOST_LENGTH = 60_000;
 
   /** Above this elevation (rad) the cutter is see-through. */
   private static final double FROM_ABOVE = 1.2;
 
-  /** How far edges on round walls are pulled to the eye (px), so that the walls don't cut them. */
-  private static final double EDGE_PULL = 2;
-
   private static final double SEEN_THROUGH = 0.3;
-  private static final double FINEST_CHORD = 1e-4;
 
   private final double contentScale;
-  private final ShaderProgram lineProgram = new ShaderProgram("line");
-  private final ShaderProgram surfaceProgram = new ShaderProgram("surface");
-  private final ShaderProgram tickProgram = new ShaderProgram("tick");
+  private final boolean saving;
+  private final CurrentPath path;
+  private final LinePen pen;
+  private final SurfacePen surfaces = new SurfacePen();
+  private final CutterDrawing cutter;
   private final TextAtlas atlas;
   private final Overlay overlay;
   private final Annotations annotations;
-  private final LineBatch actual = new LineBatch();
-  private final LineBatch programmed = new LineBatch();
-  private final TickBatch ticks = new TickBatch();
   private final SurfaceBatch faces = new SurfaceBatch();
   private final LineBatch edges = new LineBatch();
   private final LineBatch outlines = new LineBatch();
-  private final SurfaceBatch cutterFaces = new SurfaceBatch();
-  private final LineBatch cutterEdges = new LineBatch();
   private final float[] toClip = new float[16];
   private final float[] toView = new float[16];
-  private final float[] cutterClip = new float[16];
-  private final float[] cutterView = new float[16];
-  private final float[] cutterEdgeClip = new float[16];
   private final float[] colour = new float[4];
   private Optional<Scene> shown = Optional.empty();
-  private Optional<PathLines> path = Optional.empty();
   private Optional<Furniture> furniture = Optional.empty();
   private Optional<Legend> legend = Optional.empty();
-  private Optional<Tool> cutter = Optional.empty();
-  private LineStyles styles;
   private Theme theme = Theme.LIGHT;
   private double outlineAzimuth = Double.NaN;
-  private int zoomLevel = Integer.MIN_VALUE;
 
   /**
-   * Prepares shaders and letters.
+   * Prepares shaders and letters; whatever is shown is drawn whole, however long it takes.
    *
    * @param contentScale pixels a logical pixel (1), above 0
    */
   public SceneRenderer(double contentScale) {
+    this(contentScale, Long.MAX_VALUE / 2, false);
+  }
+
+  /**
+   * Prepares shaders and letters for a window that must not stand still.
+   *
+   * @param contentScale pixels a logical pixel (1), above 0
+   * @param pathTime time that a frame may spend on new lines of the path (ns), above 0; the rest
+   *     comes with the next ones
+   * @param saving whether a long path may be drawn in pieces: where the processor draws
+   */
+  public SceneRenderer(double contentScale, long pathTime, boolean saving) {
     this.contentScale = contentScale;
+    path = new CurrentPath(contentScale, pathTime);
+    this.saving = saving;
     atlas = new TextAtlas(contentScale);
     overlay = new Overlay(atlas);
     annotations = new Annotations(overlay, contentScale);
-    styles = new LineStyles(theme, contentScale);
+    pen = new LinePen(contentScale);
+    cutter = new CutterDrawing(contentScale);
   }
 
   /** Takes a scene in place of the one before. */
   public void show(Scene scene) {
     boolean sameGround = shown.isPresent() && shown.get().sharesGround(scene);
-    boolean sameKey = sameGround && shown.get().cutter().isPresent() == scene.cutter().isPresent();
+    boolean sameKey =
+        sameGround
+            && shown.get().kinds().equals(scene.kinds())
+            && shown.get().cutter().isPresent() == scene.cutter().isPresent();
+    boolean sameFurniture = sameGround && shown.get().bounds().equals(scene.bounds());
+    if (!sameGround) {
+      path.drop(shown.isPresent() && shown.get().sharesProgram(scene));
+    }
     shown = Optional.of(scene);
     if (!sameKey) {
       legend = Optional.of(new Legend(scene));
     }
-    if (!sameGround) {
-      zoomLevel = Integer.MIN_VALUE;
+    if (!sameFurniture) {
       Furniture built = new Furniture(scene);
       furniture = Optional.of(built);
       faces.upload(built.faces());
       edges.upload(built.edges());
       outlineAzimuth = Double.NaN;
     }
-    Optional<Tool> wanted = scene.cutter();
-    if (!wanted.equals(cutter)) {
-      cutter = wanted;
-      wanted.ifPresent(this::uploadCutter);
-    }
+    cutter.show(scene.cutter());
   }
 
-  private void uploadCutter(Tool tool) {
-    CutterShape shape = new CutterShape(tool);
-    cutterFaces.upload(shape.faces());
-    cutterEdges.upload(shape.edges(tool.radius()));
+  /** Whether lines of the path are still to come in further frames. */
+  public boolean isGrowing() {
+    return shown.isPresent() && path.isGrowing(shown.get());
   }
 
   /**
@@ -112,24 +109,28 @@ public final class SceneRenderer implements AutoCloseable {
    * @param insets room round the scene
    */
   public void draw(Camera camera, Theme wanted, LengthUnit unit, Insets insets) {
-    Scene scene = shown.orElseThrow(() -> new IllegalStateException("no scene is shown"));
-    prepare(scene, camera, wanted);
+    prepare(camera, wanted);
+    drawAll(camera, unit, insets);
+  }
+
+  /** Draws all of what was prepared, the path with round joins and soft edges. */
+  void drawAll(Camera camera, LengthUnit unit, Insets insets) {
+    Scene scene = shown();
     clear(camera);
-    glEnable(GL_SCISSOR_TEST);
-    glScissor(
-        insets.left(),
-        insets.bottom(),
-        Math.max(0, camera.width() - insets.left() - insets.right()),
-        Math.max(0, camera.height() - insets.bottom() - insets.top()));
+    clip(camera, insets);
     boolean above = camera.elevation() > FROM_ABOVE;
-    styles.meridians(!above);
+    pen.styles().meridians(!above);
     if (!above) {
-      cutter(scene, camera, 1);
+      cutter.draw(camera, surfaces, pen, theme.palette(), 1);
     }
-    lines(camera, position(scene));
+    lines(scene, camera, position(scene));
     if (above) {
-      cutter(scene, camera, SEEN_THROUGH);
+      cutter.draw(camera, surfaces, pen, theme.palette(), SEEN_THROUGH);
     }
+    finish(scene, camera, unit, insets);
+  }
+
+  private void finish(Scene scene, Camera camera, LengthUnit unit, Insets insets) {
     seeThrough(camera);
     glDisable(GL_SCISSOR_TEST);
     glDisable(GL_DEPTH_TEST);
@@ -138,13 +139,91 @@ public final class SceneRenderer implements AutoCloseable {
     overlay.flush(camera.width(), camera.height());
   }
 
+  private static void clip(Camera camera, Insets insets) {
+    glEnable(GL_SCISSOR_TEST);
+    glScissor(
+        insets.left(),
+        insets.bottom(),
+        Math.max(0, camera.width() - insets.left() - insets.right()),
+        Math.max(0, camera.height() - insets.bottom() - insets.top()));
+  }
+
+  /** Whether the path of what was prepared takes more than a frame with a processor that draws. */
+  boolean isHeavy(Camera camera) {
+    LineBatch.Effort effort = new LineBatch.Effort();
+    path.get().actual().estimate(toClip, effort);
+    path.get().programmed().estimate(toClip, effort);
+    return effort.chords() > MOST_CHORDS
+        || effort.length() / camera.millimetresPerPixel() > MOST_LENGTH;
+  }
+
+  /**
+   * What decides how the path looks, but for moves that are added at its end.
+   *
+   * @param fine whether lines have their widths and soft edges
+   */
+  PathLook look(boolean fine) {
+    Scene scene = shown();
+    PathDrawing drawn = path.get();
+    return new PathLook(drawn, toClip.clone(), theme, position(scene), fine);
+  }
+
+  /** Clears the bound framebuffer for a path in pieces. */
+  void clearForPath(Camera camera) {
+    clear(camera);
+  }
+
+  /**
+   * Draws some of the path into the bound framebuffer.
+   *
+   * @param progress what is drawn already; is moved on
+   * @param until the time (ns, of {@link System#nanoTime}) after which no more is begun
+   * @return whether all of it is drawn
+   */
+  boolean drawPath(Camera camera, Insets insets, PathProgress progress, long until) {
+    Scene scene = shown();
+    glViewport(0, 0, camera.width(), camera.height());
+    glEnable(GL_DEPTH_TEST);
+    glDepthFunc(GL_LEQUAL);
+    glEnable(GL_BLEND);
+    clip(camera, insets);
+    pen.use(camera, toClip);
+    if (!progress.isFine()) {
+      pen.useThinColours();
+    }
+    int split = split(scene);
+    boolean all = progress.draw(path.get(), pen.program(), toClip, position(scene), split, until);
+    glDisable(GL_SCISSOR_TEST);
+    return all;
+  }
+
+  /** Draws everything but the path, over a path that the bound framebuffer holds already. */
+  void drawRest(Camera camera, LengthUnit unit, Insets insets) {
+    Scene scene = shown();
+    glViewport(0, 0, camera.width(), camera.height());
+    glEnable(GL_BLEND);
+    glEnable(GL_DEPTH_TEST);
+    clip(camera, insets);
+    boolean above = camera.elevation() > FROM_ABOVE;
+    pen.styles().meridians(!above);
+    cutter.draw(camera, surfaces, pen, theme.palette(), above ? SEEN_THROUGH : 1);
+    glDepthMask(false);
+    pen.marks(path.get().ticks(), camera, toClip, position(scene));
+    glDepthMask(true);
+    finish(scene, camera, unit, insets);
+  }
+
+  private Scene shown() {
+    return shown.orElseThrow(() -> new IllegalStateException("no scene is shown"));
+  }
+
   private void key(Camera camera, Insets insets) {
     double x = 28 * contentScale;
     double y = Annotations.LAST_ROW * contentScale;
     double room = camera.width() - x - insets.right() - 225 * contentScale;
     double height = insets.bottom() - y - 32 * contentScale;
     int rows = 1 + (int) Math.max(0, Math.floor(height / (Legend.ROW * contentScale)));
-    legend.orElseThrow().draw(overlay, styles, theme, contentScale, x, y, room, rows);
+    legend.orElseThrow().draw(overlay, pen.styles(), theme, contentScale, x, y, room, rows);
   }
 
   /** Draws the title of a picture over a scene drawn before. */
@@ -153,52 +232,27 @@ public final class SceneRenderer implements AutoCloseable {
     overlay.flush(camera.width(), camera.height());
   }
 
-  private void prepare(Scene scene, Camera camera, Theme wanted) {
-    if (wanted != theme) {
-      theme = wanted;
-      styles = new LineStyles(theme, contentScale);
-    }
-    int level =
-        (int) Math.floor(Math.log(camera.millimetresPerPixel() / contentScale) / Math.log(4));
-    if (level != zoomLevel) {
-      zoomLevel = level;
-      double pixel = Math.pow(4, level) * 2 * contentScale;
-      PathLines lines = new PathLines(scene, Math.max(FINEST_CHORD, pixel / 8), pixel);
-      actual.upload(lines.actual());
-      programmed.upload(lines.programmed());
-      ticks.upload(lines.ticks());
-      path = Optional.of(lines);
-    }
+  /** Brings everything into graphics memory that is drawn next. */
+  void prepare(Camera camera, Theme wanted) {
+    Scene scene = shown();
+    theme = wanted;
+    pen.paper(wanted);
+    path.follow(scene, camera);
     if (camera.azimuth() != outlineAzimuth) {
       outlineAzimuth = camera.azimuth();
       outlines.upload(furniture.orElseThrow().outlines(camera.right(0), camera.right(1)));
     }
-    double depth =
-        2 * scene.reach().diagonal() + scene.reach().middle().distance(camera.centre()) + 400;
+    double depth = depth(scene, camera);
     camera.writeClip(scene.origin(), depth, toClip);
     camera.writeView(toView);
-    scene.position().ifPresent(move -> placeCutter(camera, scene.tape().to(move), depth));
+    scene.position().ifPresent(move -> cutter.place(camera, scene.tape().to(move), depth));
   }
 
-  /** The cutter is turned so that its drawn meridians are the outline that the eye sees. */
-  private void placeCutter(Camera camera, Point tip, double depth) {
-    camera.writeClip(tip, depth, cutterClip);
-    camera.writeView(cutterView);
-    turn(cutterClip, camera.azimuth());
-    turn(cutterView, camera.azimuth());
-    System.arraycopy(cutterClip, 0, cutterEdgeClip, 0, cutterClip.length);
-    cutterEdgeClip[14] -= (float) (EDGE_PULL * contentScale * camera.millimetresPerPixel() / depth);
-  }
-
-  private static void turn(float[] matrix, double angle) {
-    float c = (float) Math.cos(angle);
-    float s = (float) Math.sin(angle);
-    for (int row = 0; row < 3; row++) {
-      float x = matrix[row];
-      float y = matrix[4 + row];
-      matrix[row] = x * c + y * s;
-      matrix[4 + row] = y * c - x * s;
-    }
+  private double depth(Scene scene, Camera camera) {
+    double least =
+        2 * scene.reach().diagonal() + scene.reach().middle().distance(camera.centre()) + 400;
+    // A growing path that is drawn in pieces must not shift in depth.
+    return saving ? Math.pow(2, Math.ceil(Math.log(least) / Math.log(2))) : least;
   }
 
   private void clear(Camera camera) {
@@ -222,175 +276,62 @@ public final class SceneRenderer implements AutoCloseable {
     if (scene.position().isEmpty()) {
       return Integer.MAX_VALUE;
     }
-    return path.orElseThrow().end(scene.position().getAsInt());
+    return path.get().end(scene.position().getAsInt());
   }
 
-  /** From above the cutter would hide the path: there its teeth are drawn last, see-through. */
-  private void cutter(Scene scene, Camera camera, double alpha) {
-    if (scene.position().isEmpty() || cutter.isEmpty()) {
-      return;
+  /** The texel whose chord the position lies within, told to the line program; -1 for none. */
+  private int split(Scene scene) {
+    int move = scene.position().orElse(-1);
+    int texel = move < 0 ? -1 : path.get().split(move);
+    if (texel >= 0) {
+      pen.tip(scene.tape().to(move), scene.origin());
     }
-    glEnable(GL_POLYGON_OFFSET_FILL);
-    glPolygonOffset(1, 2);
-    if (alpha < 1) {
-      glColorMask(false, false, false, false);
-      surfaces(cutterClip, cutterView);
-      glDepthFunc(GL_ALWAYS);
-      cutterFaces.draw(Part.CUTTING_PART);
-      glDepthFunc(GL_LEQUAL);
-      cutterFaces.draw(Part.CUTTING_PART);
-      glColorMask(true, true, true, true);
-    }
-    surfaces(cutterClip, cutterView);
-    paint(cutterFaces, Part.CUTTING_PART, theme.palette().steel(), alpha, 1);
-    if (alpha == 1) {
-      int shank = Colours.mix(theme.palette().steel(), theme.palette().ground(), 0.35);
-      paint(cutterFaces, Part.SHANK, shank, 1, 1);
-    }
-    glDisable(GL_POLYGON_OFFSET_FILL);
-    useLines(camera, cutterEdgeClip);
-    drawBoth(cutterEdges, cutterEdgeClip);
+    return texel;
   }
 
-  private void lines(Camera camera, int position) {
-    useLines(camera, toClip);
+  private void lines(Scene scene, Camera camera, int position) {
+    pen.use(camera, toClip);
+    LineBatch actual = path.get().actual();
+    LineBatch programmed = path.get().programmed();
+    int split = split(scene);
     glDepthFunc(GL_GREATER);
     glDepthMask(false);
-    pass(actual, BEHIND, toClip, position);
+    pen.pass(actual, LinePen.BEHIND, toClip, position, split);
     glDepthFunc(GL_LEQUAL);
-    pass(actual, CASING, toClip, position);
+    pen.pass(actual, LinePen.CASING, toClip, position, split);
     glDepthMask(true);
-    pass(programmed, CORE, toClip, Integer.MAX_VALUE);
-    pass(actual, CORE, toClip, position);
+    pen.pass(programmed, LinePen.CORE, toClip);
+    pen.pass(actual, LinePen.CORE, toClip, position, split);
     glDepthMask(false);
-    pass(programmed, FRINGE, toClip, Integer.MAX_VALUE);
-    pass(actual, FRINGE, toClip, position);
-    marks(camera, position);
+    pen.pass(programmed, LinePen.FRINGE, toClip);
+    pen.pass(actual, LinePen.FRINGE, toClip, position, split);
+    pen.marks(path.get().ticks(), camera, toClip, position);
     glDepthMask(true);
   }
 
-  private void drawBoth(LineBatch batch, float[] matrix) {
-    pass(batch, CORE, matrix, Integer.MAX_VALUE);
-    glDepthMask(false);
-    pass(batch, FRINGE, matrix, Integer.MAX_VALUE);
-    glDepthMask(true);
-  }
-
-  private void useLines(Camera camera, float[] matrix) {
-    lineProgram.use();
-    glUniformMatrix4fv(lineProgram.uniform("toClip"), false, matrix);
-    glUniform2f(lineProgram.uniform("viewport"), camera.width(), camera.height());
-    glUniform4fv(lineProgram.uniform("colour"), styles.colours());
-    glUniform4fv(lineProgram.uniform("shape"), styles.shapes());
-    Colours.put(theme.palette().casing(), 1, colour, 0);
-    glUniform4fv(lineProgram.uniform("casingColour"), colour);
-    Colours.put(theme.palette().ground(), 0.72, colour, 0);
-    glUniform4fv(lineProgram.uniform("ground"), colour);
-    glUniform1f(lineProgram.uniform("hiddenAlpha"), 0.42f);
-    double least = LEAST_DASH * contentScale * camera.millimetresPerPixel();
-    double period = Math.pow(2, Math.ceil(Math.log(least) / Math.log(2)));
-    glUniform1f(lineProgram.uniform("dashPeriod"), (float) period);
-  }
-
-  private void pass(LineBatch batch, int phase, float[] matrix, int position) {
-    glUniform1i(lineProgram.uniform("phase"), phase);
-    batch.draw(lineProgram, matrix, position);
-  }
-
-  private void marks(Camera camera, int position) {
-    tickProgram.use();
-    glUniformMatrix4fv(tickProgram.uniform("toClip"), false, toClip);
-    glUniform2f(tickProgram.uniform("viewport"), camera.width(), camera.height());
-    glUniform1f(tickProgram.uniform("pixelsPerMm"), (float) (1 / camera.millimetresPerPixel()));
-    glUniform4fv(tickProgram.uniform("tickColour"), styles.tickColours());
-    Colours.put(theme.palette().ground(), 0.72, colour, 0);
-    glUniform4fv(tickProgram.uniform("ground"), colour);
-    glUniform1i(tickProgram.uniform("position"), position);
-    glUniform2f(
-        tickProgram.uniform("tick"), (float) (6.5 * contentScale), (float) (0.75 * contentScale));
-    ticks.draw();
-  }
-
-  private void surfaces(float[] matrix, float[] view) {
-    surfaceProgram.use();
-    glUniformMatrix4fv(surfaceProgram.uniform("toClip"), false, matrix);
-    glUniformMatrix4fv(surfaceProgram.uniform("toView"), false, view);
-  }
-
-  private void paint(SurfaceBatch batch, Part part, int ink, double alpha, double shading) {
-    Colours.put(ink, alpha, colour, 0);
-    glUniform4fv(surfaceProgram.uniform("colour"), colour);
-    glUniform1f(surfaceProgram.uniform("shading"), (float) shading);
-    batch.draw(part);
-  }
-
-  /** Stock last: far faces, walls of holes, near faces; mouths of holes are left open. */
+  /** Stock last. */
   private void seeThrough(Camera camera) {
-    Theme.Palette palette = theme.palette();
     glDepthMask(false);
-    surfaces(toClip, toView);
-    glEnable(GL_STENCIL_TEST);
-    openings();
-    glEnable(GL_CULL_FACE);
-    glCullFace(GL_FRONT);
-    solidFaces(palette, 0.10);
-    glDisable(GL_STENCIL_TEST);
-    paint(faces, Part.HOLE_WALL, palette.holeWall(), 0.34, 0.9);
-    paint(faces, Part.HOLE_FLOOR, palette.holeWall(), 0.3, 0.6);
-    glCullFace(GL_BACK);
-    glEnable(GL_STENCIL_TEST);
-    solidFaces(palette, 0.20);
-    glDisable(GL_STENCIL_TEST);
-    paint(faces, Part.KEEP_OUT, palette.alarm(), 0.16, 0.5);
-    glDisable(GL_CULL_FACE);
-    useLines(camera, toClip);
-    pass(edges, CORE, toClip, Integer.MAX_VALUE);
-    pass(edges, FRINGE, toClip, Integer.MAX_VALUE);
-    pass(outlines, CORE, toClip, Integer.MAX_VALUE);
-    pass(outlines, FRINGE, toClip, Integer.MAX_VALUE);
+    surfaces.use(toClip, toView);
+    surfaces.seeThrough(faces, theme.palette());
+    pen.use(camera, toClip);
+    pen.pass(edges, LinePen.CORE, toClip);
+    pen.pass(edges, LinePen.FRINGE, toClip);
+    pen.pass(outlines, LinePen.CORE, toClip);
+    pen.pass(outlines, LinePen.FRINGE, toClip);
     glDepthMask(true);
-  }
-
-  /** Marks mouths of holes with 1 and their exits with 2 in the stencil. */
-  private void openings() {
-    glColorMask(false, false, false, false);
-    glDisable(GL_DEPTH_TEST);
-    glStencilOp(GL_KEEP, GL_KEEP, GL_REPLACE);
-    glStencilMask(1);
-    glStencilFunc(GL_ALWAYS, 1, 1);
-    faces.draw(Part.HOLE_MOUTH);
-    glStencilMask(2);
-    glStencilFunc(GL_ALWAYS, 2, 2);
-    faces.draw(Part.HOLE_EXIT);
-    glStencilMask(0);
-    glStencilOp(GL_KEEP, GL_KEEP, GL_KEEP);
-    glEnable(GL_DEPTH_TEST);
-    glColorMask(true, true, true, true);
-  }
-
-  private void solidFaces(Theme.Palette palette, double alpha) {
-    glStencilFunc(GL_ALWAYS, 0, 0xFF);
-    paint(faces, Part.STOCK_SIDES, palette.stock(), alpha, 0.7);
-    glStencilFunc(GL_NOTEQUAL, 1, 1);
-    paint(faces, Part.STOCK_TOP, palette.stock(), alpha, 0.7);
-    glStencilFunc(GL_NOTEQUAL, 2, 2);
-    paint(faces, Part.STOCK_BOTTOM, palette.stock(), alpha, 0.7);
   }
 
   @Override
   public void close() {
-    cutterEdges.close();
-    cutterFaces.close();
+    cutter.close();
     outlines.close();
     edges.close();
     faces.close();
-    ticks.close();
-    programmed.close();
-    actual.close();
+    path.close();
     overlay.close();
     atlas.close();
-    tickProgram.close();
-    surfaceProgram.close();
-    lineProgram.close();
+    surfaces.close();
+    pen.close();
   }
 }

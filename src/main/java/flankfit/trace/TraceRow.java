@@ -13,6 +13,7 @@ import java.util.Objects;
 public record TraceRow(Kind kind, String label, String text, String value) {
   /** What a row is about. */
   public enum Kind {
+    MESSAGE("display"),
     WORD("words"),
     STEP("steps"),
     STATE("state"),

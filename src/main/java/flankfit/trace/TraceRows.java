@@ -19,8 +19,23 @@ public final class TraceRows {
    * @param unit unit that lengths are shown in; inches have millimetres beside them
    */
   public static List<TraceRow> of(BlockTrace block, LengthUnit unit) {
+    return of(block, unit, List.of());
+  }
+
+  /**
+   * The rows of a block; findings are not among them.
+   *
+   * @param block the block
+   * @param unit unit that lengths are shown in; inches have millimetres beside them
+   * @param messages what the control displays when it executes the block
+   */
+  public static List<TraceRow> of(BlockTrace block, LengthUnit unit, List<String> messages) {
     Numbers numbers = new Numbers(unit);
-    List<TraceRow> rows = new ArrayList<>(new WordRows(numbers).of(block));
+    List<TraceRow> rows = new ArrayList<>();
+    for (String message : messages) {
+      rows.add(new TraceRow(TraceRow.Kind.MESSAGE, "message", message, ""));
+    }
+    rows.addAll(new WordRows(numbers).of(block));
     Iterator<FlowStep> steps = block.steps().iterator();
     while (steps.hasNext()) {
       FlowStep step = steps.next();

@@ -10,19 +10,33 @@ import flankfit.picture.Figures;
 import flankfit.picture.Theme;
 import imgui.ImDrawList;
 import imgui.ImGui;
+import imgui.ImVec2;
 import java.util.OptionalInt;
 
 /** Time as a band below the scene: feed thick, rapids thin, a mark for each finding. */
 final class BandPanel {
   private final ViewState state;
-  private final FindingMarks marks;
-  private final double[] findingTimes;
+  private final ListingPanel listing;
+  private FindingMarks marks;
+  private double[] findingTimes = {};
   private long shownChange = -1;
+  private long shownContents = -1;
+  private final ImVec2 size = new ImVec2();
   private String clock = "";
 
-  BandPanel(ViewState state, FindingMarks marks) {
+  BandPanel(ViewState state, ListingPanel listing) {
     this.state = state;
-    this.marks = marks;
+    this.listing = listing;
+    marks = listing.marks();
+  }
+
+  private void follow() {
+    if (shownContents == state.contents()) {
+      return;
+    }
+    shownContents = state.contents();
+    shownChange = -1;
+    marks = listing.marks();
     findingTimes = new double[marks.all().size()];
     for (int i = 0; i < findingTimes.length; i++) {
       Finding finding = marks.all().get(i);
@@ -40,6 +54,7 @@ final class BandPanel {
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
+    follow();
     float s = style.scale();
     float top = layout.header() + layout.sceneHeight();
     Panels.begin("band", 0, top, layout.sceneWidth(), layout.band());
@@ -49,7 +64,11 @@ final class BandPanel {
       return;
     }
     float left = 74 * s;
-    float room = layout.sceneWidth() - left - 120 * s;
+    word(whole);
+    ImGui.pushFont(style.small());
+    ImGui.calcTextSize(size, clock);
+    ImGui.popFont();
+    float room = layout.sceneWidth() - left - Math.max(120 * s, size.x + 28 * s);
     float middle = top + 18 * s;
     ImGui.setCursorPos(left, 6 * s);
     ImGui.invisibleButton("time", Math.max(1, room), 26 * s);
@@ -67,7 +86,6 @@ final class BandPanel {
     float x = left + (float) (state.steps().until(state.position()) / whole) * room;
     list.addRectFilled(
         x - s, middle - 11 * s, x + s, middle + 7 * s, PaperStyle.ink(palette.ink()));
-    word(whole);
     ImGui.pushFont(style.small());
     list.addText(left + room + 14 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), clock);
     list.addText(26 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), "time");

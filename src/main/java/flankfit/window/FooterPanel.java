@@ -24,7 +24,7 @@ final class FooterPanel {
     ImGui.pushFont(style.small());
     ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
     ImGui.setCursorPos(28 * s, 8 * s);
-    ImGui.text(caution);
+    ImGui.textUnformatted(caution);
     ImGui.popStyleColor();
     ImGui.popFont();
     ImGui.end();

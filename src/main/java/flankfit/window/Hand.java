@@ -68,6 +68,9 @@ final class Hand implements AutoCloseable {
       case GLFW_KEY_C -> state.fit(true);
       case GLFW_KEY_T -> state.otherTheme();
       case GLFW_KEY_U -> state.otherUnit();
+      case GLFW_KEY_PAGE_DOWN -> state.page(1);
+      case GLFW_KEY_PAGE_UP -> state.page(-1);
+      case GLFW_KEY_R -> state.reload();
       case GLFW_KEY_B -> state.toggleExplanation();
       case GLFW_KEY_H, GLFW_KEY_F1 -> state.toggleHelp();
       case GLFW_KEY_ESCAPE -> state.leave();

@@ -11,17 +11,15 @@ import imgui.flag.ImGuiCol;
 /** The sentence above everything, and the words that turn, fit and change the paper. */
 final class HeaderPanel {
   private final ViewState state;
-  private final String sentence;
   private final ImVec2 size = new ImVec2();
 
   HeaderPanel(ViewState state) {
     this.state = state;
-    String headline = state.input().headline();
-    this.sentence = headline.isEmpty() ? state.input().file() : headline;
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
     float s = style.scale();
+    String sentence = state.sentence();
     Panels.begin("header", 0, 0, layout.width(), layout.header());
     ImGui.pushFont(style.title());
     ImGui.calcTextSize(size, sentence);
@@ -29,7 +27,7 @@ final class HeaderPanel {
     boolean fits = size.x < layout.width() - 56 * s;
     ImGui.pushFont(fits ? style.title() : style.strong());
     ImGui.setCursorPos(28 * s, 14 * s);
-    ImGui.text(sentence);
+    ImGui.textUnformatted(sentence);
     ImGui.popFont();
     ImGui.pushFont(style.small());
     ImGui.setCursorPos(22 * s, 47 * s);
@@ -60,6 +58,13 @@ final class HeaderPanel {
     if (word(palette, s, "H  keys", state.help())) {
       state.toggleHelp();
     }
+    if (state.isLoading()) {
+      if (word(palette, s, "Esc  stop", false)) {
+        state.stop();
+      }
+    } else if (word(palette, s, "R  read anew", false)) {
+      state.reload();
+    }
     String file = state.input().file();
     float wordsEnd = ImGui.getItemRectMaxX();
     ImGui.calcTextSize(size, file);
@@ -67,12 +72,18 @@ final class HeaderPanel {
     if (!file.equals(sentence) && left > wordsEnd + 12 * s) {
       ImGui.setCursorPos(left, 47 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.text(file);
+      ImGui.textUnformatted(file);
       ImGui.popStyleColor();
     }
     ImGui.popFont();
     ImDrawList list = ImGui.getWindowDrawList();
     Panels.rule(list, palette, 0, layout.header() - s, layout.width(), s);
+    Loaded loaded = state.loaded();
+    if (state.isLoading() && loaded.share() > 0) {
+      float length = (float) (loaded.share() * layout.width());
+      int ink = PaperStyle.ink(palette.ink());
+      list.addRectFilled(0, layout.header() - 3 * s, length, layout.header(), ink);
+    }
     ImGui.end();
   }
 

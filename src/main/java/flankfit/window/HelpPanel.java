@@ -12,6 +12,7 @@ final class HelpPanel {
     {"→  n", "next block"},
     {"←  p", "block before"},
     {"Home  End", "first block, last block"},
+    {"Page ↑  ↓", "twenty lines back, on"},
     {"click a line", "go to the block it makes"},
     {"drag the band", "go to a time"},
     {"1  2  3  4", "plan, front, side, iso"},
@@ -23,8 +24,10 @@ final class HelpPanel {
     {"B", "what the block meant, word by word, or the state"},
     {"U", "millimetres or inches"},
     {"T", "light or dark paper"},
+    {"R", "read the program anew"},
     {"H  F1", "this page"},
-    {"Esc  Q", "close"},
+    {"Esc", "stop what is under way, else close"},
+    {"Q", "close"},
   };
 
   private final ViewState state;
@@ -40,7 +43,7 @@ final class HelpPanel {
     float s = style.scale();
     float width = Math.min(620 * s, layout.width() - 40 * s);
     float height =
-        Math.min((452 + 22 * state.input().cautions().size()) * s, layout.height() - 40 * s);
+        Math.min((462 + 20 * state.input().cautions().size()) * s, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;
     float y = (layout.height() - height) / 2;
     ImGui.setNextWindowFocus();
@@ -50,20 +53,20 @@ final class HelpPanel {
     ImGui.setCursorPos(28 * s, 20 * s);
     ImGui.beginChild("keys", width - 40 * s, height - 36 * s);
     ImGui.pushFont(style.title());
-    ImGui.text("Keys");
+    ImGui.textUnformatted("Keys");
     ImGui.popFont();
     ImGui.dummy(1, 2 * s);
     for (String[] key : KEYS) {
-      ImGui.text(key[0]);
+      ImGui.textUnformatted(key[0]);
       ImGui.sameLine(150 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.text(key[1]);
+      ImGui.textUnformatted(key[1]);
       ImGui.popStyleColor();
     }
     ImGui.dummy(1, 6 * s);
     ImGui.pushFont(style.small());
     for (String caution : state.input().cautions()) {
-      ImGui.textWrapped(caution);
+      Panels.wrapped(caution);
     }
     ImGui.popFont();
     ImGui.endChild();

@@ -7,10 +7,9 @@ import flankfit.motion.Tape;
 import flankfit.picture.Theme;
 import imgui.ImDrawList;
 import imgui.ImGui;
-import imgui.ImGuiListClipper;
 import imgui.ImVec2;
-import imgui.callback.ImListClipperCallback;
 import imgui.flag.ImGuiCol;
+import imgui.flag.ImGuiWindowFlags;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,35 +18,35 @@ final class ListingPanel {
   private static final int ROW = 21;
 
   private final ViewState state;
-  private final FindingMarks marks;
-  private final List<String> lines;
-  private final String[] numbers;
-  private final List<Finding> byWeight;
-  private final String[] summaries;
+  private final RowTexts texts = new RowTexts();
+  private final ListingScroll scroll = new ListingScroll();
   private final ImVec2 size = new ImVec2();
-  private final ImListClipperCallback drawRow =
-      new ImListClipperCallback() {
-        @Override
-        public void accept(int index) {
-          row(index);
-        }
-      };
+  private FindingMarks marks = new FindingMarks(List.of());
+  private List<String> lines = List.of();
+  private List<Finding> byWeight = List.of();
+  private String[] summaries = {};
   private PaperStyle style;
   private Theme.Palette palette;
   private float width;
   private long shownChange = -1;
+  private long shownContents = -1;
   private float shownHeight;
 
   ListingPanel(ViewState state) {
     this.state = state;
+    take();
+  }
+
+  private void take() {
+    if (shownContents == state.contents()) {
+      return;
+    }
+    shownContents = state.contents();
     marks = new FindingMarks(state.input().findings());
     byWeight = marks.byWeight();
     summaries = byWeight.stream().map(ListingPanel::summary).toArray(String[]::new);
     lines = state.input().programLines();
-    numbers = new String[lines.size()];
-    for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = Integer.toString(i + 1);
-    }
+    texts.take(lines);
   }
 
   private static String summary(Finding finding) {
@@ -62,6 +61,7 @@ final class ListingPanel {
   }
 
   void draw(PaperStyle wantedStyle, Layout layout, Theme.Palette wantedPalette) {
+    take();
     style = wantedStyle;
     palette = wantedPalette;
     float s = style.scale();
@@ -71,13 +71,17 @@ final class ListingPanel {
     float height = linesHeight(layout);
     float told = layout.listingHeight() - height - 8 * s;
     ImGui.setCursorPos(0, 8 * s);
-    ImGui.beginChild("lines", width, height);
-    follow(height);
+    int flags = ImGuiWindowFlags.NoScrollbar | ImGuiWindowFlags.NoScrollWithMouse;
+    ImGui.beginChild("lines", width, height, false, flags);
+    int rows = Math.max(1, Math.round(height / (int) (ROW * s)));
+    follow(height, rows);
     ImGui.pushFont(style.listing());
-    ImGui.pushStyleVar(imgui.flag.ImGuiStyleVar.ItemSpacing, 0f, 0f);
-    ImGuiListClipper.forEach(lines.size(), (int) (ROW * s), drawRow);
-    ImGui.popStyleVar();
+    for (int i = 0; i < rows && scroll.first() + i < lines.size(); i++) {
+      ImGui.setCursorPos(0, i * (int) (ROW * s));
+      row(scroll.first() + i);
+    }
     ImGui.popFont();
+    scroll.draw(width - 11 * s, 11 * s, height, lines.size(), rows, palette);
     ImGui.endChild();
     Panels.rule(
         ImGui.getWindowDrawList(),
@@ -110,18 +114,13 @@ final class ListingPanel {
    * Keeps the current line in sight after a step or in less room, and leaves the hand alone
    * otherwise.
    */
-  private void follow(float height) {
+  private void follow(float height, int rows) {
     if (shownChange == state.positionChanges() && shownHeight == height) {
       return;
     }
     shownChange = state.positionChanges();
     shownHeight = height;
-    float row = ROW * style.scale();
-    float top = (state.line() - 1) * row;
-    float seen = ImGui.getScrollY();
-    if (top < seen + row || top > seen + height - 3 * row) {
-      ImGui.setScrollY(Math.max(0, top - height * 0.4f));
-    }
+    scroll.show(state.line() - 1, rows);
   }
 
   private void row(int index) {
@@ -142,9 +141,11 @@ final class ListingPanel {
     if (current) {
       list.addRectFilled(x + 12 * s, y, x + 16 * s, y + height, PaperStyle.ink(hue()));
     }
-    ImGui.calcTextSize(size, numbers[index]);
-    list.addText(x + 58 * s - size.x, y + 2 * s, PaperStyle.ink(palette.softInk()), numbers[index]);
-    list.addText(x + 72 * s, y + 2 * s, PaperStyle.ink(palette.ink()), lines.get(index));
+    String number = texts.number(index);
+    ImGui.calcTextSize(size, number);
+    float begin = Math.max(58 * s, 20 * s + size.x);
+    list.addText(x + begin - size.x, y + 2 * s, PaperStyle.ink(palette.softInk()), number);
+    list.addText(x + begin + 14 * s, y + 2 * s, PaperStyle.ink(palette.ink()), texts.line(index));
     Optional<Severity> gravest = marks.gravest(index + 1);
     if (gravest.isPresent()) {
       String mark = FindingMarks.sign(gravest.get());
@@ -162,11 +163,21 @@ final class ListingPanel {
     return absolute ? palette.absolute() : palette.incremental();
   }
 
+  private String summary() {
+    return switch (state.loaded().stage()) {
+      case READING, EXECUTING -> "findings come when all is executed";
+      case CHECKING, GAUGING -> "so far " + marks.summary();
+      case DONE -> marks.summary();
+      case STOPPED, FAILED ->
+          marks.all().isEmpty() ? "nothing was checked" : "not all was checked: " + marks.summary();
+    };
+  }
+
   private void tell(float s) {
     List<Finding> here = marks.at(state.line());
     if (here.isEmpty()) {
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.text(marks.summary());
+      ImGui.textUnformatted(summary());
       ImGui.popStyleColor();
       ImGui.pushFont(style.small());
       for (int i = 0; i < byWeight.size(); i++) {
@@ -187,10 +198,10 @@ final class ListingPanel {
       int ink = FindingMarks.ink(finding.severity(), palette);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(ink));
       ImGui.pushFont(style.strong());
-      ImGui.textWrapped(FindingMarks.sign(finding.severity()) + " " + finding.code().name());
+      Panels.wrapped(FindingMarks.sign(finding.severity()) + " " + finding.code().name());
       ImGui.popFont();
       ImGui.popStyleColor();
-      ImGui.textWrapped(finding.what());
+      Panels.wrapped(finding.what());
       ImGui.pushFont(style.small());
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
       told("why", finding.why(), s);
@@ -202,9 +213,9 @@ final class ListingPanel {
 
   private static void told(String label, String text, float s) {
     if (!text.isEmpty()) {
-      ImGui.text(label);
+      ImGui.textUnformatted(label);
       ImGui.sameLine(34 * s);
-      ImGui.textWrapped(text);
+      Panels.wrapped(text);
     }
   }
 }

@@ -2,6 +2,7 @@ package flankfit.window;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** The window with motion, program and state. */
@@ -9,28 +10,42 @@ public final class MotionWindow {
   private MotionWindow() {}
 
   /**
-   * Opens the window and returns when the user closes it. Call it on the first thread of the
-   * process: some platforms allow no other.
+   * Opens the window and returns when the user closes it. The program is executed, checked and
+   * gauged meanwhile. Call it on the first thread of the process: some platforms allow no other.
    *
-   * @param input what is shown
+   * @param source the program
+   * @param text what was read of it already
+   * @param cautions sentences that every output carries
    * @return why size, view and paper could not be kept for the next time; empty when they were
    * @throws NoDisplayException if there is no display or no OpenGL 3.3 on it
    */
-  public static Optional<String> open(WindowInput input) throws NoDisplayException {
+  public static Optional<String> open(
+      ProgramSource source, ProgramSource.Text text, List<String> cautions)
+      throws NoDisplayException {
     Path file =
         Preferences.file(
             System.getenv(), System.getProperty("os.name"), System.getProperty("user.home"));
-    return open(input, file, (state, loop) -> {});
+    try (Loader loader = new Loader(source, text.setup(), cautions)) {
+      loader.begin(Optional.of(text));
+      return open(loader, file, (state, loop) -> {});
+    }
   }
 
   static Optional<String> open(WindowInput input, Path preferencesFile, WindowObserver observer)
       throws NoDisplayException {
+    return open(Loads.fixed(input), preferencesFile, observer);
+  }
+
+  static Optional<String> open(Loads loads, Path preferencesFile, WindowObserver observer)
+      throws NoDisplayException {
     Preferences preferences = Preferences.read(preferencesFile);
-    ViewState state = new ViewState(input, preferences);
+    ViewState state = new ViewState(loads, preferences);
     Preferences last;
     try (WindowLoop loop = new WindowLoop(state, preferences)) {
+      loads.wakes(WindowLoop::wake);
       loop.run(observer);
       last = loop.preferences();
+      loads.wakes(() -> {});
     } catch (LinkageError e) {
       throw new NoDisplayException("a native library is missing: " + e.getMessage());
     }

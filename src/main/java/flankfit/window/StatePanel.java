@@ -9,6 +9,7 @@ import java.util.List;
 final class StatePanel {
   private final ViewState state;
   private long shownChange = -1;
+  private long shownContents = -1;
   private String where = "";
 
   StatePanel(ViewState state) {
@@ -26,8 +27,7 @@ final class StatePanel {
     ImDrawList list = ImGui.getWindowDrawList();
     Panels.rule(list, palette, x + 20 * s, y, layout.panel() - 40 * s, s);
     if (state.position() < 0) {
-      list.addText(
-          x + 20 * s, y + 12 * s, PaperStyle.ink(palette.softInk()), "the program makes no move");
+      list.addText(x + 20 * s, y + 12 * s, PaperStyle.ink(palette.softInk()), noMove());
       ImGui.end();
       return;
     }
@@ -61,12 +61,26 @@ final class StatePanel {
     ImGui.end();
   }
 
+  private String noMove() {
+    return state.isLoading()
+        ? "no move yet"
+        : state.loaded().whole() ? "the program makes no move" : "no move was executed";
+  }
+
   private void word() {
-    if (shownChange != state.positionChanges()) {
+    if (shownChange != state.positionChanges() || shownContents != state.contents()) {
       shownChange = state.positionChanges();
+      shownContents = state.contents();
       var tape = state.input().tape();
       int last = tape.block(tape.size() - 1);
-      where = "line " + state.line() + ", block " + tape.block(state.position()) + " of " + last;
+      where =
+          "line "
+              + state.line()
+              + ", block "
+              + tape.block(state.position())
+              + " of "
+              + last
+              + (state.loaded().whole() ? "" : " so far");
     }
   }
 }

@@ -1,23 +1,49 @@
 package flankfit.window;
 
+import flankfit.motion.Point;
 import flankfit.motion.Tape;
+import flankfit.motion.TapeBuilder;
 import java.util.Arrays;
 import java.util.OptionalInt;
 
 /** Where the moves of a tape lie in blocks, lines and time. */
 final class Steps {
+  /** Of no move. */
+  static final Steps NONE = new Steps(new TapeBuilder(Point.ZERO, new double[] {1, 1, 1}).build());
+
   private final Tape tape;
   private final double[] until;
+  private final boolean rising;
 
   Steps(Tape tape) {
+    this(tape, new double[tape.size()], 0, true);
+  }
+
+  private Steps(Tape tape, double[] until, int known, boolean rises) {
     this.tape = tape;
-    until = new double[tape.size()];
-    double time = 0;
-    for (int move = 0; move < tape.size(); move++) {
+    this.until = until;
+    boolean inOrder = rises;
+    double time = known == 0 ? 0 : until[known - 1];
+    for (int move = known; move < tape.size(); move++) {
       double seconds = tape.seconds(move);
       time += Double.isFinite(seconds) ? seconds : 0;
       until[move] = time;
+      inOrder &= move == 0 || tape.line(move) >= tape.line(move - 1);
     }
+    rising = inOrder;
+  }
+
+  /**
+   * Those of a tape that has grown since; takes time in proportion to what is new. For one thread,
+   * and once for each: what is added goes into the same memory.
+   */
+  Steps and(Tape grown) {
+    int size = tape.size();
+    double[] room =
+        until.length >= grown.size()
+            ? until
+            : Arrays.copyOf(until, (int) Math.max(grown.size(), Math.min(1L << 30, 2L * size)));
+    return new Steps(grown, room, size, rising);
   }
 
   /**
@@ -49,6 +75,10 @@ final class Steps {
 
   /** Last move of the first block made by a line, or by the nearest line below that made one. */
   OptionalInt ofLine(int line) {
+    if (rising) {
+      int first = firstFrom(line);
+      return first == tape.size() ? OptionalInt.empty() : OptionalInt.of(endOfBlock(first));
+    }
     int best = -1;
     for (int move = 0; move < tape.size(); move++) {
       int at = tape.line(move);
@@ -62,9 +92,24 @@ final class Steps {
     return best < 0 ? OptionalInt.empty() : OptionalInt.of(endOfBlock(best));
   }
 
+  /** The first move of a line or of a later one, where lines never go back. */
+  private int firstFrom(int line) {
+    int low = 0;
+    int high = tape.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (tape.line(middle) < line) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
   /** How long all moves take (s). */
   double seconds() {
-    return until.length == 0 ? 0 : until[until.length - 1];
+    return tape.size() == 0 ? 0 : until[tape.size() - 1];
   }
 
   /** When a move ends (s). */
@@ -74,7 +119,7 @@ final class Steps {
 
   /** The move that runs at a time (s). */
   int at(double seconds) {
-    int found = Arrays.binarySearch(until, seconds);
+    int found = Arrays.binarySearch(until, 0, tape.size(), seconds);
     int move = found >= 0 ? found : -found - 1;
     return Math.max(0, Math.min(tape.size() - 1, move));
   }

@@ -22,6 +22,7 @@ final class ToldBlocks {
   private final Replay replay;
   private final AtomicReference<Kept> kept = new AtomicReference<>(Kept.NONE);
   private Thread running = new Thread(() -> {});
+  private Gathering gathering = new Gathering(0, -1);
 
   /**
    * Blocks by number.
@@ -47,8 +48,13 @@ final class ToldBlocks {
     if (now.covers(number)) {
       return Optional.ofNullable(now.blocks().get(number));
     }
-    if (!running.isAlive()) {
-      running = new Thread(() -> gather(number), "blocks");
+    if (running.isAlive()) {
+      Gathering under = gathering;
+      under.stopped |= number < under.from || number > under.to;
+    } else {
+      gathering = new Gathering(number - AROUND, number + AROUND);
+      Gathering mine = gathering;
+      running = new Thread(() -> gather(mine), "blocks");
       running.setDaemon(true);
       running.start();
     }
@@ -60,16 +66,37 @@ final class ToldBlocks {
     return !kept.get().covers(number);
   }
 
-  private void gather(int number) {
-    Gathering gathering = new Gathering(number - AROUND, number + AROUND);
-    replay.run(gathering);
-    kept.set(new Kept(gathering.from, gathering.to, gathering.blocks));
+  /** How many blocks were executed to get at those asked for. */
+  int reached() {
+    return gathering.reached;
+  }
+
+  private void gather(Gathering mine) {
+    try {
+      replay.run(mine);
+    } catch (Enough e) {
+      // All blocks asked for have come, or others are asked for; the rest is of no use here.
+    }
+    if (!mine.stopped) {
+      kept.set(new Kept(mine.from, mine.to, mine.blocks));
+    }
+  }
+
+  /** Ends an execution whose further blocks nobody asks for. */
+  private static final class Enough extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Enough() {
+      super("no further block is asked for", null, false, false);
+    }
   }
 
   /** Keeps the blocks of a stretch. */
   private static final class Gathering implements BlockObserver {
     private final int from;
     private final int to;
+    private volatile boolean stopped;
+    private volatile int reached;
     private final Map<Integer, BlockTrace> blocks = new TreeMap<>();
 
     Gathering(int from, int to) {
@@ -84,6 +111,10 @@ final class ToldBlocks {
 
     @Override
     public void block(BlockTrace block) {
+      reached = Math.max(reached, block.number());
+      if (stopped || block.number() > to) {
+        throw new Enough();
+      }
       if (block.number() >= from && block.number() <= to && block.number() > 0) {
         blocks.put(block.number(), block);
       }

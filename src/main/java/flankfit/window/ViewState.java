@@ -14,10 +14,13 @@ import java.util.OptionalInt;
 final class ViewState {
   private static final double TURN_PER_PIXEL = 0.008;
 
-  private final WindowInput input;
-  private final Scene base;
-  private final Steps steps;
+  /** Lines that a page is. */
+  private static final int PAGE = 20;
+
+  private final Loads loads;
   private final Camera camera;
+  private Loaded loaded;
+  private Steps steps;
   private Scene scene;
   private View view;
   private Optional<View> standing;
@@ -26,8 +29,10 @@ final class ViewState {
   private boolean help;
   private boolean explains;
   private boolean close;
-  private boolean wantsFit = true;
-  private boolean closely;
+  private final Fitting fitting;
+  private String sentence;
+  private int wishedLine;
+  private long contents;
   private int position;
   private long changes;
   private long positionChanges;
@@ -35,25 +40,96 @@ final class ViewState {
   private List<StateWords.Row> positionRows = List.of();
 
   ViewState(WindowInput input, Preferences preferences) {
-    this.input = input;
-    base =
-        new Scene(input.tape(), input.setup(), input.file())
-            .withMajorDiameters(input.majorDiameters());
-    steps = new Steps(input.tape());
+    this(Loads.fixed(input), preferences);
+  }
+
+  ViewState(Loads loads, Preferences preferences) {
+    this.loads = loads;
+    loaded = loads.latest();
+    steps = loaded.steps();
     view = preferences.view();
-    closely = view != View.ISO;
     standing = Optional.of(view);
     camera = new Camera(view);
     theme = preferences.theme();
-    unit = preferences.unit().orElse(input.setup().unit());
-    scene = base;
+    unit = preferences.unit().orElse(input().setup().unit());
+    scene = loaded.scene();
+    sentence = LoadWords.sentence(loaded);
     position = -1;
-    goTo(input.tape().size() == 0 ? -1 : steps.endOfBlock(0));
+    fitting = new Fitting(scene, view != View.ISO);
+    begin();
+  }
+
+  private void begin() {
+    goTo(input().tape().size() == 0 ? -1 : steps.endOfBlock(0));
+  }
+
+  /** Takes what has come since; gives whether there was more. */
+  boolean follow() {
+    Loaded now = loads.latest();
+    if (now.equals(loaded)) {
+      return false;
+    }
+    take(now);
+    return true;
+  }
+
+  private void take(Loaded now) {
+    boolean sameMoves = now.beginning() == loaded.beginning();
+    boolean sameStage = now.stage() == loaded.stage();
+    int lineBefore = wishedLine > 0 ? wishedLine : line();
+    loaded = now;
+    steps = now.steps();
+    sentence = LoadWords.sentence(now);
+    contents++;
+    changed();
+    if (sameMoves && position >= 0) {
+      scene = now.scene().withCutterAfter(position);
+    } else {
+      scene = now.scene();
+      position = -1;
+      begin();
+      wishedLine = lineBefore;
+    }
+    if (wishedLine > 0 && !now.stage().isGoing()) {
+      toLine(wishedLine);
+    }
+    word();
+    fitting.follow(scene, now.stage() == Stage.EXECUTING, sameStage);
+  }
+
+  /** Whether the program is still being read, executed, checked or gauged. */
+  boolean isLoading() {
+    return loaded.stage().isGoing();
+  }
+
+  /** What there is of the program. */
+  Loaded loaded() {
+    return loaded;
+  }
+
+  /** The sentence above everything. */
+  String sentence() {
+    return sentence;
+  }
+
+  /** Grows whenever there is more, or something else, of the program. */
+  long contents() {
+    return contents;
+  }
+
+  /** Stops what is under way; what there is stays. */
+  void stop() {
+    loads.stop();
+  }
+
+  /** Reads the program anew. */
+  void reload() {
+    loads.begin();
   }
 
   /** What the window was given. */
   WindowInput input() {
-    return input;
+    return loaded.input();
   }
 
   /** The scene with the cutter at the position. */
@@ -109,7 +185,7 @@ final class ViewState {
 
   /** Line of the program at the position; 0 for an empty tape. */
   int line() {
-    return position < 0 ? 0 : input.tape().line(position);
+    return position < 0 ? 0 : input().tape().line(position);
   }
 
   /** Grows with everything that changes what is seen. */
@@ -137,8 +213,9 @@ final class ViewState {
   private void goTo(int move) {
     if (move != position && move >= 0) {
       position = move;
+      wishedLine = 0;
       positionChanges++;
-      scene = base.withCutterAfter(move);
+      scene = loaded.scene().withCutterAfter(move);
       word();
       changed();
     }
@@ -146,8 +223,8 @@ final class ViewState {
 
   private void word() {
     if (position >= 0) {
-      stateRows = StateWords.state(input.tape(), input.setup(), position, unit);
-      positionRows = StateWords.positions(input.tape(), position, unit);
+      stateRows = StateWords.state(input().tape(), input().setup(), position, unit);
+      positionRows = StateWords.positions(input().tape(), position, unit);
     }
   }
 
@@ -170,7 +247,19 @@ final class ViewState {
   }
 
   void toEnd() {
-    goTo(input.tape().size() - 1);
+    goTo(input().tape().size() - 1);
+    wishedLine = 0;
+  }
+
+  /** Goes on by a page of the program, or back. */
+  void page(int pages) {
+    if (position >= 0) {
+      int before = position;
+      toLine(Math.max(1, line() + pages * PAGE));
+      if (position == before && pages > 0) {
+        toEnd();
+      }
+    }
   }
 
   /** Goes to the first block that a line made, or the nearest line below that made one. */
@@ -197,21 +286,18 @@ final class ViewState {
 
   /** Fits the whole part into the scene, or closely what is cut. */
   void fit(boolean toCut) {
-    closely = toCut;
-    wantsFit = true;
+    fitting.ask(scene, toCut);
     changed();
   }
 
   /** What a fit shall show. */
   Extents fitted() {
-    return closely ? scene.subject() : scene.bounds();
+    return fitting.box();
   }
 
   /** Whether the eye shall be fitted before the next drawing; asking takes the wish away. */
   boolean takeFit() {
-    boolean wanted = wantsFit;
-    wantsFit = false;
-    return wanted;
+    return fitting.take();
   }
 
   void otherTheme() {
@@ -233,10 +319,12 @@ final class ViewState {
     explains = !explains;
   }
 
-  /** Closes the help, else the window. */
+  /** Closes the help, else stops the load, else closes the window. */
   void leave() {
     if (help) {
       help = false;
+    } else if (isLoading()) {
+      loads.stop();
     } else {
       close = true;
     }
@@ -256,12 +344,14 @@ final class ViewState {
 
   /** Shifts the paper (px, rows downwards). */
   void pan(double columns, double rows) {
+    fitting.touch();
     camera.pan(columns, -rows);
     changed();
   }
 
   /** Zooms about a place in the scene (px, rows upwards). */
   void zoom(double notches, double column, double row) {
+    fitting.touch();
     camera.zoom(Math.pow(1.15, notches), column, row);
     changed();
   }
@@ -277,7 +367,7 @@ final class ViewState {
   /** What to remember. */
   Preferences preferences(int width, int height) {
     Optional<LengthUnit> chosen =
-        unit == input.setup().unit() ? Optional.empty() : Optional.of(unit);
+        unit == input().setup().unit() ? Optional.empty() : Optional.of(unit);
     return new Preferences(width, height, view, theme, chosen);
   }
 }

@@ -3,6 +3,7 @@ package flankfit.window;
 import flankfit.finding.Finding;
 import flankfit.motion.Tape;
 import flankfit.setup.SetupSheet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -11,7 +12,7 @@ import java.util.Objects;
  * What the window shows.
  *
  * @param file name of the program as the user gave it
- * @param programLines its lines, the first being line 1
+ * @param programLines its lines, the first being line 1; not copied, so they must not change
  * @param tape what the tool does
  * @param setup what the program does not say
  * @param findings what was found, in any order
@@ -32,7 +33,7 @@ public record WindowInput(
     Replay replay) {
   public WindowInput {
     Objects.requireNonNull(file, "file");
-    programLines = List.copyOf(programLines);
+    programLines = Collections.unmodifiableList(programLines);
     Objects.requireNonNull(tape, "tape");
     Objects.requireNonNull(setup, "setup");
     findings = List.copyOf(findings);

@@ -5,8 +5,8 @@ import static org.lwjgl.opengl.GL33C.*;
 import static org.lwjgl.system.MemoryUtil.NULL;
 
 import flankfit.picture.Insets;
+import flankfit.picture.LivePicture;
 import flankfit.picture.RenderTarget;
-import flankfit.picture.SceneRenderer;
 import imgui.ImGui;
 import imgui.gl3.ImGuiImplGl3;
 import imgui.glfw.ImGuiImplGlfw;
@@ -40,8 +40,7 @@ final class WindowLoop implements AutoCloseable {
   private final int[] b = new int[1];
   private final float[] f = new float[1];
   private final float[] g = new float[1];
-  private Optional<SceneRenderer> renderer = Optional.empty();
-  private Optional<RenderTarget> target = Optional.empty();
+  private Optional<LivePicture> picture = Optional.empty();
   private final GlyphRanges ranges;
   private PaperStyle style;
   private Layout layout = new Layout(1, 1, 1);
@@ -53,6 +52,7 @@ final class WindowLoop implements AutoCloseable {
   private int height;
   private long drawnChanges = -1;
   private long frames;
+  private long frameBegun;
   private int pending = FRAMES_AFTER_EVENT;
 
   WindowLoop(ViewState state, Preferences preferences) throws NoDisplayException {
@@ -73,11 +73,11 @@ final class WindowLoop implements AutoCloseable {
     listing = new ListingPanel(state);
     words = new StatePanel(state);
     block = new BlockPanel(state);
-    band = new BandPanel(state, listing.marks());
+    band = new BandPanel(state, listing);
     footer = new FooterPanel(state);
     help = new HelpPanel(state);
     depthLine = new DepthLine(state);
-    renderer = Optional.of(new SceneRenderer(contentScale));
+    picture = Optional.of(new LivePicture(contentScale, samples));
   }
 
   private static boolean isSoftware(String name) {
@@ -115,6 +115,11 @@ final class WindowLoop implements AutoCloseable {
     return window;
   }
 
+  /** Makes a waiting loop look for what has come; may be called on any thread. */
+  static void wake() {
+    glfwPostEmptyEvent();
+  }
+
   private void touched() {
     pending = FRAMES_AFTER_EVENT;
   }
@@ -122,7 +127,7 @@ final class WindowLoop implements AutoCloseable {
   /** Runs until the user or the observer closes the window. */
   void run(WindowObserver observer) {
     while (!glfwWindowShouldClose(window) && !state.closes()) {
-      if (drawnChanges != state.changes() || block.hasCome()) {
+      if (state.follow() || drawnChanges != state.changes() || block.hasCome()) {
         touched();
       }
       if (pending > 0) {
@@ -132,6 +137,7 @@ final class WindowLoop implements AutoCloseable {
       }
       if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
         pending--;
+        frameBegun = System.nanoTime();
         frame();
         observer.drawn(state, this);
         glfwSwapBuffers(window);
@@ -151,29 +157,21 @@ final class WindowLoop implements AutoCloseable {
       state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;
     }
-    if (drawnChanges != state.changes()) {
+    LivePicture shown = picture.orElseThrow();
+    if (drawnChanges != state.changes() || shown.isUnfinished()) {
       drawnChanges = state.changes();
-      drawScene(insets);
+      shown.draw(state.scene(), state.camera(), state.theme(), state.unit(), insets);
     }
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
     glViewport(0, 0, framebufferWidth, framebufferHeight);
     glClear(GL_COLOR_BUFFER_BIT);
     int below = framebufferHeight - Math.round(layout.header() * pixels) - state.camera().height();
-    target.orElseThrow().copyTo(0, 0, below);
+    shown.copyTo(0, 0, below);
     drawPanels();
     frames++;
-  }
-
-  private void drawScene(Insets insets) {
-    int w = state.camera().width();
-    int h = state.camera().height();
-    if (target.isEmpty() || target.get().width() != w || target.get().height() != h) {
-      target.ifPresent(RenderTarget::close);
-      target = Optional.of(new RenderTarget(w, h, samples));
+    if (shown.isUnfinished()) {
+      touched();
     }
-    target.get().bind();
-    renderer.orElseThrow().show(state.scene());
-    renderer.get().draw(state.camera(), state.theme(), state.unit(), insets);
   }
 
   private void drawPanels() {
@@ -220,9 +218,23 @@ final class WindowLoop implements AutoCloseable {
     style = new PaperStyle(contentScale / pixels, pixels, ranges);
     glSide.destroyFontsTexture();
     glSide.createFontsTexture();
-    renderer.ifPresent(SceneRenderer::close);
-    renderer = Optional.of(new SceneRenderer(contentScale));
+    picture.ifPresent(LivePicture::close);
+    picture = Optional.of(new LivePicture(contentScale, samples));
     drawnChanges = -1;
+  }
+
+  /**
+   * How long the present frame has taken (ns).
+   *
+   * @param now the time (ns, of {@link System#nanoTime})
+   */
+  long frameTime(long now) {
+    return now - frameBegun;
+  }
+
+  /** Whether some of the picture is still to come. */
+  boolean isUnfinished() {
+    return picture.orElseThrow().isUnfinished();
   }
 
   /** Frames drawn so far. */
@@ -254,8 +266,7 @@ final class WindowLoop implements AutoCloseable {
 
   @Override
   public void close() {
-    target.ifPresent(RenderTarget::close);
-    renderer.ifPresent(SceneRenderer::close);
+    picture.ifPresent(LivePicture::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on
     // them; glfwTerminate frees those it gave.

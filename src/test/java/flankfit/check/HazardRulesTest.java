@@ -1,12 +1,19 @@
 package flankfit.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import flankfit.control.Interpretation;
+import flankfit.control.Interpreter;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
+import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 /** Each rule on a program that just trips it and on one that just does not. */
@@ -388,5 +395,20 @@ class HazardRulesTest {
     assertThat(codes(at(-20, 0, "G1 Z-5. F300.\nZ51."), MILL)).isEmpty();
     assertThat(codes(at(-20, 0, "G1 Z-5. F300.\nZ51.1"), MILL)).containsExactly("HZ15@7");
     assertThat(codes(at(0, 0, "G1 X200. F300."), H1)).as("no stock").isEmpty();
+  }
+
+  // all of them
+
+  @Test
+  void who_watches_is_told_how_far_they_are_and_may_stop_them() {
+    String program = HEAD + "G1 X1. F100.\nX2.\n".repeat(3000) + "M30\n";
+    SourceText text = SourceText.of("p.nc", program.getBytes(StandardCharsets.UTF_8));
+    Interpretation done = Interpreter.interpret(text, SetupSheet.empty());
+    List<Double> shares = new ArrayList<>();
+    assertThat(ProgramCheck.checked(done, SetupSheet.empty(), shares::add))
+        .isEqualTo(ProgramCheck.checked(done, SetupSheet.empty()));
+    assertThat(shares).hasSizeBetween(5, 20).isSorted().allMatch(share -> share < 1);
+    assertThatExceptionOfType(CancellationException.class)
+        .isThrownBy(() -> ProgramCheck.checked(done, SetupSheet.empty(), share -> share < 0.5));
   }
 }

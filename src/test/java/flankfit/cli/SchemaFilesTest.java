@@ -100,7 +100,7 @@ class SchemaFilesTest {
     return """
         {"schema": "flankfit/trace/1", "start": {%s},
          "blocks": [{"outcome": "executed", "block": 7, "file": "hub.nc", "line": 12, "column": 1,
-           "text": "G3 X#1 D4 (turn)", "level": 0,
+           "text": "G3 X#1 D4 (turn)", "level": 0, "messages": ["PORT A"],
            "words": [{"text": "G3", "means": "arc", "value": 3, "quantity": "function"},
              {"text": "D4", "means": "register", "value": 4, "quantity": "number",
               "register": -0.045}, {"text": "Q1.", "means": "not used"}],

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import flankfit.finding.Code;
+import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
+import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -67,9 +70,11 @@ class InterpreterRunTest {
     InterpreterRun run = start(program);
     run.advance(2000);
     assertThat(run.tape().size()).isGreaterThan(1000);
+    assertThat(run.beginnings()).isEqualTo(1);
     while (run.advance(2000)) {
       assertThat(run.result()).isEmpty();
     }
+    assertThat(run.beginnings()).isEqualTo(2);
     Interpretation result = run.result().orElseThrow();
     assertThat(result.tape().size()).isEqualTo(3);
     assertThat(result.tape().line(2)).isEqualTo(9000 + 3 + 4 + 1);
@@ -120,5 +125,58 @@ class InterpreterRunTest {
     assertThatThrownBy(() -> run.advance(0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("blocks must be above 0: 0");
+  }
+
+  /** Everything that a tape tells of each move. */
+  private static List<String> rows(Tape tape) {
+    List<String> rows = new ArrayList<>();
+    for (int i = 0; i < tape.size(); i++) {
+      String arc =
+          tape.kind(i) == MoveKind.ARC ? tape.centreU(i) + " " + tape.sweep(i) : "straight";
+      rows.add(
+          tape.kind(i)
+              + " "
+              + tape.line(i)
+              + " "
+              + tape.to(i)
+              + " "
+              + tape.programmedTo(i)
+              + " "
+              + tape.inserted(i)
+              + " "
+              + tape.state(i)
+              + " "
+              + tape.seconds(i)
+              + " "
+              + arc);
+    }
+    return rows;
+  }
+
+  @Test
+  void moves_so_far_stay_as_they_are_while_the_run_goes_on() {
+    String square = "G1 X20.\nG3 X30. Y10. I0. J10.\nG1 Y30.\nX0.\nG4 P1.\nY0.\n".repeat(300);
+    String compensated = "G42 D1 G1 X0. Y0. F100.\n" + square + "G40 X-5. Y-5.\n";
+    String program = HEAD + compensated + lines(3000) + "M30\n";
+    SetupSheet sheet =
+        SetupReader.read("s", "[offsets]\nD1 = { geometry = 2.0 }\n").sheet().orElseThrow();
+    InterpreterRun run = Interpreter.start(text(program), sheet, List.of());
+    List<Tape> early = new ArrayList<>();
+    List<List<String>> rows = new ArrayList<>();
+    while (run.advance(97)) {
+      Tape tape = run.tape();
+      early.add(tape);
+      rows.add(rows(tape));
+    }
+    Tape whole = run.result().orElseThrow().tape();
+    List<String> all = rows(whole);
+    for (int i = 0; i < early.size(); i++) {
+      assertThat(rows(early.get(i))).isEqualTo(rows.get(i));
+      assertThat(all.subList(0, early.get(i).size())).isEqualTo(rows.get(i));
+    }
+    assertThat(early).hasSizeGreaterThan(20);
+    assertThat(run.result().orElseThrow().complete()).isTrue();
+    assertThat(all).anyMatch(row -> row.startsWith("ARC"));
+    assertThat(whole.programmedTo(20)).isNotEqualTo(whole.to(20));
   }
 }

@@ -1,9 +1,11 @@
 package flankfit.nc;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Lines of a program as a listing shows them. */
@@ -33,5 +35,23 @@ class SourceTextTest {
     assertThatIllegalArgumentException().isThrownBy(() -> text.line(0));
     assertThatIllegalArgumentException().isThrownBy(() -> text.line(3));
     assertThat(text.line(2)).isEqualTo("G1");
+  }
+
+  @Test
+  void its_beginning_ends_with_a_whole_line() {
+    SourceText text = of("G90\nG1 X1.\nX2.\n");
+    assertThat(text.beginning(10).lines()).containsExactly("G90");
+    assertThat(text.beginning(12).lines()).containsExactly("G90", "G1 X1.");
+    assertThat(text.beginning(2).lines()).containsExactly("G9");
+    assertThat(text.beginning(100)).isSameAs(text);
+  }
+
+  @Test
+  void its_lines_cannot_be_changed_and_know_their_bounds() {
+    List<String> lines = of("G90\nX1.").lines();
+    assertThat(lines).containsExactly("G90", "X1.").hasSize(2);
+    assertThatExceptionOfType(IndexOutOfBoundsException.class).isThrownBy(() -> lines.get(2));
+    assertThatExceptionOfType(UnsupportedOperationException.class)
+        .isThrownBy(() -> lines.set(0, "G91"));
   }
 }

@@ -1,6 +1,5 @@
 package flankfit.window;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -9,7 +8,6 @@ import flankfit.picture.View;
 import flankfit.unit.LengthUnit;
 import imgui.ImGui;
 import imgui.ImVec2;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -49,7 +47,7 @@ class MotionWindowTest {
     assumeTrue(
         System.getenv("DISPLAY") != null,
         "DISPLAY is not set; run under a display, for instance with xvfb-run");
-    assumeTrue(hasXdotool(), "xdotool is not installed, so no key can be pressed");
+    assumeTrue(Xdotool.isThere(), "xdotool is not installed, so no key can be pressed");
   }
 
   @Test
@@ -61,7 +59,7 @@ class MotionWindowTest {
         CompletableFuture.runAsync(
             () -> {
               await("the first frame", s -> s.frames >= 3);
-              focus();
+              Xdotool.focus();
               script();
             });
     MotionWindow.open(
@@ -134,34 +132,25 @@ class MotionWindowTest {
     press("h", s -> s.help);
     press("Escape", s -> !s.help);
     double scale = seen.scale;
-    xdotool("mousemove", "300", "300");
-    xdotool("click", "4");
+    Xdotool.run("mousemove", "300", "300");
+    Xdotool.run("click", "4");
     await("a finer scale after the wheel", s -> s.scale < scale);
-    xdotool("mousedown", "1");
-    xdotool("mousemove", "340", "310");
-    xdotool("mouseup", "1");
+    Xdotool.run("mousedown", "1");
+    Xdotool.run("mousemove", "340", "310");
+    Xdotool.run("mouseup", "1");
     await("a turned eye after a drag", s -> s.view.isEmpty());
-    xdotool("mousemove", "760", "200");
+    Xdotool.run("mousemove", "760", "200");
     int before = seen.line;
-    xdotool("click", "1");
+    Xdotool.run("click", "1");
     await("another line after a click in the program", s -> s.line != before);
     long frames = seen.frames;
-    rest();
+    Xdotool.pause(1500); // two of the longest waits of the loop
     assertThat(seen.frames - frames).as("frames drawn while nothing happens").isLessThan(8);
-    xdotool("key", "q");
-  }
-
-  /** Lets two of the longest waits of the loop pass. */
-  private static void rest() {
-    try {
-      Thread.sleep(1500);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    Xdotool.run("key", "q");
   }
 
   private void press(String key, Predicate<Seen> then) {
-    xdotool("key", key);
+    Xdotool.run("key", key);
     await("what the key " + key + " does", then);
   }
 
@@ -171,46 +160,7 @@ class MotionWindowTest {
       if (System.nanoTime() > end) {
         throw new AssertionError("waited in vain for " + what + "; last seen: " + seen);
       }
-      Thread.onSpinWait();
-      pause();
-    }
-  }
-
-  private static void pause() {
-    try {
-      Thread.sleep(10);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-  }
-
-  private static void focus() {
-    xdotool("search", "--sync", "--name", "Flankfit", "windowmove", "0", "0", "windowfocus");
-  }
-
-  private static boolean hasXdotool() {
-    try {
-      return new ProcessBuilder("xdotool", "version").start().waitFor() == 0;
-    } catch (IOException e) {
-      return false;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
-    }
-  }
-
-  private static void xdotool(String... arguments) {
-    String[] command = new String[arguments.length + 1];
-    command[0] = "xdotool";
-    System.arraycopy(arguments, 0, command, 1, arguments.length);
-    try {
-      Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-      String said = new String(process.getInputStream().readAllBytes(), UTF_8);
-      assertThat(process.waitFor()).as(said).isZero();
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+      Xdotool.pause(10);
     }
   }
 }

@@ -2,8 +2,11 @@ package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import flankfit.control.BlockObserver;
 import flankfit.control.BlockTrace;
+import flankfit.control.ControlState;
 import flankfit.control.Interpreter;
+import flankfit.finding.Finding;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
 import java.nio.charset.StandardCharsets;
@@ -65,5 +68,45 @@ class ToldBlocksTest {
       throws InterruptedException {
     ToldBlocks told = new ToldBlocks(Replay.NONE);
     assertThat(wait(told, 3)).isEmpty();
+  }
+
+  @Test
+  void an_execution_ends_once_the_blocks_asked_for_are_there() throws InterruptedException {
+    AtomicInteger told = new AtomicInteger();
+    Replay all = program(40 * ToldBlocks.AROUND);
+    ToldBlocks blocks =
+        new ToldBlocks(
+            observer ->
+                all.run(
+                    new BlockObserver() {
+                      @Override
+                      public void begins(ControlState start) {
+                        observer.begins(start);
+                      }
+
+                      @Override
+                      public void block(BlockTrace block) {
+                        told.incrementAndGet();
+                        observer.block(block);
+                      }
+
+                      @Override
+                      public void ends(List<Finding> others) {
+                        observer.ends(others);
+                      }
+                    }));
+    assertThat(wait(blocks, 10)).isPresent();
+    assertThat(told.get()).isLessThan(2 * ToldBlocks.AROUND);
+    assertThat(blocks.reached()).isGreaterThan(ToldBlocks.AROUND);
+  }
+
+  @Test
+  void asking_for_other_blocks_ends_an_execution_for_those_before() throws InterruptedException {
+    int far = 60 * ToldBlocks.AROUND;
+    ToldBlocks told = new ToldBlocks(program(far));
+    assertThat(told.block(far)).isEmpty();
+    assertThat(wait(told, 5).orElseThrow().text()).isEqualTo("G1 X5.");
+    assertThat(told.isComing(far)).isTrue();
+    assertThat(runs).hasValue(2);
   }
 }

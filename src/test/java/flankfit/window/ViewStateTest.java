@@ -109,4 +109,124 @@ class ViewStateTest {
     assertThat(empty.line()).isZero();
     assertThat(ModalState.initial(LengthUnit.MILLIMETRE).workOffset()).isEqualTo("G54");
   }
+
+  /** Loads that the test gives out. */
+  private static final class Given implements Loads {
+    private Loaded now = Loaded.of(WindowSamples.thread()).at(Stage.GAUGING, -1);
+    private int stops;
+    private int begins;
+
+    @Override
+    public Loaded latest() {
+      return now;
+    }
+
+    @Override
+    public void begin() {
+      begins++;
+    }
+
+    @Override
+    public void stop() {
+      stops++;
+      now = now.ended(Stage.STOPPED, LoadWords.stopped(now));
+    }
+
+    @Override
+    public void wakes(Runnable whom) {
+      // The test asks by itself.
+    }
+  }
+
+  private static Loaded lines(long beginning, Stage stage, int moves) {
+    var tape = PlainTapes.lines(moves);
+    var input =
+        new WindowInput("p.nc", List.of(), tape, SetupSheet.empty(), List.of(), "", List.of());
+    Loaded whole = Loaded.of(input);
+    return new Loaded(beginning, stage, 0.5, false, moves, input, whole.steps(), whole.scene(), "");
+  }
+
+  @Test
+  void leaving_stops_what_is_under_way_before_it_closes() {
+    Given given = new Given();
+    ViewState loading = new ViewState(given, Preferences.first());
+    assertThat(loading.isLoading()).isTrue();
+    loading.leave();
+    assertThat(given.stops).isEqualTo(1);
+    assertThat(loading.closes()).isFalse();
+    assertThat(loading.follow()).isTrue();
+    assertThat(loading.sentence())
+        .isEqualTo("stopped: the path is whole and checked, but not gauged");
+    loading.leave();
+    assertThat(loading.closes()).isTrue();
+    loading.reload();
+    assertThat(given.begins).isEqualTo(1);
+  }
+
+  @Test
+  void more_moves_leave_the_position_and_grow_the_picture() {
+    Given given = new Given();
+    given.now = lines(2, Stage.EXECUTING, 10);
+    ViewState growing = new ViewState(given, Preferences.first());
+    growing.stepForward();
+    growing.takeFit();
+    long changes = growing.changes();
+    given.now = lines(2, Stage.EXECUTING, 80);
+    assertThat(growing.follow()).isTrue();
+    assertThat(growing.follow()).isFalse();
+    assertThat(growing.position()).isEqualTo(1);
+    assertThat(growing.changes()).isGreaterThan(changes);
+    assertThat(growing.takeFit()).isTrue();
+    assertThat(growing.fitted().union(growing.scene().bounds())).isEqualTo(growing.fitted());
+    growing.toEnd();
+    assertThat(growing.line()).isEqualTo(81);
+  }
+
+  @Test
+  void a_hand_that_chose_what_is_seen_is_left_alone() {
+    Given given = new Given();
+    given.now = lines(2, Stage.EXECUTING, 10);
+    ViewState growing = new ViewState(given, Preferences.first());
+    growing.takeFit();
+    growing.zoom(2, 10, 10);
+    given.now = lines(2, Stage.EXECUTING, 80);
+    growing.follow();
+    assertThat(growing.takeFit()).isFalse();
+    growing.fit(false);
+    assertThat(growing.takeFit()).isTrue();
+  }
+
+  @Test
+  void a_program_read_anew_comes_back_to_its_line() {
+    Given given = new Given();
+    given.now = lines(2, Stage.DONE, 60);
+    ViewState reread = new ViewState(given, Preferences.first());
+    reread.toLine(40);
+    given.now = lines(3, Stage.EXECUTING, 5);
+    reread.follow();
+    assertThat(reread.line()).isEqualTo(2);
+    given.now = lines(3, Stage.EXECUTING, 70);
+    reread.follow();
+    assertThat(reread.line()).isEqualTo(2);
+    given.now = lines(3, Stage.DONE, 70);
+    reread.follow();
+    assertThat(reread.line()).isEqualTo(40);
+  }
+
+  @Test
+  void pages_go_twenty_lines_and_stop_at_both_ends() {
+    Given given = new Given();
+    given.now = lines(2, Stage.DONE, 50);
+    ViewState paged = new ViewState(given, Preferences.first());
+    paged.page(1);
+    assertThat(paged.line()).isEqualTo(22);
+    paged.page(1);
+    paged.page(1);
+    assertThat(paged.line()).isEqualTo(51);
+    paged.page(-1);
+    assertThat(paged.line()).isEqualTo(31);
+    paged.page(-1);
+    paged.page(-1);
+    assertThat(paged.line()).isEqualTo(2);
+  }
 }

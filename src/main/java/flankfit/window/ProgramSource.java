@@ -1,0 +1,88 @@
+package flankfit.window;
+
+import flankfit.control.Interpretation;
+import flankfit.finding.Finding;
+import flankfit.nc.SourceText;
+import flankfit.setup.SetupSheet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Where the window gets a program from. Everything here is called on a thread of the loader's. */
+public interface ProgramSource {
+  /** Name of the program as the user gave it. */
+  String file();
+
+  /**
+   * Reads its files anew.
+   *
+   * @throws UnreadableProgramException if one cannot be read, or the sheet has errors
+   */
+  Text read() throws UnreadableProgramException;
+
+  /**
+   * Reads the beginning of a large program alone, so that first moves are there before the rest is
+   * read.
+   *
+   * @param most number of bytes at most, above 0
+   * @return whole lines; empty for a program that is no larger
+   * @throws UnreadableProgramException if a file cannot be read, or the sheet has errors
+   */
+  default Optional<Text> beginning(int most) throws UnreadableProgramException {
+    return Optional.empty();
+  }
+
+  /**
+   * Gauges its threads.
+   *
+   * @param text the program
+   * @param checked what the control made of it, with the findings of all rules
+   */
+  Judgement judge(Text text, Interpretation checked);
+
+  /**
+   * A program as it stands in its files.
+   *
+   * @param program the program
+   * @param setup what it does not say
+   * @param subprograms the files with further programs
+   * @param majorDiameters major diameter of the thread wanted by name of the hole (mm)
+   */
+  record Text(
+      SourceText program,
+      SetupSheet setup,
+      List<SourceText> subprograms,
+      Map<String, Double> majorDiameters) {
+    public Text {
+      Objects.requireNonNull(program, "program");
+      Objects.requireNonNull(setup, "setup");
+      subprograms = List.copyOf(subprograms);
+      majorDiameters = Map.copyOf(majorDiameters);
+    }
+
+    /**
+     * The same with the whole lines at its beginning alone; empty if it is no longer.
+     *
+     * @param most number of bytes at most, above 0
+     */
+    Optional<Text> beginning(int most) {
+      return program.size() <= most
+          ? Optional.empty()
+          : Optional.of(new Text(program.beginning(most), setup, subprograms, majorDiameters));
+    }
+  }
+
+  /**
+   * What is to be said of it.
+   *
+   * @param findings all findings, in any order
+   * @param headline the sentence above everything; may be empty
+   */
+  record Judgement(List<Finding> findings, String headline) {
+    public Judgement {
+      findings = List.copyOf(findings);
+      Objects.requireNonNull(headline, "headline");
+    }
+  }
+}
