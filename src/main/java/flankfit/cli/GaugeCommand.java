@@ -34,14 +34,6 @@ final class GaugeCommand implements Callable<Integer> {
   @Mixin private GaugeDrawings drawings = new GaugeDrawings();
 
   @Option(
-      names = "--travel",
-      description = {
-        "screws the plugs into the path as moved, entry, exit and incomplete turns",
-        "included: turns gone, what stops them, taper, marks; takes seconds"
-      })
-  private boolean travel;
-
-  @Option(
       names = "--sweep",
       paramLabel = "D4=FROM:TO:STEP",
       description = {
@@ -59,7 +51,7 @@ final class GaugeCommand implements Callable<Integer> {
     drawings.check(sweep.isPresent(), program.inputs());
     ProgramOptions.Job job = program.run();
     drawings.check(sweep.isPresent(), job.subprogramFiles());
-    GaugeAnswer answer = job.gauge(travel || drawings.needsTravel());
+    GaugeAnswer answer = job.gauge();
     List<Finding> findings = findings(job.interpretation(), answer);
     Optional<RegisterSweep> swept = sweep(job);
     List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
@@ -77,7 +69,7 @@ final class GaugeCommand implements Callable<Integer> {
     }
     SweepOption asked = SweepOption.of(sweep.get(), job.sheet().unit());
     return Optional.of(
-        RegisterSweep.of(job.gaugeRequest(false), asked.register(), asked.entries()));
+        RegisterSweep.of(job.gaugeRequest(), asked.register(), asked.entries()));
   }
 
   private static boolean isYes(GaugeAnswer answer, List<Finding> findings) {

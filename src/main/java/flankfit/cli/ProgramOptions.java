@@ -243,27 +243,17 @@ final class ProgramOptions {
 
     /** What the gauges will say. */
     GaugeAnswer gauge() {
-      return gauge(false);
-    }
-
-    /**
-     * What the gauges will say.
-     *
-     * @param realPath whether they are also screwed into the path as moved, which takes seconds
-     */
-    GaugeAnswer gauge(boolean realPath) {
-      return ThreadGauging.gauge(gaugeRequest(realPath));
+      return ThreadGauging.gauge(gaugeRequest());
     }
 
     /** What is to be gauged. */
-    GaugeRequest gaugeRequest(boolean realPath) {
+    GaugeRequest gaugeRequest() {
       return new GaugeRequest(
           interpretation.file(),
           interpretation.tape(),
           sheet,
           interpretation.radiusSettings(),
-          this::replay,
-          realPath);
+          this::replay);
     }
 
     /**

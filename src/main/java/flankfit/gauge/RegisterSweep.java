@@ -85,7 +85,8 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
                                   request.program(),
                                   tape,
                                   request.setup().withOffsets(changed),
-                                  withoutAdvice -> Optional.empty()))
+                                      withoutAdvice -> Optional.empty())
+                                  .withoutRealPath())
                           .threads())
               .orElse(List.of());
       steps.add(new Step(wear, threads));

@@ -247,6 +247,11 @@ class Milled {
         "job.nc", tape(sheet.offsets()), sheet, offsets -> Optional.of(tape(offsets)));
   }
 
+  /** The only thread as that of an endless helix, which advice is about. */
+  ThreadAnswer endless() {
+    return ThreadGauging.gauge(request().withoutRealPath()).threads().get(0);
+  }
+
   ThreadAnswer only() {
     GaugeAnswer answer = gauge();
     if (answer.threads().size() != 1) {

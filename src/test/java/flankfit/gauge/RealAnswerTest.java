@@ -3,6 +3,8 @@ package flankfit.gauge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import flankfit.motion.Point;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Gauges screwed into the path as moved, from the tape on. */
@@ -10,16 +12,7 @@ class RealAnswerTest {
   private final Milled job = new Milled();
 
   private ThreadAnswer answer() {
-    GaugeRequest request = job.request();
-    GaugeAnswer answer =
-        ThreadGauging.gauge(
-            new GaugeRequest(
-                request.program(),
-                request.tape(),
-                request.setup(),
-                request.radiusSettings(),
-                request.replay(),
-                true));
+    GaugeAnswer answer = job.gauge();
     assertThat(answer.threads()).hasSize(1);
     return answer.threads().get(0);
   }
@@ -77,7 +70,49 @@ class RealAnswerTest {
   }
 
   @Test
-  void it_is_reckoned_only_when_asked_for() {
-    assertThat(job.only().real()).isEmpty();
+  void holes_cut_by_the_same_moves_answer_to_the_last_bit_as_each_does_alone() {
+    job.wear = -0.045;
+    job.entryRiseShare = 0.25;
+    List<Point> axes =
+        List.of(
+            new Point(0, 0, 0),
+            new Point(-31.1, 17.3, 0),
+            new Point(123.4567, -0.1, 0),
+            new Point(1.0 / 3, 250.7, 0));
+    job.axes = axes;
+    List<ThreadAnswer> together = job.gauge().threads();
+    assertThat(together).hasSize(4);
+    for (int i = 0; i < 4; i++) {
+      job.axes = axes.subList(i, i + 1);
+      RealAnswer alone = job.only().real().orElseThrow();
+      RealAnswer real = together.get(i).real().orElseThrow();
+      assertThat(real.go()).isEqualTo(alone.go());
+      assertThat(real.noGo()).isEqualTo(alone.noGo());
+      assertThat(real.measures()).isEqualTo(alone.measures());
+      assertThat(real.plain()).isEqualTo(alone.plain());
+      assertThat(real.depth()).isEqualTo(alone.depth());
+      assertThat(real.words()).isEqualTo(alone.words());
+      // They share what was read once.
+      assertThat(real.wall()).isSameAs(together.get(0).real().orElseThrow().wall());
+    }
+  }
+
+  @Test
+  void a_hole_cut_a_little_otherwise_is_read_for_itself() {
+    job.wear = -0.045;
+    job.axes = List.of(new Point(0, 0, 0), new Point(40, 0, 0));
+    job.holesAt = List.of(new Point(0, 0, 0), new Point(40.000001, 0, 0));
+    List<ThreadAnswer> answers = job.gauge().threads();
+    assertThat(answers.get(1).real().orElseThrow().wall())
+        .isNotSameAs(answers.get(0).real().orElseThrow().wall());
+    assertThat(answers.get(1).real().orElseThrow().go().turns())
+        .isCloseTo(answers.get(0).real().orElseThrow().go().turns(), within(0.01));
+  }
+
+  @Test
+  void it_is_left_out_where_many_are_compared() {
+    GaugeAnswer answer = ThreadGauging.gauge(job.request().withoutRealPath());
+    assertThat(answer.threads().get(0).real()).isEmpty();
+    assertThat(answer.assumptions()).anyMatch(s -> s.contains("incomplete end threads"));
   }
 }
