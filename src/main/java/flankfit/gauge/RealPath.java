@@ -11,6 +11,7 @@ import flankfit.sweep.GroovePhase;
 import flankfit.sweep.Sweep;
 import flankfit.sweep.SweptWall;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +23,9 @@ import java.util.Optional;
 final class RealPath {
   /** Bending nearer than this is one (mm): a tenth of a micrometre off at most. */
   private static final double SAME_BENDING = 2e-4;
+
+  /** The same as a share of the greatest (1): forces are good to a third at best. */
+  private static final double SAME_SHARE = 1.0 / 20;
 
   /** Turns of a thread that are read at most, for the time and memory that it takes (1). */
   private static final int MOST_TURNS = 500;
@@ -197,18 +201,22 @@ final class RealPath {
     return tape.kind(move) != MoveKind.RAPID && tape.state(move).tool() == pass.state().tool();
   }
 
-  /** Rows that bend alike are swept as one; forces are good to a third at best. */
-  private static double told(double bending) {
-    return Math.rint(bending / SAME_BENDING) * SAME_BENDING;
-  }
-
-  /** How far each row is pushed off towards the axis (mm). */
+  /** How far each row is pushed off towards the axis (mm); rows nearly alike are as one. */
   private List<Double> inward(int i) {
-    List<Double> inward = new ArrayList<>();
-    for (int row = 0; row < passes.get(i).teeth().rows(); row++) {
+    double[] off = new double[passes.get(i).teeth().rows()];
+    for (int row = 0; row < off.length; row++) {
       int number = row;
-      double off = found.bending().map(b -> told(b.cutShort(i, number))).orElse(0.0);
-      inward.add((found.spec().internal() ? off : -off) + 0.0);
+      off[row] = found.bending().map(b -> b.cutShort(i, number)).orElse(0.0);
+    }
+    double greatest = Arrays.stream(off).map(Math::abs).max().orElse(0);
+    double step = SAME_BENDING;
+    while (step < SAME_SHARE * greatest) {
+      step *= 2;
+    }
+    List<Double> inward = new ArrayList<>();
+    for (double bending : off) {
+      double told = Math.rint(bending / step) * step;
+      inward.add((found.spec().internal() ? told : -told) + 0.0);
     }
     return inward;
   }
