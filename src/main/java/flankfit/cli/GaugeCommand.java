@@ -33,6 +33,8 @@ final class GaugeCommand implements Callable<Integer> {
   @Mixin private OutputOptions output = new OutputOptions();
   @Mixin private GaugeDrawings drawings = new GaugeDrawings();
 
+  @Mixin private PlugsOption plugs = new PlugsOption();
+
   @Option(
       names = "--sweep",
       paramLabel = "D4=FROM:TO:STEP",
@@ -49,7 +51,7 @@ final class GaugeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     drawings.check(sweep.isPresent(), program.inputs());
-    ProgramOptions.Job job = program.run();
+    ProgramOptions.Job job = program.run(plugs.change());
     drawings.check(sweep.isPresent(), job.subprogramFiles());
     GaugeAnswer answer = job.gauge();
     List<Finding> findings = findings(job.interpretation(), answer);

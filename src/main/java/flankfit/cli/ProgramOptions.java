@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -84,14 +85,23 @@ final class ProgramOptions {
     return run(Interpreter::interpret);
   }
 
+  /** The same with a sheet that is changed first. */
+  Job run(UnaryOperator<SetupSheet> change) throws RequestException {
+    return run(Interpreter::interpret, change);
+  }
+
   /** The same before the eyes of an observer. */
   Job run(BlockObserver observer) throws RequestException {
     return run((text, sheet, further) -> Interpreter.interpret(text, sheet, further, observer));
   }
 
   private Job run(Control control) throws RequestException {
+    return run(control, UnaryOperator.identity());
+  }
+
+  private Job run(Control control, UnaryOperator<SetupSheet> change) throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
-    SetupSheet sheet = sheet();
+    SetupSheet sheet = change.apply(sheet());
     List<SourceText> subprograms = subprograms(sheet);
     Interpretation done = control.interpret(text, sheet, subprograms);
     return new Job(text, sheet, subprograms, ProgramCheck.checked(done, sheet));
