@@ -30,6 +30,7 @@ class Milled {
   double hole = 18.5;
   boolean boss;
   double threadDepth = 16;
+  Optional<Double> depth = Optional.empty();
   double mill = 14;
   int rows = 12;
   double rowPitch = 1.5;
@@ -182,7 +183,7 @@ class Milled {
               axis.y(),
               0,
               hole,
-              Optional.empty(),
+              depth,
               Math.PI,
               Optional.empty(),
               thread.isEmpty() ? Optional.empty() : Optional.of(thread),

@@ -3,8 +3,12 @@ package flankfit.gauge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
 import flankfit.motion.Point;
+import flankfit.setup.Tool;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Gauges screwed into the path as moved, from the tape on. */
@@ -107,6 +111,51 @@ class RealAnswerTest {
         .isNotSameAs(answers.get(0).real().orElseThrow().wall());
     assertThat(answers.get(1).real().orElseThrow().go().turns())
         .isCloseTo(answers.get(0).real().orElseThrow().go().turns(), within(0.01));
+  }
+
+  private List<Finding> told(Code code) {
+    return job.gauge().findings().stream().filter(f -> f.code() == code).toList();
+  }
+
+  @Test
+  void a_neck_driven_into_the_wall_is_told_from_a_fiftieth_on() {
+    // Path radius 3.045: a neck of radius 9.25 - 3.045 + d goes d into the hole of 18.5 mm.
+    job.wear = -0.045;
+    job.fluteLength = 8;
+    job.rows = 5;
+    job.neck = Optional.of(new Tool.Section(2 * (9.25 - 3.045 + 0.021), 40));
+    List<Finding> findings = told(Code.TH17);
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).what()).contains("neck", "0.021 mm");
+    assertThat(findings.get(0).place().line()).isPositive();
+    job.neck = Optional.of(new Tool.Section(2 * (9.25 - 3.045 + 0.019), 40));
+    assertThat(told(Code.TH17)).isEmpty();
+  }
+
+  @Test
+  void a_wall_that_is_too_long_to_read_is_told_and_the_endless_helix_rules() {
+    job.wear = -0.045;
+    job.zStart = -16.5;
+    job.threadDepth = 16;
+    job.depth = Optional.of(751.0);
+    assertThat(told(Code.GA10)).hasSize(1);
+    assertThat(told(Code.GA10).get(0).what()).contains("501 turns");
+    assertThat(job.only().real()).isEmpty();
+    assertThat(job.only().verdict()).isEqualTo(job.endless().verdict());
+    job.depth = Optional.of(22.0);
+    assertThat(told(Code.GA10)).isEmpty();
+  }
+
+  @Test
+  void the_depth_plug_reads_the_thread_and_plain_plugs_read_the_hole() {
+    job.wear = -0.045;
+    job.depth = Optional.of(22.0);
+    RealAnswer real = job.only().real().orElseThrow();
+    // The lowest row's middle stands at the tip of the start plus the tooth's height, Z-16.
+    assertThat(real.depth().orElseThrow().reads()).isCloseTo(16, within(0.15));
+    assertThat(real.plain().orElseThrow().go().clearance())
+        .isCloseTo(18.5 - job.only().spec().gauges().orElseThrow().plainGo(), within(1e-6));
+    assertThat(real.plain().orElseThrow().noGoStops()).isTrue();
   }
 
   @Test
