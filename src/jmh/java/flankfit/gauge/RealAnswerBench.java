@@ -57,13 +57,11 @@ public class RealAnswerBench {
     List<CutPass> cuts = new ArrayList<>();
     for (Pass pass : PassFinder.find(tape, number -> number == tool.number()).passes()) {
       cuts.add(
-          new CutPass(
-              pass, tool, teeth, new TeethForms(Designations::parse).tooth(tool, teeth)));
+          new CutPass(pass, tool, teeth, new TeethForms(Designations::parse).tooth(tool, teeth)));
     }
     ThreadModel model = new ThreadModel(spec, job.hole / 2, cuts);
     Text text = new Text(LengthUnit.MILLIMETRE);
-    FoundThread stiff =
-        new FoundThread(sheet.holes().get(0), spec, model, Optional.empty(), text);
+    FoundThread stiff = new FoundThread(sheet.holes().get(0), spec, model, Optional.empty(), text);
     Assumptions assumptions = new Assumptions(job.condition, text, true);
     found = stiff.bent(new WorkpieceMetal(sheet, new Findings(), assumptions).bending(stiff));
     if (found.bending().isEmpty()) {

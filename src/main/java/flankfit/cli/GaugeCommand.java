@@ -70,8 +70,7 @@ final class GaugeCommand implements Callable<Integer> {
       return Optional.empty();
     }
     SweepOption asked = SweepOption.of(sweep.get(), job.sheet().unit());
-    return Optional.of(
-        RegisterSweep.of(job.gaugeRequest(), asked.register(), asked.entries()));
+    return Optional.of(RegisterSweep.of(job.gaugeRequest(), asked.register(), asked.entries()));
   }
 
   private static boolean isYes(GaugeAnswer answer, List<Finding> findings) {

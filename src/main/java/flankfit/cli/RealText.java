@@ -1,7 +1,7 @@
 package flankfit.cli;
 
-import flankfit.gauge.DepthReading;
 import flankfit.gauge.Departure;
+import flankfit.gauge.DepthReading;
 import flankfit.gauge.PlainRuling;
 import flankfit.gauge.RealAnswer;
 import flankfit.gauge.ThreadAnswer;
@@ -80,7 +80,8 @@ final class RealText {
     return switch (travel.end()) {
       case THROUGH -> "goes through";
       case ON_FLOOR -> "as far as there is room";
-      case STOPPED -> "stopped by " + travel.stoppedOn().map(c -> part(c.by().word())).orElse("its thread");
+      case STOPPED ->
+          "stopped by " + travel.stoppedOn().map(c -> part(c.by().word())).orElse("its thread");
     };
   }
 
@@ -109,7 +110,11 @@ final class RealText {
       uneven.append(", mark ").append(GaugeText.fine(mark.depth(), unit)).append(" at ");
       uneven.append(Math.round(Angles.toDegrees(mark.theta()))).append('°');
     }
-    row("pitch diameter", GaugeText.fine(m.pitch().least(), unit), unit.symbol(), uneven.toString());
+    row(
+        "pitch diameter",
+        GaugeText.fine(m.pitch().least(), unit),
+        unit.symbol(),
+        uneven.toString());
   }
 
   /** Plain plugs are told where they do not do what the minor diameter alone makes them do. */

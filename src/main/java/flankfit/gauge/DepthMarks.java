@@ -3,6 +3,7 @@ package flankfit.gauge;
 import flankfit.sweep.Wall;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
@@ -33,7 +34,7 @@ final class DepthMarks {
   }
 
   static DepthMarks of(Wall wall, Winding winding, double[] ladder) {
-    TreeMap<Double, Double> marks = new TreeMap<>();
+    NavigableMap<Double, Double> marks = new TreeMap<>();
     for (double step : ladder) {
       marks.put(step, Double.NaN);
     }
@@ -52,7 +53,7 @@ final class DepthMarks {
   }
 
   /** Coarser and coarser beyond the ladder's ends, where no gauge reaches, up to the axis. */
-  private static void addBeyond(TreeMap<Double, Double> marks, double[] ladder, Winding winding) {
+  private static void addBeyond(NavigableMap<Double, Double> marks, double[] ladder, Winding winding) {
     double first = ladder[0];
     double last = ladder[ladder.length - 1];
     for (double off = last - first; off < FARTHEST * (last - first); off *= 2) {
@@ -62,7 +63,7 @@ final class DepthMarks {
     marks.putIfAbsent(winding.turned(AXIS), Double.NaN);
   }
 
-  private static void addAside(TreeMap<Double, Double> marks, double depth, Winding winding) {
+  private static void addAside(NavigableMap<Double, Double> marks, double depth, Winding winding) {
     if (winding.turned(depth) > AXIS) {
       // Never between both sides of a likely depth, which stand next to each other.
       Map.Entry<Double, Double> before = marks.lowerEntry(depth);

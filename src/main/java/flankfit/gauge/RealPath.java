@@ -1,6 +1,7 @@
 package flankfit.gauge;
 
 import flankfit.motion.MoveKind;
+import flankfit.motion.Plane;
 import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.standard.ThreadSpec;
@@ -178,11 +179,14 @@ final class RealPath {
     return CutterPath.rounded(bottom);
   }
 
-  /** The first feed move that leads to a pass without a rapid or another pass between. */
+  /**
+   * The first feed move that leads to a pass without a rapid or another pass between, and without
+   * leaving the hole.
+   */
   private int first(int i) {
     int first = passes.get(i).pass().first();
     int free = i == 0 ? 0 : passes.get(i - 1).pass().last() + 1;
-    while (first > free && isFeed(first - 1, passes.get(i).pass())) {
+    while (first > free && leads(first - 1, passes.get(i))) {
       first--;
     }
     return first;
@@ -191,14 +195,45 @@ final class RealPath {
   private int last(int i) {
     int last = passes.get(i).pass().last();
     int free = i + 1 < passes.size() ? passes.get(i + 1).pass().first() - 1 : tape.size() - 1;
-    while (last < free && isFeed(last + 1, passes.get(i).pass())) {
+    while (last < free && leads(last + 1, passes.get(i))) {
       last++;
     }
     return last;
   }
 
-  private boolean isFeed(int move, Pass pass) {
-    return tape.kind(move) != MoveKind.RAPID && tape.state(move).tool() == pass.state().tool();
+  private boolean leads(int move, CutPass cut) {
+    return tape.kind(move) != MoveKind.RAPID
+        && tape.state(move).tool() == cut.pass().state().tool()
+        && distance(move) <= farthest(cut);
+  }
+
+  /** Distance of the axis from the hole's beyond which no part of a mill meets the thread (mm). */
+  private double farthest(CutPass cut) {
+    double widest =
+        Cutter.of(cut.tool(), cut.tooth()).body().stream()
+            .mapToDouble(Cutter.Section::radius)
+            .reduce(cut.tooth().outsideRadius(), Math::max);
+    return Math.max(found.hole().diameter(), found.spec().nominal()) / 2
+        + widest
+        + found.spec().pitch();
+  }
+
+  /** Least distance of a move from the hole's axis (mm). */
+  private double distance(int move) {
+    double x = found.hole().x();
+    double y = found.hole().y();
+    if (tape.kind(move) == MoveKind.ARC) {
+      return tape.state(move).plane() == Plane.XY
+          ? Math.abs(Math.hypot(tape.centreU(move) - x, tape.centreV(move) - y) - tape.radius(move))
+              - Math.abs(tape.endRadius(move) - tape.radius(move))
+          : 0;
+    }
+    double dx = tape.toX(move) - tape.fromX(move);
+    double dy = tape.toY(move) - tape.fromY(move);
+    double square = dx * dx + dy * dy;
+    double along = (x - tape.fromX(move)) * dx + (y - tape.fromY(move)) * dy;
+    double share = square > 0 ? Math.max(0, Math.min(1, along / square)) : 0;
+    return Math.hypot(tape.fromX(move) + share * dx - x, tape.fromY(move) + share * dy - y);
   }
 
   /** How far each row is pushed off towards the axis (mm); rows nearly alike are as one. */

@@ -82,9 +82,9 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
                   tape ->
                       ThreadGauging.gauge(
                               new GaugeRequest(
-                                  request.program(),
-                                  tape,
-                                  request.setup().withOffsets(changed),
+                                      request.program(),
+                                      tape,
+                                      request.setup().withOffsets(changed),
                                       withoutAdvice -> Optional.empty())
                                   .withoutRealPath())
                           .threads())

@@ -106,6 +106,8 @@ final class WallLine {
   /** Height nearest to another, within a range that is open somewhere, where the metal is gone. */
   double openNear(double height, double low, double high) {
     int i = nearest(Math.min(Math.max(height, low), high), low, high, -AT_END);
-    return i < 0 ? height : Math.min(Math.max(height, Math.max(low, low(i))), Math.min(high, high(i)));
+    return i < 0
+        ? height
+        : Math.min(Math.max(height, Math.max(low, low(i))), Math.min(high, high(i)));
   }
 }

@@ -16,9 +16,7 @@ final class ArcSine {
    * @param sine from 0 to 1
    */
   static double of(double sine) {
-    return sine <= SERIES_UP_TO
-        ? small(sine)
-        : Math.PI / 2 - 2 * small(Math.sqrt((1 - sine) / 2));
+    return sine <= SERIES_UP_TO ? small(sine) : Math.PI / 2 - 2 * small(Math.sqrt((1 - sine) / 2));
   }
 
   private static double small(double x) {

@@ -153,7 +153,8 @@ public final class SweptWall implements Wall {
 
   @Override
   public double[] likelyRadii() {
-    DoubleStream bare = blanks.stream().flatMap(b -> b.corners().stream()).mapToDouble(Corner::radius);
+    DoubleStream bare =
+        blanks.stream().flatMap(b -> b.corners().stream()).mapToDouble(Corner::radius);
     DoubleStream cut = Arrays.stream(tracks).mapToDouble(track -> track.deepest(internal));
     return DoubleStream.concat(bare, cut).filter(r -> r > 0).sorted().distinct().toArray();
   }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
+import flankfit.motion.ModalState;
+import flankfit.motion.MoveKind;
 import flankfit.motion.Point;
+import flankfit.motion.TapeBuilder;
 import flankfit.setup.Tool;
 import java.util.List;
 import java.util.Optional;
@@ -156,6 +159,26 @@ class RealAnswerTest {
     assertThat(real.plain().orElseThrow().go().clearance())
         .isCloseTo(18.5 - job.only().spec().gauges().orElseThrow().plainGo(), within(1e-6));
     assertThat(real.plain().orElseThrow().noGoStops()).isTrue();
+  }
+
+  @Test
+  void what_the_mill_did_far_from_the_hole_before_changes_nothing() {
+    job.wear = -0.045;
+    RealAnswer alone = job.only().real().orElseThrow();
+    GaugeRequest request = job.request();
+    TapeBuilder longer = new TapeBuilder(new Point(0, 0, 50), Milled.RATES);
+    ModalState state = request.tape().state(0);
+    for (int i = 0; i < 5000; i++) {
+      longer.straight(MoveKind.LINE, 100 + i % 2, 0.01 * i, -3, 1, 1, state);
+    }
+    longer.straight(MoveKind.LINE, 0, 0, 5, 2, 2, state);
+    job.writeTo(longer, 0.045);
+    GaugeRequest after =
+        new GaugeRequest("job.nc", longer.build(), request.setup(), offsets -> Optional.empty());
+    RealAnswer real = ThreadGauging.gauge(after).threads().get(0).real().orElseThrow();
+    assertThat(real.go().turns()).isCloseTo(alone.go().turns(), within(0.01));
+    assertThat(real.measures().orElseThrow().pitch().mean())
+        .isCloseTo(alone.measures().orElseThrow().pitch().mean(), within(1e-6));
   }
 
   @Test
