@@ -53,7 +53,8 @@ final class DepthMarks {
   }
 
   /** Coarser and coarser beyond the ladder's ends, where no gauge reaches, up to the axis. */
-  private static void addBeyond(NavigableMap<Double, Double> marks, double[] ladder, Winding winding) {
+  private static void addBeyond(
+      NavigableMap<Double, Double> marks, double[] ladder, Winding winding) {
     double first = ladder[0];
     double last = ladder[ladder.length - 1];
     for (double off = last - first; off < FARTHEST * (last - first); off *= 2) {
