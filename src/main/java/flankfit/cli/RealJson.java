@@ -61,7 +61,7 @@ final class RealJson {
 
   private static void way(Travel travel, Json json) throws IOException {
     json.put("turns", travel.turns()).put("reaches", travel.z()).put("end", end(travel.end()));
-    if (travel.clearance().isPresent()) {
+    if (travel.clearance().isPresent() && Double.isFinite(travel.clearance().getAsDouble())) {
       json.put("clearance", travel.clearance().getAsDouble());
     }
     json.array("contacts");

@@ -10,9 +10,6 @@ import java.util.stream.LongStream;
 
 /** Reads a wall into the columns of a {@link WallField}. */
 final class FieldSampler {
-  /** Height below the mouth at which its face is read (mm). */
-  private static final double FACE = 1e-7;
-
   final Wall wall;
   final boolean through;
   final int directions;
@@ -109,7 +106,7 @@ final class FieldSampler {
   }
 
   private void readDirection(int wanted) {
-    face[wanted] = sections[wanted].deepest(wall.top() - FACE, wall.top());
+    face[wanted] = sections[wanted].deepest(wall.top(), wall.top());
     GrooveReader reader = new GrooveReader(winding, ladder, Arrays.binarySearch(ladder, pitchLine));
     for (int e = 0; e < size; e++) {
       if (direction[e] == wanted) {

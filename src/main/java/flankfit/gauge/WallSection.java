@@ -17,6 +17,9 @@ final class WallSection {
   /** Distance from a foreseen end at which lines beside it are read (mm). */
   private static final double ASIDE = 4e-10;
 
+  /** Length of a range that is looked at at least (mm). */
+  private static final double LEAST = 1e-7;
+
   private static final int MOST_STEPS = 100;
 
   private final Wall wall;
@@ -74,17 +77,17 @@ final class WallSection {
     return Math.min(Math.max(z, wall.bottom()), wall.top());
   }
 
-  /** The greatest depth between two heights of the wall (mm). */
+  /** The greatest depth between two heights of the wall (mm); beyond its ends, that at the end. */
   double deepest(double low, double high) {
-    double a = within(low);
-    double b = within(high);
+    double a = within(Math.min(low, wall.top() - LEAST));
+    double b = within(Math.max(high, a + LEAST));
     return end(line -> line.open(a, b), -1);
   }
 
-  /** The least depth between two heights of the wall (mm). */
+  /** The least depth between two heights of the wall (mm); beyond its ends, that at the end. */
   double shallowest(double low, double high) {
-    double a = within(low);
-    double b = within(high);
+    double a = within(Math.min(low, wall.top() - LEAST));
+    double b = within(Math.max(high, a + LEAST));
     return end(line -> line.metal(a, b), 1);
   }
 
