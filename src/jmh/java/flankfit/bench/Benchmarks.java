@@ -43,6 +43,10 @@ public final class Benchmarks {
     if (travels != null) {
       row("GO and NO-GO through 15 turns", travels, "ms, goal 10");
     }
+    Double real = scores.get("RealAnswerBench.answer");
+    if (real != null) {
+      row("real answer of one thread", real, "ms, goal 150");
+    }
     walls(scores);
     Double chord = scores.get("ChordsBench.turn");
     if (chord != null) {

@@ -33,13 +33,7 @@ final class GaugeCommand implements Callable<Integer> {
   @Mixin private OutputOptions output = new OutputOptions();
   @Mixin private GaugeDrawings drawings = new GaugeDrawings();
 
-  @Option(
-      names = "--travel",
-      description = {
-        "screws the plugs into the path as moved, entry, exit and incomplete turns",
-        "included: turns gone, what stops them, taper, marks; takes seconds"
-      })
-  private boolean travel;
+  @Mixin private PlugsOption plugs = new PlugsOption();
 
   @Option(
       names = "--sweep",
@@ -57,9 +51,9 @@ final class GaugeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     drawings.check(sweep.isPresent(), program.inputs());
-    ProgramOptions.Job job = program.run();
+    ProgramOptions.Job job = program.run(plugs.change());
     drawings.check(sweep.isPresent(), job.subprogramFiles());
-    GaugeAnswer answer = job.gauge(travel || drawings.needsTravel());
+    GaugeAnswer answer = job.gauge();
     List<Finding> findings = findings(job.interpretation(), answer);
     Optional<RegisterSweep> swept = sweep(job);
     List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
@@ -76,8 +70,7 @@ final class GaugeCommand implements Callable<Integer> {
       return Optional.empty();
     }
     SweepOption asked = SweepOption.of(sweep.get(), job.sheet().unit());
-    return Optional.of(
-        RegisterSweep.of(job.gaugeRequest(false), asked.register(), asked.entries()));
+    return Optional.of(RegisterSweep.of(job.gaugeRequest(), asked.register(), asked.entries()));
   }
 
   private static boolean isYes(GaugeAnswer answer, List<Finding> findings) {

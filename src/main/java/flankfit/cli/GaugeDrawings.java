@@ -60,11 +60,6 @@ final class GaugeDrawings {
     return Stream.of(ladder, section, wall, chart).flatMap(Optional::stream);
   }
 
-  /** Whether a drawing shows the path as moved. */
-  boolean needsTravel() {
-    return wall.isPresent();
-  }
-
   boolean asked() {
     return files().findAny().isPresent();
   }

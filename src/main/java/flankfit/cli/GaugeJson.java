@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The answer {@code flankfit/gauge/1}. What the endless regular helix does not have (taper,
- * roundness, entry mark, odds) is left out rather than given as nothing.
+ * The answer {@code flankfit/gauge/1}. What a thread does not have (measures of less than a turn,
+ * odds) is left out rather than given as nothing.
  */
 final class GaugeJson {
   private GaugeJson() {}
@@ -95,6 +95,9 @@ final class GaugeJson {
     }
     rulings(thread, json);
     json.put("verdict", thread.verdict().words()).put("reason", thread.reason());
+    if (thread.real().isPresent()) {
+      RealJson.write(thread.real().get(), json);
+    }
     if (thread.bending().isPresent()) {
       CuttingJson.bending(thread.bending().get(), json);
     }

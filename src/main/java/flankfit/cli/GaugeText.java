@@ -24,7 +24,8 @@ import java.util.stream.Collectors;
 
 /** The gauge answer for a person: verdict first, figures, what to key in, cautions last. */
 final class GaugeText {
-  private static final int NAME = 30;
+  /** Width of a row's name. */
+  static final int NAME = 30;
 
   /** Begins what a switch at its default would change otherwise. */
   private static final String DEFAULT = " (the default; ";
@@ -101,7 +102,7 @@ final class GaugeText {
     text.out.append("    ");
     FindingText.wrap(thread.reason(), "    ", text.out);
     thread.finished().ifPresent(measures -> text.measures(thread, measures));
-    thread.real().ifPresent(real -> RealText.write(real, unit(thread), text.out));
+    thread.real().ifPresent(real -> RealText.write(thread, real, unit(thread), text.out));
     return text.out.toString();
   }
 
@@ -130,7 +131,10 @@ final class GaugeText {
             .go()
             .map(g -> "GO " + fine(g.pitch(), unit) + ", touched first by " + m.decidedBy().word())
             .orElse(""));
-    row("functional, flanks alone", m.functionalFlank(), unit, "");
+    // Alone they matter where the crest costs something.
+    if (!fine(m.functionalFlank(), unit).equals(fine(m.functional(), unit))) {
+      row("functional, flanks alone", m.functionalFlank(), unit, "");
+    }
     m.pitchOverBall().ifPresent(p -> row("pitch diameter over balls", p, unit, ""));
     row(
         "major diameter",

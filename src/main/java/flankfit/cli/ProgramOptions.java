@@ -33,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -82,13 +83,16 @@ final class ProgramOptions {
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Job run() throws RequestException {
+    return run(UnaryOperator.identity());
+  }
+
+  /** The same with a sheet that is changed first. */
+  Job run(UnaryOperator<SetupSheet> change) throws RequestException {
     Texts texts = read();
-    Interpretation done = Interpreter.interpret(texts.text(), texts.sheet(), texts.subprograms());
+    SetupSheet sheet = change.apply(texts.sheet());
+    Interpretation done = Interpreter.interpret(texts.text(), sheet, texts.subprograms());
     return new Job(
-        texts.text(),
-        texts.sheet(),
-        texts.subprograms(),
-        ProgramCheck.checked(done, texts.sheet()));
+        texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet));
   }
 
   /**
@@ -304,27 +308,17 @@ final class ProgramOptions {
 
     /** What the gauges will say. */
     GaugeAnswer gauge() {
-      return gauge(false);
-    }
-
-    /**
-     * What the gauges will say.
-     *
-     * @param realPath whether they are also screwed into the path as moved, which takes seconds
-     */
-    GaugeAnswer gauge(boolean realPath) {
-      return ThreadGauging.gauge(gaugeRequest(realPath));
+      return ThreadGauging.gauge(gaugeRequest());
     }
 
     /** What is to be gauged. */
-    GaugeRequest gaugeRequest(boolean realPath) {
+    GaugeRequest gaugeRequest() {
       return new GaugeRequest(
           interpretation.file(),
           interpretation.tape(),
           sheet,
           interpretation.radiusSettings(),
-          this::replay,
-          realPath);
+          this::replay);
     }
 
     /**

@@ -218,6 +218,7 @@ public enum Code {
   TH13(Severity.WARNING, false, "rows-do-not-match-lead"),
   TH14(Severity.WARNING, false, "passes-out-of-phase"),
   TH16(Severity.WARNING, false, "feed-meant-for-edge"),
+  TH17(Severity.ERROR, false, "body-in-metal"),
   // GA: gauging
   GA01(Severity.ERROR, false, "no-thread-in-motion"),
   GA02(Severity.ERROR, false, "hole-without-thread"),
@@ -226,6 +227,7 @@ public enum Code {
   GA05(Severity.NOTE, false, "gauge-limits-from-memory"),
   GA06(Severity.ERROR, false, "not-gauged"),
   GA09(Severity.WARNING, false, "material-unknown"),
+  GA12(Severity.WARNING, false, "path-not-gauged"),
   // AS: assumptions
   AS01(Severity.NOTE, false, "rapids-straight"),
   AS02(Severity.NOTE, false, "corners-exact"),

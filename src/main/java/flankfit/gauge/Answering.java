@@ -18,12 +18,14 @@ final class Answering {
   private final ThreadModel model;
   private final Measurer measurer;
   private final PassCuts cuts;
-  private final Optional<Tape> real;
+  private final RealWall real;
 
-  /**
-   * @param real the tape, when gauges are also to be screwed into the wall of the real path
-   */
-  Answering(FoundThread found, OffsetSolver solver, Tape tape, Optional<Tape> real) {
+  /** Gives the real answer of a thread that can be gauged; empty where it is not to be had. */
+  interface RealWall {
+    Optional<RealAnswer> of(FoundThread found);
+  }
+
+  Answering(FoundThread found, OffsetSolver solver, Tape tape, RealWall real) {
     this.real = real;
     this.found = found;
     this.solver = solver;
@@ -46,7 +48,7 @@ final class Answering {
         ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
     Optional<BendingAnswer> bending =
         measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
-    Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.map(t -> RealAnswer.of(found, t)));
+    Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.of(found));
     Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
     CutPass finish = model.finish();
     return new ThreadAnswer(

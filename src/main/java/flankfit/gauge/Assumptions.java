@@ -22,19 +22,18 @@ final class Assumptions {
   Assumptions(GaugeCondition condition, Text text, boolean realPath) {
     this.text = text;
     this.condition = condition;
-    if (!realPath) {
+    if (realPath) {
+      sentences.add(
+          "run-out is not part of the profile; diameters, advice and sweeps are those of an endless"
+              + " helix; on the path as moved gauges turn and shift but do not tilt; the worse verdict"
+              + " counts");
+    } else {
       sentences.add("entry and exit arcs and run-out are not part of the measured profile");
       sentences.add("gauges are held central in the thread and free to turn");
       sentences.add(
           "on an endless regular thread a NO-GO gauge stops at once or runs through; incomplete end"
               + " threads, which let it enter a little, are not modelled");
-      return;
     }
-    sentences.add("run-out is not part of the measured profile");
-    sentences.add(
-        "diameters and advice are those of an endless helix, its gauges held central; on the path"
-            + " as moved gauges are free to shift and turn but do not tilt; the worse of both"
-            + " counts");
   }
 
   List<String> list() {

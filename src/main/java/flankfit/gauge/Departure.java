@@ -82,7 +82,14 @@ public record Departure(double depth, double theta, double z, Flank flank) {
   }
 
   private static double median(double[] values) {
-    double[] sorted = Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
-    return sorted.length == 0 ? Double.NaN : sorted[sorted.length / 2];
+    double[] sorted = new double[values.length];
+    int count = 0;
+    for (double value : values) {
+      if (Double.isFinite(value)) {
+        sorted[count++] = value;
+      }
+    }
+    Arrays.sort(sorted, 0, count);
+    return count == 0 ? Double.NaN : sorted[count / 2];
   }
 }

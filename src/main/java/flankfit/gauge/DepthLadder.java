@@ -9,10 +9,10 @@ import java.util.Arrays;
  */
 final class DepthLadder {
   /** Steps on a flank, as a share of the pitch: it is nearly straight (1). */
-  private static final double FLANK_STEP = 1.0 / 40;
+  private static final double FLANK_STEP = 1.0 / 20;
 
   /** Steps beside the crest, where the corner of a groove is round, as a share of the pitch (1). */
-  private static final double CORNER_STEP = 1.0 / 100;
+  private static final double CORNER_STEP = 1.0 / 60;
 
   private DepthLadder() {}
 

@@ -18,6 +18,7 @@ final class FieldSampler {
   final double phase;
   final double mouth;
   final double farMouth;
+  final double[] face;
   final int size;
   final int[] direction;
   final double[] height;
@@ -42,8 +43,9 @@ final class FieldSampler {
     this.ladder = DepthLadder.of(spec);
     this.pitchLine = winding.turned(spec.basicPitch() / 2);
     this.sections = new WallSection[directions];
+    DepthMarks marks = DepthMarks.of(wall, winding, ladder);
     for (int i = 0; i < directions; i++) {
-      sections[i] = new WallSection(wall, winding, through, angle(i));
+      sections[i] = new WallSection(wall, winding, through, marks, angle(i));
     }
     this.phase = HelixPhase.of(sections, winding, pitchLine);
     double highest = Double.NEGATIVE_INFINITY;
@@ -55,6 +57,7 @@ final class FieldSampler {
     }
     this.mouth = Double.isFinite(highest) ? highest : wall.bottom();
     this.farMouth = Double.isFinite(lowest) ? lowest : wall.top();
+    this.face = new double[directions];
     double[][] found = elements();
     this.size = found.length;
     this.direction = new int[size];
@@ -103,7 +106,8 @@ final class FieldSampler {
   }
 
   private void readDirection(int wanted) {
-    GrooveReader reader = new GrooveReader(winding, ladder, pitchLine);
+    face[wanted] = sections[wanted].deepest(wall.top(), wall.top());
+    GrooveReader reader = new GrooveReader(winding, ladder, Arrays.binarySearch(ladder, pitchLine));
     for (int e = 0; e < size; e++) {
       if (direction[e] == wanted) {
         reader.read(sections[wanted], height[e]);

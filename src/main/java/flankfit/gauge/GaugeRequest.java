@@ -17,8 +17,8 @@ import java.util.function.Function;
  * @param setup holes, tools and registers
  * @param radiusSettings the D registers that the program sets itself, in order
  * @param replay runs the same program with other registers; empty when that run stops at an error
- * @param realPath whether gauges are also screwed into the wall of the real path, which takes
- *     longer
+ * @param realPath whether gauges are also screwed into the wall of the real path; without it every
+ *     answer is that of an endless helix, for comparing many of them
  */
 public record GaugeRequest(
     String program,
@@ -35,19 +35,24 @@ public record GaugeRequest(
     Objects.requireNonNull(replay, "replay");
   }
 
-  /** Without the real path. */
+  /** A program gauged on its real path. */
   public GaugeRequest(
       String program,
       Tape tape,
       SetupSheet setup,
       List<RadiusSetting> radiusSettings,
       Function<Offsets, Optional<Tape>> replay) {
-    this(program, tape, setup, radiusSettings, replay, false);
+    this(program, tape, setup, radiusSettings, replay, true);
   }
 
   /** A program that sets no register itself. */
   public GaugeRequest(
       String program, Tape tape, SetupSheet setup, Function<Offsets, Optional<Tape>> replay) {
-    this(program, tape, setup, List.of(), replay, false);
+    this(program, tape, setup, List.of(), replay, true);
+  }
+
+  /** The same, as endless helices only. */
+  public GaugeRequest withoutRealPath() {
+    return new GaugeRequest(program, tape, setup, radiusSettings, replay, false);
   }
 }

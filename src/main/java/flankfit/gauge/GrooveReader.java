@@ -7,13 +7,8 @@ final class GrooveReader {
   /** Share of the pitch that a groove must be open beside the helix to be the groove meant (1). */
   private static final double LEAST_COVER = 0.01;
 
-  /** Distance from a bottom at which the flanks beside it are read (mm). */
-  private static final double BESIDE = 1e-9;
-
   /** The same for a ridge, in turn until its metal shows: walls are good to a nanometre (mm). */
-  private static final double[] BESIDE_RIDGE = {BESIDE, 1e-6, 3e-6};
-
-  private static final int SAMPLES = 9;
+  private static final double[] BESIDE_RIDGE = {DepthMarks.BEYOND, 1e-6, 3e-6};
 
   double bottom;
   double ridgeUp;
@@ -27,14 +22,12 @@ final class GrooveReader {
 
   private final Winding winding;
   private final double[] ladder;
-  private final double pitchLine;
   private final int pitchStep;
 
-  GrooveReader(Winding winding, double[] ladder, double pitchLine) {
+  GrooveReader(Winding winding, double[] ladder, int pitchStep) {
     this.winding = winding;
     this.ladder = ladder;
-    this.pitchLine = pitchLine;
-    this.pitchStep = Arrays.binarySearch(ladder, pitchLine);
+    this.pitchStep = pitchStep;
     this.up = new double[ladder.length];
     this.down = new double[ladder.length];
   }
@@ -43,12 +36,12 @@ final class GrooveReader {
     double quarter = winding.pitch() / 4;
     Arrays.fill(up, Double.NaN);
     Arrays.fill(down, Double.NaN);
-    WallLine line = section.at(pitchLine);
+    WallLine line = section.atStep(pitchStep);
     int i = line.nearest(height, height - quarter, height + quarter, LEAST_COVER * winding.pitch());
     double inside = i >= 0 ? within(section, height, line, i) : nearBy(section, height);
     for (int step = 0; step < ladder.length && Double.isNaN(up[step]); step++) {
       if (ladder[step] < bottom && (i < 0 || step < pitchStep)) {
-        store(step, section.at(ladder[step]), inside, height);
+        store(step, section.atStep(step), inside, height);
       }
     }
     atBottom(section, inside, height);
@@ -68,7 +61,7 @@ final class GrooveReader {
     int i = stretch;
     for (int step = pitchStep; step < ladder.length; step++) {
       if (step > pitchStep) {
-        at = section.at(ladder[step]);
+        at = section.atStep(step);
         i = at.nearest(height, low, high, 0);
       }
       if (i < 0) {
@@ -79,7 +72,7 @@ final class GrooveReader {
       low = Math.max(low, at.low(i));
       high = Math.min(high, at.high(i));
     }
-    if (Double.isInfinite(section.depth(height))) {
+    if (section.isBeyond(height)) {
       bottom = Double.POSITIVE_INFINITY;
       return height;
     }
@@ -89,20 +82,13 @@ final class GrooveReader {
 
   /** Looks for the deepest place beside the helix where no groove reaches the pitch line. */
   private double nearBy(WallSection section, double height) {
-    double quarter = winding.pitch() / 4;
-    double step = 2 * quarter / (SAMPLES - 1);
-    double best = height;
-    bottom = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < SAMPLES; i++) {
-      double z = height - quarter + i * step;
-      double depth = section.depth(z);
-      // The face itself does not make a groove of the metal beside it.
-      if (Double.isFinite(depth) && depth > bottom) {
-        bottom = depth;
-        best = z;
-      }
-    }
-    return best;
+    double low = section.within(height - winding.pitch() / 4);
+    double high = section.within(height + winding.pitch() / 4);
+    // The face itself does not make a groove of the metal beside it.
+    bottom = low < high ? section.deepest(low, high) : Double.NEGATIVE_INFINITY;
+    return Double.isFinite(bottom)
+        ? section.at(bottom - DepthMarks.SHORT).openNear(height, low, high)
+        : height;
   }
 
   private void store(int step, WallLine line, double inside, double height) {
@@ -117,7 +103,7 @@ final class GrooveReader {
     upAtBottom = Double.NaN;
     downAtBottom = Double.NaN;
     if (Double.isFinite(bottom)) {
-      WallLine line = section.at(bottom - BESIDE);
+      WallLine line = section.at(bottom - DepthMarks.SHORT);
       int i = line.nearest(inside, inside - winding.pitch() / 4, inside + winding.pitch() / 4, 0);
       if (i >= 0) {
         upAtBottom = line.high(i) - height;
@@ -128,8 +114,8 @@ final class GrooveReader {
 
   /** Depth of the crest of the ridge beside a groove; infinite when no metal stands there. */
   private double ridge(WallSection section, double inside, boolean above) {
-    for (double depth : ladder) {
-      WallLine line = section.at(depth);
+    for (int step = 0; step < ladder.length; step++) {
+      WallLine line = section.atStep(step);
       int i = line.holding(inside);
       if (i < 0) {
         return Double.POSITIVE_INFINITY;

@@ -43,12 +43,25 @@ final class Judge {
                       n.turnsAllowed(),
                       real.noGo().turns(),
                       n.stops() && real.noGo().accepted()));
-      if (verdict != Verdict.GAUGES_GOOD || (real.reachesWanted() && real.noGo().accepted())) {
-        return new Ruling(bothGo, bothNoGo, plain, verdict, reason);
+      Optional<Plain> bothPlain =
+          plain.map(
+              p ->
+                  real.plain()
+                      .map(
+                          moved ->
+                              new Plain(
+                                  p.goEnters() && moved.goEnters(),
+                                  p.noGoStops() && moved.noGoStops()))
+                      .orElse(p));
+      Verdict both =
+          bothGo.isPresent() && bothNoGo.isPresent()
+              ? Judge.verdict(bothGo.get(), bothNoGo.get(), bothPlain)
+              : verdict;
+      if (verdict != Verdict.GAUGES_GOOD || both == Verdict.GAUGES_GOOD) {
+        return new Ruling(bothGo, bothNoGo, bothPlain, verdict, reason);
       }
-      Verdict worse = real.reachesWanted() ? Verdict.NO_GO_ENTERS : Verdict.GO_REFUSED;
       String told = "on the path as moved " + real.words() + "; of an endless helix, " + reason;
-      return new Ruling(bothGo, bothNoGo, plain, worse, told);
+      return new Ruling(bothGo, bothNoGo, bothPlain, both, told);
     }
 
     static Ruling notAThread(String reason) {

@@ -136,7 +136,8 @@ final class LargestGauge {
         return false;
       }
     }
-    throw new IllegalStateException("the largest gauge is not found in " + MOST_PIVOTS + " steps");
+    throw new UnsettledGaugeException(
+        "the largest gauge is not found in " + MOST_PIVOTS + " steps");
   }
 
   private void know(int id) {

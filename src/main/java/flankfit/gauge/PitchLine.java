@@ -21,8 +21,11 @@ final class PitchLine {
   private final double[] depth;
   private final double[] middle;
   private final double centre;
+  private final double[][] rows;
   private final double[] depthFit;
   private final double[] middleFit;
+  private final double[] depthFitted;
+  private final double[] middleFitted;
 
   PitchLine(WallField field, int[] elements) {
     this.field = field;
@@ -36,8 +39,14 @@ final class PitchLine {
       middle[i] = (up - down) / 2;
     }
     this.centre = Arrays.stream(elements).mapToDouble(field::height).average().orElse(0);
+    this.rows = new double[elements.length][];
+    for (int i = 0; i < elements.length; i++) {
+      rows[i] = termsAt(elements[i]);
+    }
     this.depthFit = fit(depth, TERMS);
     this.middleFit = fit(middle, 2);
+    this.depthFitted = fitted(depthFit);
+    this.middleFitted = fitted(middleFit);
   }
 
   /**
@@ -78,7 +87,7 @@ final class PitchLine {
     for (int round = 0; round < ROUNDS; round++) {
       double[] off = new double[fittedCount()];
       for (int i = 0; i < off.length; i++) {
-        off[i] = Math.abs(values[i] - fitted(fit, elements[i]));
+        off[i] = Math.abs(values[i] - fitted(fit, rows[i]));
       }
       double[] sorted = off.clone();
       Arrays.sort(sorted);
@@ -97,9 +106,9 @@ final class PitchLine {
     for (int i = 0; i < elements.length; i++) {
       for (int r = 0; r < terms && counts[i]; r++) {
         for (int c = 0; c < terms; c++) {
-          normal[r][c] += term(i, r) * term(i, c);
+          normal[r][c] += rows[i][r] * rows[i][c];
         }
-        right[r] += term(i, r) * values[i];
+        right[r] += rows[i][r] * values[i];
       }
     }
     double[] found = new double[TERMS];
@@ -119,23 +128,19 @@ final class PitchLine {
     return whole > 0 ? whole : elements.length;
   }
 
-  private double term(int i, int term) {
-    return termAt(elements[i], term);
+  private double[] termsAt(int e) {
+    double theta = field.theta(e);
+    return new double[] {1, field.height(e) - centre, Math.cos(theta), Math.sin(theta)};
   }
 
-  private double termAt(int e, int term) {
-    return switch (term) {
-      case 0 -> 1;
-      case 1 -> field.height(e) - centre;
-      case 2 -> Math.cos(field.theta(e));
-      default -> Math.sin(field.theta(e));
-    };
+  private double[] fitted(double[] fit) {
+    return Arrays.stream(rows).mapToDouble(at -> fitted(fit, at)).toArray();
   }
 
-  private double fitted(double[] fit, int e) {
+  private static double fitted(double[] fit, double[] at) {
     double sum = 0;
     for (int r = 0; r < TERMS; r++) {
-      sum += fit[r] * termAt(e, r);
+      sum += fit[r] * at[r];
     }
     return sum;
   }
@@ -155,17 +160,17 @@ final class PitchLine {
 
   /** Depth off the fitted cone about its own axis (mm). */
   double depthOff(int i) {
-    return depth[i] - fitted(depthFit, elements[i]);
+    return depth[i] - depthFitted[i];
   }
 
   /** Depth fitted: cone about its own axis (mm). */
   double depthFitted(int i) {
-    return fitted(depthFit, elements[i]);
+    return depthFitted[i];
   }
 
   /** The fitted cone at any element of the wall (mm). */
   double depthAt(int element) {
-    return fitted(depthFit, element);
+    return fitted(depthFit, termsAt(element));
   }
 
   /** Height of the groove's middle off the helix of the wanted lead (mm). */
@@ -175,7 +180,7 @@ final class PitchLine {
 
   /** The same, as fitted by a helix of another lead (mm). */
   double middleFitted(int i) {
-    return fitted(middleFit, elements[i]);
+    return middleFitted[i];
   }
 
   /** Growth of the depth with height (1). */

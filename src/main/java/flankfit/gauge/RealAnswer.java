@@ -1,9 +1,7 @@
 package flankfit.gauge;
 
-import flankfit.motion.Tape;
 import flankfit.sweep.GroovePhase;
 import flankfit.sweep.Rub;
-import flankfit.sweep.SweptWall;
 import flankfit.sweep.Wall;
 import java.util.List;
 import java.util.Objects;
@@ -16,16 +14,20 @@ import java.util.Optional;
  * @param go the GO gauge's way from the mouth
  * @param reachesWanted whether it passes the whole length wanted
  * @param noGo the NO-GO gauge's turns by the rule of the thread's system
+ * @param plain plain plugs between the ridges' crests, inside a hole
+ * @param depth what a GO plug marked for depth reads; empty where it goes through
  * @param measures measures over the turn and along the axis; empty below one turn of full form
  * @param rubs where what does not cut is driven into metal, deepest first
  * @param words the ways of both gauges in words
- * @param wall the wall
+ * @param wall the wall, about its hole's axis
  * @param phase where the grooves of the endless helix lie, to compare with
  */
 public record RealAnswer(
     Travel go,
     boolean reachesWanted,
     TurnsRuling noGo,
+    Optional<PlainRuling> plain,
+    Optional<DepthReading> depth,
     Optional<WallMeasures> measures,
     List<Rub> rubs,
     String words,
@@ -37,26 +39,9 @@ public record RealAnswer(
     rubs = List.copyOf(rubs);
   }
 
-  /** Screws the gauges into the real thread. */
-  static RealAnswer of(FoundThread found, Tape tape) {
-    RealPath path = new RealPath(found, tape);
-    SweptWall wall = path.wall();
-    WallField field = WallField.sample(wall, found.spec(), path.isThrough());
-    Travel go = Travel.of(field, ThreadGauge.go(found.spec()));
-    TurnsRuling noGo = TurnsRuling.of(field, ThreadGauge.noGo(found.spec()));
-    boolean inside = found.spec().internal();
-    StringBuilder words = new StringBuilder(TravelText.of(go, inside, found.text()));
-    for (Travel travel : noGo.travels()) {
-      words.append("; ").append(TravelText.of(travel, inside, found.text()));
-    }
+  /** The same wall elsewhere on the tape. */
+  RealAnswer with(List<Rub> otherRubs, GroovePhase otherPhase) {
     return new RealAnswer(
-        go,
-        go.reaches(Math.max(found.wantedBottom(), wall.bottom())),
-        noGo,
-        WallMeasures.of(field, found.wantedBottom()),
-        wall.rubs(),
-        words.toString(),
-        wall,
-        path.phase());
+        go, reachesWanted, noGo, plain, depth, measures, otherRubs, words, wall, otherPhase);
   }
 }

@@ -82,10 +82,11 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
                   tape ->
                       ThreadGauging.gauge(
                               new GaugeRequest(
-                                  request.program(),
-                                  tape,
-                                  request.setup().withOffsets(changed),
-                                  withoutAdvice -> Optional.empty()))
+                                      request.program(),
+                                      tape,
+                                      request.setup().withOffsets(changed),
+                                      withoutAdvice -> Optional.empty())
+                                  .withoutRealPath())
                           .threads())
               .orElse(List.of());
       steps.add(new Step(wear, threads));

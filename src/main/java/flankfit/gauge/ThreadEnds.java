@@ -38,11 +38,9 @@ final class ThreadEnds {
 
   /** Least diameter at the face of a hole, greatest of a boss: grooves that meet the face apart. */
   private static double faceDiameter(WallField field) {
-    Wall wall = field.wall();
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < field.directions(); i++) {
-      double theta = 2 * Math.PI * i / field.directions();
-      least = Math.min(least, field.winding().turned(wall.radius(theta, wall.top())));
+      least = Math.min(least, field.face(i));
     }
     return 2 * field.winding().turned(least);
   }

@@ -38,6 +38,7 @@ public final class ThreadGauging {
   private final Findings findings = new Findings();
   private final Assumptions assumptions;
   private final WorkpieceMetal metal;
+  private final RealAnswers realAnswers;
   private final List<ThreadAnswer> answers = new ArrayList<>();
   private final Set<String> met = new HashSet<>();
   private final Set<Integer> unknownTools = new HashSet<>();
@@ -52,6 +53,7 @@ public final class ThreadGauging {
     this.holes = new HoleMatcher(setup.holes());
     this.text = new Text(unit(request));
     this.assumptions = new Assumptions(setup.gauges(), text, request.realPath());
+    this.realAnswers = new RealAnswers(request.tape());
     this.metal = new WorkpieceMetal(setup, findings, assumptions);
   }
 
@@ -275,11 +277,27 @@ public final class ThreadGauging {
     fromMemory(scene);
     assumptions.of(found);
     FoundThread bent = found.bent(metal.bending(found));
-    answers.add(new Answering(bent, solver(found), request.tape(), onRealPath()).answer());
+    answers.add(new Answering(bent, solver(found), request.tape(), this::onRealPath).answer());
   }
 
-  private Optional<Tape> onRealPath() {
-    return request.realPath() ? Optional.of(request.tape()) : Optional.empty();
+  private Optional<RealAnswer> onRealPath(FoundThread found) {
+    if (!request.realPath()) {
+      return Optional.empty();
+    }
+    Scene scene = new Scene(request.program(), request.tape(), found);
+    try {
+      RealAnswer answer = realAnswers.of(found);
+      RubRule.check(scene, answer, findings);
+      return Optional.of(answer);
+    } catch (NoRealWallException e) {
+      findings.add(
+          Code.GA12,
+          scene.at(found.model().finish().pass()),
+          "no gauge is screwed into " + found.hole().name() + " as moved: " + e.getMessage(),
+          "its verdict is that of an endless helix: entry, exit and incomplete turns do not count",
+          "try the gauges on the first part");
+      return Optional.empty();
+    }
   }
 
   private static Optional<String> impossiblePath(FoundThread found) {

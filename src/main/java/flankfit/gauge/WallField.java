@@ -112,6 +112,11 @@ public final class WallField {
     return read.wall;
   }
 
+  /** Depth of the wall at the mouth's face in a direction (mm). */
+  double face(int direction) {
+    return read.face[direction];
+  }
+
   int size() {
     return read.size;
   }

@@ -11,6 +11,9 @@ final class WallLine {
   /** Distance from top or bottom at which a stretch counts as reaching it (mm). */
   private static final double AT_END = 1e-9;
 
+  /** Metal or room shorter than this is rounding (mm). */
+  private static final double NONE = 1e-10;
+
   private final double[] ends;
 
   private WallLine(double[] ends) {
@@ -80,5 +83,31 @@ final class WallLine {
       }
     }
     return best;
+  }
+
+  /** Length of a range on which the metal is gone (mm); -1 when the range is but touched. */
+  double open(double low, double high) {
+    double sum = 0;
+    boolean any = false;
+    for (int i = 0; i < count(); i++) {
+      double cover = Math.min(high, high(i)) - Math.max(low, low(i));
+      any |= cover > NONE;
+      sum += Math.max(0, cover);
+    }
+    return any ? sum : -1;
+  }
+
+  /** Length of a range on which metal stands (mm); -1 when it stands nowhere. */
+  double metal(double low, double high) {
+    double left = high - low - Math.max(0, open(low, high));
+    return left > NONE ? left : -1;
+  }
+
+  /** Height nearest to another, within a range that is open somewhere, where the metal is gone. */
+  double openNear(double height, double low, double high) {
+    int i = nearest(Math.min(Math.max(height, low), high), low, high, -AT_END);
+    return i < 0
+        ? height
+        : Math.min(Math.max(height, Math.max(low, low(i))), Math.min(high, high(i)));
   }
 }

@@ -198,7 +198,7 @@ public final class SetupReader {
         top.table("gauges", Keys.none().and("condition", "\"new\", \"middle\" or \"worn\""))
             .flatMap(t -> t.item("condition"));
     if (item.isEmpty() && matters) {
-      log.assume("gauges: condition not stated: new");
+      log.assume(SetupSheet.GAUGES_NOT_STATED);
     }
     return item.flatMap(
             i ->

@@ -110,6 +110,24 @@ public record SetupSheet(
         assumptions);
   }
 
+  /** The same sheet with gauges in another condition, whatever was assumed of them. */
+  public SetupSheet withGauges(GaugeCondition other) {
+    return new SetupSheet(
+        file,
+        title,
+        unit,
+        control,
+        stock,
+        keepOuts,
+        workOffsets,
+        holes,
+        tools,
+        offsets,
+        workpieceMaterial,
+        other,
+        assumptions.stream().filter(sentence -> !sentence.equals(GAUGES_NOT_STATED)).toList());
+  }
+
   /** The same sheet with other assumptions. */
   public SetupSheet withAssumptions(List<String> other) {
     return new SetupSheet(
@@ -127,6 +145,9 @@ public record SetupSheet(
         gauges,
         other);
   }
+
+  /** What is assumed of gauges of which nothing is said. */
+  static final String GAUGES_NOT_STATED = "gauges: condition not stated: new";
 
   /** Condition of the gauges. */
   public enum GaugeCondition {

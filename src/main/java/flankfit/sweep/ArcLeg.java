@@ -118,7 +118,7 @@ record ArcLeg(
       return Math.PI;
     }
     double square = (outside - nearest) * (outside + nearest) / (4 * apart * radius);
-    return 2 * Math.asin(Math.sqrt(Math.max(0, Math.min(1, square))));
+    return 2 * ArcSine.of(Math.sqrt(Math.max(0, Math.min(1, square))));
   }
 
   private Span span(Meeting meeting, double apart, double outside, double from, double to) {

@@ -18,6 +18,11 @@ public record CutterPath(List<PathPiece> pieces) {
   /** Distance of chords from arcs that do not lie in the XY plane (mm). */
   private static final double CHORD = 1e-5;
 
+  /** Steps of rounded lengths in a millimetre, of rounded angles in a radian: powers of two. */
+  private static final double LENGTHS = 0x1p30;
+
+  private static final double ANGLES = 0x1p36;
+
   /** Arcs whose centres lie as near to the thread's axis are its turns. */
   private static final Tolerance CONCENTRIC =
       new Tolerance(0.1, "mm", "an axis off by more is no wear or play but another thread's");
@@ -107,6 +112,54 @@ public record CutterPath(List<PathPiece> pieces) {
       }
     }
     return new CutterPath(changed);
+  }
+
+  /**
+   * The path as seen from an axis along Z, its moves counted from its first. Figures are rounded to
+   * a nanometre and less, so that the same moves about two axes are the same path to the last bit.
+   *
+   * @param x axis, part frame (mm)
+   * @param y axis, part frame (mm)
+   */
+  public CutterPath seenFrom(double x, double y) {
+    int first = pieces.isEmpty() ? 0 : pieces.get(0).move();
+    List<PathPiece> seen = new ArrayList<>(pieces.size());
+    for (PathPiece piece : pieces) {
+      if (piece instanceof PathPiece.Line line) {
+        Point from = seenFrom(line.from(), x, y);
+        seen.add(new PathPiece.Line(from, seenFrom(line.to(), x, y), line.move() - first));
+      } else {
+        seen.add(seenFrom((PathPiece.Arc) piece, x, y, first));
+      }
+    }
+    return new CutterPath(seen);
+  }
+
+  private static Point seenFrom(Point p, double x, double y) {
+    return new Point(rounded(p.x() - x), rounded(p.y() - y), rounded(p.z()));
+  }
+
+  private static PathPiece seenFrom(PathPiece.Arc arc, double x, double y, int first) {
+    double sweep = roundedAngle(arc.sweep());
+    return new PathPiece.Arc(
+        rounded(arc.x() - x),
+        rounded(arc.y() - y),
+        rounded(arc.radius()),
+        rounded(arc.endRadius()),
+        roundedAngle(arc.startAngle()),
+        sweep == 0 ? arc.sweep() : sweep,
+        rounded(arc.zStart()),
+        rounded(arc.zEnd()),
+        arc.move() - first);
+  }
+
+  /** A length to the nearest nanometre or so (mm). */
+  public static double rounded(double length) {
+    return Math.rint(length * LENGTHS) / LENGTHS + 0.0;
+  }
+
+  private static double roundedAngle(double angle) {
+    return Math.rint(angle * ANGLES) / ANGLES + 0.0;
   }
 
   /** A change that leaves circles circles. */

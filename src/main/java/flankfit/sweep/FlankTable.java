@@ -7,8 +7,11 @@ package flankfit.sweep;
 final class FlankTable implements FlankShape {
   private static final int MOST_STEPS = 40;
 
-  /** Change of the contact's distance at which its search ends (mm). */
-  private static final double SETTLED = 1e-12;
+  /**
+   * Change of the contact's distance at which its search ends (mm): the reach is greatest there, so
+   * it is right to the square of what is left, far below 1e-12.
+   */
+  private static final double SETTLED = 1e-7;
 
   private final double root;
   private final double step;

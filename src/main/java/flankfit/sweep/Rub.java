@@ -11,4 +11,9 @@ package flankfit.sweep;
  * @param depth depth beyond the blank (mm), above 0; accurate to 1e-6 on arcs about the axis
  */
 public record Rub(
-    int sweep, Cutter.Section section, int move, double theta, double z, double depth) {}
+    int sweep, Cutter.Section section, int move, double theta, double z, double depth) {
+  /** The same place in another move of the tape. */
+  public Rub inMove(int other) {
+    return new Rub(sweep, section, other, theta, z, depth);
+  }
+}

@@ -13,6 +13,7 @@ final class RubSearch {
   private final SweptWall wall;
   private final double x;
   private final double y;
+  private final double[] at = new double[3];
 
   private RubSearch(SweptWall wall, double x, double y) {
     this.wall = wall;
@@ -61,13 +62,12 @@ final class RubSearch {
   }
 
   private double depth(PathPiece piece, Cutter.Section section, double share) {
-    double[] p = new double[3];
-    piece.pointAt(share, p);
-    double low = Math.max(wall.bottom(), p[2] + section.from());
-    if (low >= Math.min(wall.top(), p[2] + section.to())) {
+    piece.pointAt(share, at);
+    double low = Math.max(wall.bottom(), at[2] + section.from());
+    if (low >= Math.min(wall.top(), at[2] + section.to())) {
       return Double.NEGATIVE_INFINITY;
     }
-    double off = Math.hypot(p[0] - x, p[1] - y);
+    double off = Math.hypot(at[0] - x, at[1] - y);
     double blank = wall.blankRadius(low);
     return wall.isInternal() ? off + section.radius() - blank : blank - (off - section.radius());
   }

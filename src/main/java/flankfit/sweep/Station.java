@@ -46,8 +46,11 @@ record Station(double radius, double pathRadius, double lead) implements Meeting
   public double risen(double distance) {
     // 2 asin of the half chord keeps its digits near φ = 0, where acos loses half of them.
     double square = distance * distance - nearest() * nearest();
-    double half = Math.sqrt(Math.max(0, square) / (4 * radius * pathRadius));
-    return rise() * 2 * Math.asin(Math.min(1, half));
+    if (square <= 0) {
+      return 0;
+    }
+    double half = Math.sqrt(square / (4 * radius * pathRadius));
+    return rise() * 2 * ArcSine.of(Math.min(1, half));
   }
 
   @Override

@@ -1,10 +1,13 @@
 package flankfit.sweep;
 
+import flankfit.sweep.Blank.Corner;
 import flankfit.unit.Require;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 
 /**
  * The wall that real cutters leave on real, finite paths: entry and exit arcs, incomplete turns,
@@ -146,6 +149,14 @@ public final class SweptWall implements Wall {
       track.open(px, py, out);
     }
     return out.joined(stretches);
+  }
+
+  @Override
+  public double[] likelyRadii() {
+    DoubleStream bare =
+        blanks.stream().flatMap(b -> b.corners().stream()).mapToDouble(Corner::radius);
+    DoubleStream cut = Arrays.stream(tracks).mapToDouble(track -> track.deepest(internal));
+    return DoubleStream.concat(bare, cut).filter(r -> r > 0).sorted().distinct().toArray();
   }
 
   /** Radius of the blanks at a height (mm): where metal begins before the thread. */

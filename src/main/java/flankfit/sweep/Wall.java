@@ -37,4 +37,12 @@ public interface Wall {
    * @param z height (mm), from bottom to top
    */
   double radius(double theta, double z);
+
+  /**
+   * Radii at which the surface is likely to lie (mm), such as those of the blank and those that no
+   * tooth reaches beyond: hints that spare a search its steps, never more than that.
+   */
+  default double[] likelyRadii() {
+    return new double[0];
+  }
 }

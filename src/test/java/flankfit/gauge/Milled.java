@@ -30,6 +30,7 @@ class Milled {
   double hole = 18.5;
   boolean boss;
   double threadDepth = 16;
+  Optional<Double> depth = Optional.empty();
   double mill = 14;
   int rows = 12;
   double rowPitch = 1.5;
@@ -182,7 +183,7 @@ class Milled {
               axis.y(),
               0,
               hole,
-              Optional.empty(),
+              depth,
               Math.PI,
               Optional.empty(),
               thread.isEmpty() ? Optional.empty() : Optional.of(thread),
@@ -245,6 +246,11 @@ class Milled {
     SetupSheet sheet = sheet();
     return new GaugeRequest(
         "job.nc", tape(sheet.offsets()), sheet, offsets -> Optional.of(tape(offsets)));
+  }
+
+  /** The only thread as that of an endless helix, which advice is about. */
+  ThreadAnswer endless() {
+    return ThreadGauging.gauge(request().withoutRealPath()).threads().get(0);
   }
 
   ThreadAnswer only() {

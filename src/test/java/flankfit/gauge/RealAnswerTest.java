@@ -3,6 +3,15 @@ package flankfit.gauge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
+import flankfit.motion.ModalState;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Point;
+import flankfit.motion.TapeBuilder;
+import flankfit.setup.Tool;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Gauges screwed into the path as moved, from the tape on. */
@@ -10,16 +19,7 @@ class RealAnswerTest {
   private final Milled job = new Milled();
 
   private ThreadAnswer answer() {
-    GaugeRequest request = job.request();
-    GaugeAnswer answer =
-        ThreadGauging.gauge(
-            new GaugeRequest(
-                request.program(),
-                request.tape(),
-                request.setup(),
-                request.radiusSettings(),
-                request.replay(),
-                true));
+    GaugeAnswer answer = job.gauge();
     assertThat(answer.threads()).hasSize(1);
     return answer.threads().get(0);
   }
@@ -77,7 +77,114 @@ class RealAnswerTest {
   }
 
   @Test
-  void it_is_reckoned_only_when_asked_for() {
+  void holes_cut_by_the_same_moves_answer_to_the_last_bit_as_each_does_alone() {
+    job.wear = -0.045;
+    job.entryRiseShare = 0.25;
+    List<Point> axes =
+        List.of(
+            new Point(0, 0, 0),
+            new Point(-31.1, 17.3, 0),
+            new Point(123.4567, -0.1, 0),
+            new Point(1.0 / 3, 250.7, 0));
+    job.axes = axes;
+    List<ThreadAnswer> together = job.gauge().threads();
+    assertThat(together).hasSize(4);
+    for (int i = 0; i < 4; i++) {
+      job.axes = axes.subList(i, i + 1);
+      RealAnswer alone = job.only().real().orElseThrow();
+      RealAnswer real = together.get(i).real().orElseThrow();
+      assertThat(real.go()).isEqualTo(alone.go());
+      assertThat(real.noGo()).isEqualTo(alone.noGo());
+      assertThat(real.measures()).isEqualTo(alone.measures());
+      assertThat(real.plain()).isEqualTo(alone.plain());
+      assertThat(real.depth()).isEqualTo(alone.depth());
+      assertThat(real.words()).isEqualTo(alone.words());
+      // They share what was read once.
+      assertThat(real.wall()).isSameAs(together.get(0).real().orElseThrow().wall());
+    }
+  }
+
+  @Test
+  void a_hole_cut_a_little_otherwise_is_read_for_itself() {
+    job.wear = -0.045;
+    job.axes = List.of(new Point(0, 0, 0), new Point(40, 0, 0));
+    job.holesAt = List.of(new Point(0, 0, 0), new Point(40.000001, 0, 0));
+    List<ThreadAnswer> answers = job.gauge().threads();
+    assertThat(answers.get(1).real().orElseThrow().wall())
+        .isNotSameAs(answers.get(0).real().orElseThrow().wall());
+    assertThat(answers.get(1).real().orElseThrow().go().turns())
+        .isCloseTo(answers.get(0).real().orElseThrow().go().turns(), within(0.01));
+  }
+
+  private List<Finding> told(Code code) {
+    return job.gauge().findings().stream().filter(f -> f.code() == code).toList();
+  }
+
+  @Test
+  void a_neck_driven_into_the_wall_is_told_from_a_fiftieth_on() {
+    // Path radius 3.045: a neck of radius 9.25 - 3.045 + d goes d into the hole of 18.5 mm.
+    job.wear = -0.045;
+    job.fluteLength = 8;
+    job.rows = 5;
+    job.neck = Optional.of(new Tool.Section(2 * (9.25 - 3.045 + 0.021), 40));
+    List<Finding> findings = told(Code.TH17);
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).what()).contains("neck", "0.021 mm");
+    assertThat(findings.get(0).place().line()).isPositive();
+    job.neck = Optional.of(new Tool.Section(2 * (9.25 - 3.045 + 0.019), 40));
+    assertThat(told(Code.TH17)).isEmpty();
+  }
+
+  @Test
+  void a_wall_that_is_too_long_to_read_is_told_and_the_endless_helix_rules() {
+    job.wear = -0.045;
+    job.zStart = -16.5;
+    job.threadDepth = 16;
+    job.depth = Optional.of(751.0);
+    assertThat(told(Code.GA12)).hasSize(1);
+    assertThat(told(Code.GA12).get(0).what()).contains("501 turns");
     assertThat(job.only().real()).isEmpty();
+    assertThat(job.only().verdict()).isEqualTo(job.endless().verdict());
+    job.depth = Optional.of(22.0);
+    assertThat(told(Code.GA12)).isEmpty();
+  }
+
+  @Test
+  void the_depth_plug_reads_the_thread_and_plain_plugs_read_the_hole() {
+    job.wear = -0.045;
+    job.depth = Optional.of(22.0);
+    RealAnswer real = job.only().real().orElseThrow();
+    // The lowest row's middle stands at the tip of the start plus the tooth's height, Z-16.
+    assertThat(real.depth().orElseThrow().reads()).isCloseTo(16, within(0.15));
+    assertThat(real.plain().orElseThrow().go().clearance())
+        .isCloseTo(18.5 - job.only().spec().gauges().orElseThrow().plainGo(), within(1e-6));
+    assertThat(real.plain().orElseThrow().noGoStops()).isTrue();
+  }
+
+  @Test
+  void what_the_mill_did_far_from_the_hole_before_changes_nothing() {
+    job.wear = -0.045;
+    RealAnswer alone = job.only().real().orElseThrow();
+    GaugeRequest request = job.request();
+    TapeBuilder longer = new TapeBuilder(new Point(0, 0, 50), Milled.RATES);
+    ModalState state = request.tape().state(0);
+    for (int i = 0; i < 5000; i++) {
+      longer.straight(MoveKind.LINE, 100 + i % 2, 0.01 * i, -3, 1, 1, state);
+    }
+    longer.straight(MoveKind.LINE, 0, 0, 5, 2, 2, state);
+    job.writeTo(longer, 0.045);
+    GaugeRequest after =
+        new GaugeRequest("job.nc", longer.build(), request.setup(), offsets -> Optional.empty());
+    RealAnswer real = ThreadGauging.gauge(after).threads().get(0).real().orElseThrow();
+    assertThat(real.go().turns()).isCloseTo(alone.go().turns(), within(0.01));
+    assertThat(real.measures().orElseThrow().pitch().mean())
+        .isCloseTo(alone.measures().orElseThrow().pitch().mean(), within(1e-6));
+  }
+
+  @Test
+  void it_is_left_out_where_many_are_compared() {
+    GaugeAnswer answer = ThreadGauging.gauge(job.request().withoutRealPath());
+    assertThat(answer.threads().get(0).real()).isEmpty();
+    assertThat(answer.assumptions()).anyMatch(s -> s.contains("incomplete end threads"));
   }
 }

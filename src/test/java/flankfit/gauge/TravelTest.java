@@ -208,4 +208,19 @@ class TravelTest {
         .isCloseTo(2.125, within(0.001));
     assertThat(Travel.of(field, noGo, From.MOUTH, Play.CENTRAL).turns()).isLessThan(0.5);
   }
+
+  @Test
+  void every_element_has_a_bottom_wherever_the_wall_ends() {
+    TurnedWall wall = new TurnedWall("M16x2-6H");
+    wall.lastGroove = -11;
+    for (int k = 0; k < 40; k++) {
+      // Steps unlike those of the elements, whose heights differ by a 60th of a millimetre.
+      wall.bottom = -15 - 0.0513 * k;
+      WallField field = WallField.sample(wall, wall.spec, true, 24);
+      for (int e = 0; e < field.size(); e++) {
+        assertThat(field.bottom(e)).isGreaterThanOrEqualTo(wall.minor - 1e-6);
+      }
+      assertThat(PlainTravel.of(field, 2 * wall.minor - 0.01).end()).isEqualTo(End.THROUGH);
+    }
+  }
 }
