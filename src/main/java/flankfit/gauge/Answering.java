@@ -9,6 +9,7 @@ import flankfit.sweep.RegularThread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Puts the answer on one thread together. */
 final class Answering {
@@ -19,12 +20,20 @@ final class Answering {
   private final Measurer measurer;
   private final PassCuts cuts;
   private final Optional<Tape> real;
+  private final Function<Optional<double[]>, ThreadVariation> varied;
 
   /**
    * @param real the tape, when gauges are also to be screwed into the wall of the real path
+   * @param varied makes the thread's variation of the slopes of its register
    */
-  Answering(FoundThread found, OffsetSolver solver, Tape tape, Optional<Tape> real) {
+  Answering(
+      FoundThread found,
+      OffsetSolver solver,
+      Tape tape,
+      Optional<Tape> real,
+      Function<Optional<double[]>, ThreadVariation> varied) {
     this.real = real;
+    this.varied = varied;
     this.found = found;
     this.solver = solver;
     this.spec = found.spec();
@@ -48,6 +57,8 @@ final class Answering {
         measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
     Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.map(t -> RealAnswer.of(found, t)));
     Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
+    Optional<ThreadVariation> variation =
+        ruling.go().map(go -> varied.apply(solver.slopes(found)));
     CutPass finish = model.finish();
     return new ThreadAnswer(
         found.hole().name(),
@@ -70,7 +81,8 @@ final class Answering {
         reason(ruled, offset) + stiff(bending, ruling.verdict()),
         offset,
         bending,
-        moved);
+        moved,
+        variation);
   }
 
   /** On a taper the tightest row alone decides what enters. */
