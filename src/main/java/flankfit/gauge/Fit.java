@@ -88,13 +88,10 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
         room(groove, mate, root, relieved, flank), room(groove, mate, relieved, crest, flank));
   }
 
-  /** What the gauge's crest cylinder leaves for it (mm); infinite while there is play at it. */
-  static double ofCrest(RegularThread thread, Mate mate) {
-    double sign = mate.internal() ? 1 : -1;
-    double beyond = sign * (mate.crestRadius() - thread.groove().bottom());
-    return beyond > 0
-        ? mate.pitchDiameter() - sign * 2 * beyond
-        : sign * Double.POSITIVE_INFINITY;
+  /** Play of the gauge's crest in the groove's bottom (mm on the radius); negative: it is kept out. */
+  static double play(RegularThread thread, Mate mate) {
+    double play = thread.groove().bottom() - mate.crestRadius();
+    return mate.internal() ? play : -play;
   }
 
   private static Fit decided(Mate mate, Groove groove, double flanks, double full, boolean up) {

@@ -1,5 +1,7 @@
 package flankfit.gauge;
 
+import flankfit.standard.ThreadSpec;
+
 /**
  * The diameters of a thread that gauges feel (mm).
  *
@@ -7,13 +9,17 @@ package flankfit.gauge;
  * @param felt simple pitch diameter where a NO-GO gauge must have stopped
  * @param flanks what flanks and the groove's corners leave for the GO gauge: its functional
  *     diameter while its crest cylinder goes in
- * @param crest what the GO gauge's crest cylinder leaves for it; infinite (of a boss: minus
- *     infinite) while there is play at the crest
+ * @param play play of the GO gauge's crest in the groove's bottom (mm on the radius); negative when
+ *     the crest keeps it out
  * @param ridge diameter of the ridge's crest: minor in a hole, major on a boss
  */
-public record Formed(double simple, double felt, double flanks, double crest, double ridge) {
+public record Formed(double simple, double felt, double flanks, double play, double ridge) {
   /** Functional diameter with the GO gauge's full crest (mm). */
-  public double functional(boolean internal) {
-    return internal ? Math.min(flanks, crest) : Math.max(flanks, crest);
+  public double functional(ThreadSpec spec) {
+    if (play >= 0) {
+      return flanks;
+    }
+    double byCrest = Mate.goPitch(spec) + (spec.internal() ? 2 : -2) * play;
+    return spec.internal() ? Math.min(flanks, byCrest) : Math.max(flanks, byCrest);
   }
 }

@@ -126,9 +126,9 @@ public final class ThreadVariation {
     RegularThread tight = stiff ? mean : thread(deviation, bent.tight());
     Mate mate = Mate.of(spec());
     double flanks = Fit.ofFlanks(tight, mate, found.accumulatedError());
-    double crest = Fit.ofCrest(tight, mate);
+    double play = Fit.play(tight, mate);
     return Double.isFinite(simple + felt + flanks)
-        ? Optional.of(new Formed(simple, felt, flanks, crest, 2 * mean.crest()))
+        ? Optional.of(new Formed(simple, felt, flanks, play, 2 * mean.crest()))
         : Optional.empty();
   }
 
