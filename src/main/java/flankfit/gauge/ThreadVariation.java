@@ -239,6 +239,11 @@ public final class ThreadVariation {
     return found.spec();
   }
 
+  /** Turns that a NO-GO gauge may go by the rule of the thread's own system (1). */
+  public double turnsAllowed() {
+    return TurnsRuling.allowed(spec());
+  }
+
   /** The hole or boss. */
   public Hole hole() {
     return found.hole();
