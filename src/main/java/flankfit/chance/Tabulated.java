@@ -16,7 +16,8 @@ public final class Tabulated {
   /** Pieces to begin with, so that no bend hides between two ends. */
   private static final int FIRST = 8;
 
-  private static final int MOST = 4096;
+  /** Part of the whole range that a piece is not cut below. */
+  private static final int FINEST = 1 << 16;
 
   private final double[] x;
   private final double[] y;
@@ -51,7 +52,7 @@ public final class Tabulated {
       before = at;
       beforeY = value;
     }
-    double narrowest = (high - low) / MOST;
+    double narrowest = (high - low) / FINEST;
     List<double[]> done = new ArrayList<>();
     done.add(new double[] {low, beforeY});
     while (!open.isEmpty()) {

@@ -9,6 +9,7 @@ import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
+import flankfit.odds.OddsAnswer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ final class GaugeCommand implements Callable<Integer> {
   @Mixin private ProgramOptions program = new ProgramOptions();
   @Mixin private OutputOptions output = new OutputOptions();
   @Mixin private GaugeDrawings drawings = new GaugeDrawings();
+  @Mixin private OddsOptions chance = new OddsOptions();
 
   @Option(
       names = "--travel",
@@ -60,13 +62,14 @@ final class GaugeCommand implements Callable<Integer> {
     ProgramOptions.Job job = program.run();
     drawings.check(sweep.isPresent(), job.subprogramFiles());
     GaugeAnswer answer = job.gauge(travel || drawings.needsTravel());
-    List<Finding> findings = findings(job.interpretation(), answer);
+    Optional<OddsAnswer> odds = chance.answer(job, answer);
+    List<Finding> findings = findings(job.interpretation(), answer, odds);
     Optional<RegisterSweep> swept = sweep(job);
     List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
     if (output.json()) {
-      GaugeJson.write(job, answer, swept, findings, terminal.outBytes());
+      GaugeJson.write(job, answer, odds, swept, findings, terminal.outBytes());
     } else {
-      terminal.result(GaugeText.of(job, answer, swept, written, findings, output.style()));
+      terminal.result(GaugeText.of(job, answer, odds, swept, written, findings, output.style()));
     }
     return isYes(answer, findings) ? ExitStatus.OK : ExitStatus.ANSWER_NO;
   }
@@ -85,6 +88,14 @@ final class GaugeCommand implements Callable<Integer> {
         && answer.threads().stream()
             .map(ThreadAnswer::verdict)
             .allMatch(verdict -> verdict == Verdict.GAUGES_GOOD);
+  }
+
+  private static List<Finding> findings(
+      Interpretation done, GaugeAnswer answer, Optional<OddsAnswer> odds) {
+    Findings all = new Findings();
+    all.addAll(findings(done, answer));
+    odds.ifPresent(o -> all.addAll(o.findings()));
+    return all.sorted();
   }
 
   /** Findings of the control and of gauging together. */

@@ -275,14 +275,16 @@ public final class ThreadGauging {
     fromMemory(scene);
     assumptions.of(found);
     FoundThread bent = found.bent(metal.bending(found));
-    answers.add(
+    ThreadAnswer answer =
         new Answering(
                 bent,
                 solver(found),
                 request.tape(),
                 onRealPath(),
                 slopes -> variation(found, bent, slopes))
-            .answer());
+            .answer();
+    answers.add(answer);
+    answer.offset().ifPresent(offset -> WearRule.check(scene, offset, setup, findings));
   }
 
   private ThreadVariation variation(

@@ -16,8 +16,11 @@ final class Advising {
   /** Chance below which an offset is to be entered anew (1). */
   static final double LEVEL = 0.95;
 
-  /** Entries whose chance falls short of the best by no more count as equal (1). */
-  private static final double EQUAL = 1e-4;
+  /**
+   * Entries whose chance falls short of the best by no more count as equal (1); the middle of them is
+   * advised. So a little doubt about the sheet does not drag the thread to one gauge's edge.
+   */
+  private static final double EQUAL = 0.01;
 
   /** Parts that are looked ahead. */
   private static final int FARTHEST = 1000;
@@ -258,8 +261,11 @@ final class Advising {
   private List<String> assumptions(boolean drifts) {
     List<String> told = new ArrayList<>(model.inputs().assumptions());
     told.add(
-        "gauging: one observation in a hundred is taken as mistaken, one sheet in two hundred as"
-            + " wrong about the mill; gauge and hand are good to 0.002 mm (no source)");
+        "gauging: one observation in two hundred is taken as mistaken, one sheet in fifty as wrong"
+            + " about the mill; gauge and hand are good to 0.002 mm (no source)");
+    told.add(
+        "gauging: what entries have a chance within one in a hundred of the best count as equal;"
+            + " their middle is advised");
     told.add(
         "gauging: turns of a GO that stops tell only that it stops; a size measured without an"
             + " uncertainty is good to 0.003 mm, ± is taken as two standard deviations");

@@ -13,10 +13,16 @@ import org.hipparchus.special.Erf;
  */
 final class Belief {
   /** Share of observations that are simply mistaken (1): burr, dirt, misread; no source. */
-  static final double MISTAKEN = 0.01;
+  static final double MISTAKEN = 0.005;
 
   /** Chance that the sheet is wrong about the mill (1): another mill, another register; no source. */
-  static final double WRONG_SHEET = 0.005;
+  static final double WRONG_SHEET = 0.02;
+
+  /** Standard deviation of the size as cut when the sheet is wrong (mm on the radius): no source. */
+  private static final double WRONG_BY = 0.05;
+
+  /** Share of wrong sheets that say nothing at all about the size (1). */
+  private static final double WHOLLY_WRONG = 0.1;
 
   /** Standard deviation of the drift for one part (mm on the radius): no source. */
   static final double DRIFT = 5e-4;
@@ -71,13 +77,20 @@ final class Belief {
     this.first = first;
     this.last = first;
     this.prior = sizes.prior();
-    double[] doubted = new double[prior.length];
-    for (int i = 0; i < prior.length; i++) {
-      doubted[i] = (1 - WRONG_SHEET) * prior[i] + WRONG_SHEET / prior.length;
-    }
     double[] rates = drifts ? rates() : new double[] {0};
     this.grid =
-        new DriftGrid(-FeltSizes.MOST, FeltSizes.STEP, doubted, rates, rateWeights(rates));
+        new DriftGrid(-FeltSizes.MOST, FeltSizes.STEP, doubted(prior), rates, rateWeights(rates));
+  }
+
+  /** The sheet's sizes with the doubt that any sheet deserves. */
+  private static double[] doubted(double[] prior) {
+    double[] wrong = DriftGrid.blurred(prior, WRONG_BY / FeltSizes.STEP);
+    double[] doubted = new double[prior.length];
+    for (int i = 0; i < prior.length; i++) {
+      double any = (1 - WHOLLY_WRONG) * wrong[i] + WHOLLY_WRONG / prior.length;
+      doubted[i] = (1 - WRONG_SHEET) * prior[i] + WRONG_SHEET * any;
+    }
+    return doubted;
   }
 
   /** Drifts that lie closer where they are likelier. */
