@@ -106,24 +106,23 @@ final class Advising {
   }
 
   private Key key(OffsetAdvice o) {
-    double best = best(o, Double.POSITIVE_INFINITY);
-    double wear = model.thread().wearLimit().map(limit -> best(o, limit)).orElse(best);
+    double best = best(o);
+    double wear =
+        model.thread().wearLimit().map(limit -> within(best, limit, o.increment())).orElse(best);
     return new Key(o.register(), o.now(), wear, best, pitch(wear), chances(wear));
   }
 
-  /** The middle of the entries with the greatest chance, within a limit (mm, as entered). */
-  private double best(OffsetAdvice o, double limit) {
+  /** The entry nearest to another that the control takes (mm): the chance falls evenly from it. */
+  private static double within(double best, double limit, double increment) {
+    double most = Math.floor(limit / increment + 1e-9) * increment;
+    return Math.abs(best) <= most + increment / 2 ? best : Math.copySign(most, best);
+  }
+
+  /** The middle of the entries with the greatest chance (mm, as entered). */
+  private double best(OffsetAdvice o) {
     double range = (FeltSizes.WIDEST - FeltSizes.MOST) / Math.abs(belief.shift(o.now() + 1));
     long first = (long) Math.ceil((o.now() - range) / o.increment());
     long last = (long) Math.floor((o.now() + range) / o.increment());
-    if (Double.isFinite(limit)) {
-      long most = (long) Math.floor(limit / o.increment() + 1e-9);
-      first = Math.max(first, -most);
-      last = Math.min(last, most);
-      if (first > last) {
-        return o.now() > 0 ? most * o.increment() : -most * o.increment();
-      }
-    }
     double[] chance = new double[(int) (last - first + 1)];
     double greatest = 0;
     for (int i = 0; i < chance.length; i++) {
@@ -261,8 +260,9 @@ final class Advising {
   private List<String> assumptions(boolean drifts) {
     List<String> told = new ArrayList<>(model.inputs().assumptions());
     told.add(
-        "gauging: one observation in two hundred is taken as mistaken, one sheet in fifty as wrong"
-            + " about the mill; gauge and hand are good to 0.002 mm (no source)");
+        "gauging: one gauge result in two hundred and one measurement in a thousand are taken as"
+            + " mistaken, one sheet in fifty as wrong about the mill; gauge and hand are good to"
+            + " 0.002 mm (no source)");
     told.add(
         "gauging: what entries have a chance within one in a hundred of the best count as equal;"
             + " their middle is advised");

@@ -15,6 +15,9 @@ final class Belief {
   /** Share of observations that are simply mistaken (1): burr, dirt, misread; no source. */
   static final double MISTAKEN = 0.005;
 
+  /** The same of measured sizes (1); no source. */
+  static final double MISMEASURED = 0.001;
+
   /** Chance that the sheet is wrong about the mill (1): another mill, another register; no source. */
   static final double WRONG_SHEET = 0.02;
 
@@ -134,9 +137,10 @@ final class Belief {
   /** Likelihood of an observation for a size as cut; never 0. */
   DoubleUnaryOperator likelihood(Observation observation, double wear) {
     DoubleUnaryOperator trusted = trusted(observation, wear);
-    double mistaken =
-        observation instanceof Observation.Pitch ? MISTAKEN / ANYWHERE : MISTAKEN / 2;
-    return size -> (1 - MISTAKEN) * trusted.applyAsDouble(size) + mistaken;
+    boolean measured = observation instanceof Observation.Pitch;
+    double share = measured ? MISMEASURED : MISTAKEN;
+    double mistaken = measured ? share / ANYWHERE : share / 2;
+    return size -> (1 - share) * trusted.applyAsDouble(size) + mistaken;
   }
 
   private DoubleUnaryOperator trusted(Observation observation, double wear) {

@@ -38,6 +38,11 @@ final class FeltSizes {
    */
   static final double FEEL = 0.002;
 
+  private static final int MOST_STEPS = 8;
+
+  /** Spare at which a search ends (mm). */
+  private static final double SETTLED = 1e-7;
+
   private final OddsModel model;
   private final double sign;
   private final Tabulated pitchOfSize;
@@ -95,15 +100,39 @@ final class FeltSizes {
   private double threshold(OddsModel.Made draw, DoubleUnaryOperator spare) {
     double low = model.given().shallowest();
     double high = model.given().deepest();
-    if (spare.applyAsDouble(low) >= 0) {
-      return Double.NEGATIVE_INFINITY;
+    double depth = secant(spare, low, high);
+    if (Double.isNaN(depth)) {
+      if (spare.applyAsDouble(low) >= 0) {
+        return Double.NEGATIVE_INFINITY;
+      }
+      if (spare.applyAsDouble(high) < 0) {
+        return Double.POSITIVE_INFINITY;
+      }
+      depth = Root.between(spare, low, high);
     }
-    if (spare.applyAsDouble(high) < 0) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double depth = Root.between(spare, low, high);
     // The path of this part is not the mill's: it is taken off again.
     return pitchOfSize.where(sign * draw.at(depth).simple()) - draw.path();
+  }
+
+  /** Where a spare is 0, quickly, since it rises nearly evenly by 2 : 1; NaN when not found so. */
+  private static double secant(DoubleUnaryOperator spare, double low, double high) {
+    double at = 0;
+    double value = spare.applyAsDouble(at);
+    double slope = 2;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double next = at - value / slope;
+      if (!(next >= low && next <= high)) {
+        return Double.NaN;
+      }
+      double there = spare.applyAsDouble(next);
+      if (Math.abs(there) < SETTLED) {
+        return next;
+      }
+      slope = (there - value) / (next - at);
+      at = next;
+      value = there;
+    }
+    return Double.NaN;
   }
 
   /** A step at a size, shared by the two cells about it. */

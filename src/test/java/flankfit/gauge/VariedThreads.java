@@ -1,5 +1,6 @@
 package flankfit.gauge;
 
+import flankfit.setup.Tool;
 import flankfit.setup.Tool.CutterForm;
 import flankfit.setup.Tool.Section;
 import java.util.Optional;
@@ -53,6 +54,52 @@ public final class VariedThreads {
     job.rising = false;
     job.zStart = 0;
     job.inwards = total -> total;
+    return job.only();
+  }
+
+  /** Of a mill whose diameter, run-out and crest are known exactly, in a hole that is, too. */
+  public static ThreadAnswer exact(double wear) {
+    Milled job = job(wear);
+    job.stated = new Tool.Stated(Optional.of(0.0), Optional.of(0.0), Optional.of(0.0));
+    job.holeTolerance = Optional.of(0.0);
+    return job.only();
+  }
+
+  /** Of a mill of which the diameter alone is not known exactly. */
+  public static ThreadAnswer diameterOpen(double wear, double tolerance) {
+    Milled job = job(wear);
+    job.stated = new Tool.Stated(Optional.of(tolerance), Optional.of(0.0), Optional.of(0.0));
+    job.holeTolerance = Optional.of(0.0);
+    return job.only();
+  }
+
+  /** The same mill with its diameter off, where the sheet goes on saying 14 mm. */
+  public static ThreadAnswer ofMill(double diameter, double wear) {
+    Milled job = job(wear);
+    job.mill = diameter;
+    return job.only();
+  }
+
+  /** In a hole of another size. */
+  public static ThreadAnswer holeOf(double diameter, double tolerance) {
+    Milled job = job(-0.03);
+    job.hole = diameter;
+    job.holeTolerance = Optional.of(tolerance);
+    return job.only();
+  }
+
+  /** A left-hand helix where a right-hand thread is wanted. */
+  public static ThreadAnswer wrongHand() {
+    Milled job = job(0);
+    job.rising = false;
+    job.zStart = 0;
+    return job.only();
+  }
+
+  /** Where the control takes only so much wear. */
+  public static ThreadAnswer limited(double wear, double limit) {
+    Milled job = job(wear);
+    job.wearLimit = Optional.of(limit);
     return job.only();
   }
 
