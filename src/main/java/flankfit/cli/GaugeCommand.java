@@ -62,10 +62,14 @@ final class GaugeCommand implements Callable<Integer> {
     ProgramOptions.Job job = program.run();
     drawings.check(sweep.isPresent(), job.subprogramFiles());
     GaugeAnswer answer = job.gauge(travel || drawings.needsTravel());
-    Optional<OddsAnswer> odds = chance.answer(job, answer);
+    Optional<OddsOptions.Told> told = chance.answer(job, answer);
+    Optional<OddsAnswer> odds = told.map(OddsOptions.Told::answer);
     List<Finding> findings = findings(job.interpretation(), answer, odds);
     Optional<RegisterSweep> swept = sweep(job);
     List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
+    if (told.isPresent()) {
+      told.get().keep();
+    }
     if (output.json()) {
       GaugeJson.write(job, answer, odds, swept, findings, terminal.outBytes());
     } else {

@@ -24,7 +24,7 @@ final class OddsJson {
         .put("pitchLow", odds.pitchLow())
         .put("pitchHigh", odds.pitchHigh())
         .put("draws", odds.draws())
-        .put("seed", Long.toString(odds.seed()))
+        .put("seed", odds.seed())
         .array("contributors");
     for (Contributor contributor : odds.contributors()) {
       json.object()

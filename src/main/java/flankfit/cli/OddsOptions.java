@@ -23,7 +23,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
@@ -74,7 +73,7 @@ final class OddsOptions {
       names = "--part",
       paramLabel = "N",
       description = "number of the part that was observed; the next of the log unless told")
-  private OptionalInt part = OptionalInt.empty();
+  private Optional<Integer> part = Optional.empty();
 
   @Option(
       names = "--date",
@@ -83,23 +82,35 @@ final class OddsOptions {
   private Optional<String> date = Optional.empty();
 
   /**
-   * The answer about chance; empty when nothing is asked. What was observed goes into the log.
+   * The answer about chance, and what of it the log is to keep.
+   *
+   * @param answer the answer
+   * @param log the log, when there is one
+   * @param lines lines for it
+   */
+  record Told(OddsAnswer answer, Optional<PartLog> log, List<PartLog.Line> lines) {
+    /** Adds to the log what was observed; last of all, so that nothing failed is kept. */
+    void keep() throws RequestException {
+      if (log.isPresent()) {
+        log.get().add(lines);
+      }
+    }
+  }
+
+  /**
+   * The answer about chance; empty when nothing is asked.
    *
    * @throws RequestException if an observation is none, names no hole, or the log does not fit
    */
-  Optional<OddsAnswer> answer(ProgramOptions.Job job, GaugeAnswer gauged)
+  Optional<Told> answer(ProgramOptions.Job job, GaugeAnswer gauged)
       throws RequestException {
     check();
     if (!odds && observed.isEmpty() && log.isEmpty()) {
       return Optional.empty();
     }
     Map<String, List<Observation>> seen = seen(gauged, job.sheet().unit());
-    Optional<PartLog> parts = Optional.empty();
-    if (log.isPresent()) {
-      OutputFile.check(log.get(), inputs(job));
-      parts = Optional.of(PartLog.read(log.get(), job.interpretation().file(), gauged));
-    }
-    int number = part.orElse(parts.map(PartLog::next).orElse(1));
+    Optional<PartLog> parts = log(job, gauged);
+    int number = part.or(() -> parts.map(PartLog::next)).orElse(1);
     Map<String, List<PartObserved>> all = new LinkedHashMap<>();
     for (ThreadAnswer thread : gauged.threads()) {
       List<PartObserved> ofThread = new ArrayList<>();
@@ -118,11 +129,17 @@ final class OddsOptions {
             gauged,
             job.sheet(),
             new OddsRequest(odds, draws, seed, all));
-    if (parts.isPresent()) {
-      write(parts.get(), number, seen, gauged, answer);
-      return Optional.of(told(answer, parts.get()));
+    OddsAnswer whole = parts.map(p -> told(answer, p)).orElse(answer);
+    return Optional.of(new Told(whole, parts, lines(number, seen, gauged, answer)));
+  }
+
+  private Optional<PartLog> log(ProgramOptions.Job job, GaugeAnswer gauged)
+      throws RequestException {
+    if (log.isEmpty()) {
+      return Optional.empty();
     }
-    return Optional.of(answer);
+    OutputFile.check(log.get(), inputs(job));
+    return Optional.of(PartLog.read(log.get(), job.interpretation().file(), gauged));
   }
 
   private static Path[] inputs(ProgramOptions.Job job) {
@@ -142,8 +159,8 @@ final class OddsOptions {
     if (draws < 1 || draws > MOST_DRAWS) {
       throw wrong("--draws " + draws + " is out of range", "1 to " + MOST_DRAWS, "write 10000");
     }
-    if (part.isPresent() && part.getAsInt() < 1) {
-      throw wrong("--part " + part.getAsInt() + " is no part", "parts count from 1", "write 1");
+    if (part.isPresent() && part.get() < 1) {
+      throw wrong("--part " + part.get() + " is no part", "parts count from 1", "write 1");
     }
     if ((part.isPresent() || date.isPresent()) && observed.isEmpty()) {
       throw wrong(
@@ -203,13 +220,11 @@ final class OddsOptions {
     return holes.get(0);
   }
 
-  private void write(
-      PartLog parts,
+  private List<PartLog.Line> lines(
       int number,
       Map<String, List<Observation>> seen,
       GaugeAnswer gauged,
-      OddsAnswer answer)
-      throws RequestException {
+      OddsAnswer answer) {
     List<PartLog.Line> lines = new ArrayList<>();
     for (ThreadAnswer thread : gauged.threads()) {
       Optional<GaugingAdvice> advice = answer.advice(thread.hole());
@@ -218,7 +233,7 @@ final class OddsOptions {
         lines.add(new PartLog.Line(thread, now, date, advice.get()));
       }
     }
-    parts.add(lines);
+    return lines;
   }
 
   /** What the reading of the log told stands with the rest. */

@@ -22,6 +22,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -221,9 +222,12 @@ final class PartLog {
                 StandardOpenOption.CREATE,
                 StandardOpenOption.READ,
                 StandardOpenOption.WRITE);
-        var lock = channel.lock()) {
+        FileLock lock = channel.lock()) {
+      if (!lock.isValid()) {
+        throw new IOException("the lock was lost");
+      }
       long end = channel.size();
-      String whole = (lock.isValid() && endsLine(channel, end) ? "" : "\n") + text;
+      String whole = (endsLine(channel, end) ? "" : "\n") + text;
       ByteBuffer bytes = ByteBuffer.wrap(whole.getBytes(StandardCharsets.UTF_8));
       channel.position(end);
       while (bytes.hasRemaining()) {

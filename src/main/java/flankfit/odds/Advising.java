@@ -22,6 +22,9 @@ final class Advising {
    */
   private static final double EQUAL = 0.01;
 
+  /** Entries from one that is tried first to the next. */
+  private static final int COARSE = 8;
+
   /** Parts that are looked ahead. */
   private static final int FARTHEST = 1000;
 
@@ -125,9 +128,19 @@ final class Advising {
     long last = (long) Math.floor((o.now() + range) / o.increment());
     double[] chance = new double[(int) (last - first + 1)];
     double greatest = 0;
-    for (int i = 0; i < chance.length; i++) {
+    for (int i = 0; i < chance.length; i += COARSE) {
       chance[i] = good((first + i) * o.increment());
       greatest = Math.max(greatest, chance[i]);
+    }
+    // Only about the best of these the others are worth a sum.
+    double worth = greatest - 10 * EQUAL;
+    for (int i = 0; i < chance.length; i++) {
+      int before = i / COARSE * COARSE;
+      int after = Math.min(before + COARSE, (chance.length - 1) / COARSE * COARSE);
+      if (i != before && Math.max(chance[before], chance[after]) >= worth) {
+        chance[i] = good((first + i) * o.increment());
+        greatest = Math.max(greatest, chance[i]);
+      }
     }
     if (greatest < EQUAL) {
       return nearest(o, first, last);
