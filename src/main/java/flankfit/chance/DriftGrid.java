@@ -6,8 +6,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * What is believed of a size that drifts evenly from one part to the next, and wanders a little: a
- * weight for each size at part 0 and each rate of drift. Bayes' rule by plain multiplication, so any
- * likelihood will do; the answer is as fine as the grid.
+ * weight for each size at part 0 and each rate of drift. Bayes' rule by plain multiplication, so
+ * any likelihood will do; the answer is as fine as the grid.
  */
 public final class DriftGrid {
   /** Standard deviations to which a normal step is followed. */
@@ -27,8 +27,7 @@ public final class DriftGrid {
    * @param rates drifts for one part
    * @param rateWeights weight of each drift, not below 0
    */
-  public DriftGrid(
-      double low, double step, double[] prior, double[] rates, double[] rateWeights) {
+  public DriftGrid(double low, double step, double[] prior, double[] rates, double[] rateWeights) {
     this.low = Require.finite("low", low);
     this.step = Require.positive("step", step);
     this.rates = rates.clone();
@@ -55,8 +54,7 @@ public final class DriftGrid {
       before[v] = weight[v].clone();
       for (int i = 0; i < weight[v].length; i++) {
         double w = weight[v][i];
-        weight[v][i] =
-            w == 0 ? 0 : w * likelihood.applyAsDouble(low + i * step + rates[v] * parts);
+        weight[v][i] = w == 0 ? 0 : w * likelihood.applyAsDouble(low + i * step + rates[v] * parts);
         sum += weight[v][i];
       }
     }

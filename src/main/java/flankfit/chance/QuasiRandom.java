@@ -5,9 +5,9 @@ import org.hipparchus.random.SobolSequenceGenerator;
 import org.hipparchus.random.Well19937c;
 
 /**
- * Points that fill the unit cube more evenly than chance does: Sobol's sequence, moved as a whole by
- * a random step that a seed gives, so that no point lies on an edge and each seed is another sample.
- * The same seed gives the same points.
+ * Points that fill the unit cube more evenly than chance does: Sobol's sequence, moved as a whole
+ * by a random step that a seed gives, so that no point lies on an edge and each seed is another
+ * sample. The same seed gives the same points.
  *
  * @see "R. Cranley, T. N. L. Patterson, Randomization of number theoretic methods for multiple
  *     integration, SIAM J. Numer. Anal. 13 (1976) 904-914 (from memory)"

@@ -84,7 +84,9 @@ public sealed interface Spread {
 
     @Override
     public double quantile(double u) {
-      return deviation == 0 ? 0 : deviation * new NormalDistribution().inverseCumulativeProbability(u);
+      return deviation == 0
+          ? 0
+          : deviation * new NormalDistribution().inverseCumulativeProbability(u);
     }
 
     @Override
@@ -119,7 +121,8 @@ public sealed interface Spread {
 
     @Override
     public double deviation() {
-      double square = eccentricity * eccentricity * (0.5 + StrictMath.sin(2 * half()) / (4 * half()));
+      double square =
+          eccentricity * eccentricity * (0.5 + StrictMath.sin(2 * half()) / (4 * half()));
       return Math.sqrt(Math.max(0, square - mean() * mean()));
     }
 

@@ -5,7 +5,6 @@ import flankfit.odds.Contributor;
 import flankfit.odds.Estimate;
 import flankfit.odds.GaugingAdvice;
 import flankfit.odds.GaugingAdvice.Chances;
-import flankfit.odds.GaugingAdvice.Key;
 import flankfit.odds.GaugingAdvice.Trend;
 import flankfit.odds.PartObserved;
 import flankfit.odds.ThreadOdds;
@@ -73,7 +72,7 @@ final class OddsJson {
     json.endArray().end();
   }
 
-  private static void key(Key key, Json json) throws IOException {
+  private static void key(GaugingAdvice.Key key, Json json) throws IOException {
     json.object("key")
         .put("register", key.register())
         .put("now", key.now())
@@ -105,9 +104,6 @@ final class OddsJson {
   }
 
   private static void estimate(String name, Estimate estimate, Json json) throws IOException {
-    json.object(name)
-        .put("value", estimate.value())
-        .put("deviation", estimate.deviation())
-        .end();
+    json.object(name).put("value", estimate.value()).put("deviation", estimate.deviation()).end();
   }
 }

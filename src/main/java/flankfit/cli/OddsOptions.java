@@ -38,10 +38,7 @@ final class OddsOptions {
       })
   private boolean odds;
 
-  @Option(
-      names = "--draws",
-      paramLabel = "N",
-      description = "draws of the odds, 10000 unless told")
+  @Option(names = "--draws", paramLabel = "N", description = "draws of the odds, 10000 unless told")
   private int draws = ThreadOdds.DRAWS;
 
   @Option(
@@ -102,8 +99,7 @@ final class OddsOptions {
    *
    * @throws RequestException if an observation is none, names no hole, or the log does not fit
    */
-  Optional<Told> answer(ProgramOptions.Job job, GaugeAnswer gauged)
-      throws RequestException {
+  Optional<Told> answer(ProgramOptions.Job job, GaugeAnswer gauged) throws RequestException {
     check();
     if (!odds && observed.isEmpty() && log.isEmpty()) {
       return Optional.empty();
@@ -221,10 +217,7 @@ final class OddsOptions {
   }
 
   private List<PartLog.Line> lines(
-      int number,
-      Map<String, List<Observation>> seen,
-      GaugeAnswer gauged,
-      OddsAnswer answer) {
+      int number, Map<String, List<Observation>> seen, GaugeAnswer gauged, OddsAnswer answer) {
     List<PartLog.Line> lines = new ArrayList<>();
     for (ThreadAnswer thread : gauged.threads()) {
       Optional<GaugingAdvice> advice = answer.advice(thread.hole());

@@ -5,7 +5,6 @@ import flankfit.gauge.ThreadAnswer;
 import flankfit.odds.Estimate;
 import flankfit.odds.GaugingAdvice;
 import flankfit.odds.GaugingAdvice.Chances;
-import flankfit.odds.GaugingAdvice.Key;
 import flankfit.odds.GaugingAdvice.Trend;
 import flankfit.odds.OddsAnswer;
 import flankfit.odds.PartObserved;
@@ -38,8 +37,7 @@ final class OddsText {
   }
 
   /** Appends what is known of each thread. */
-  static void write(
-      OddsAnswer answer, List<ThreadAnswer> threads, Style style, StringBuilder out) {
+  static void write(OddsAnswer answer, List<ThreadAnswer> threads, Style style, StringBuilder out) {
     OddsText text = new OddsText(answer, style, out);
     threads.forEach(text::thread);
   }
@@ -78,8 +76,7 @@ final class OddsText {
 
   private void advice(ThreadAnswer thread, GaugingAdvice advice, LengthUnit unit) {
     PartObserved last = advice.observed().get(advice.observed().size() - 1);
-    String seen =
-        last.observations().stream().map(o -> o.text()).collect(Collectors.joining(", "));
+    String seen = last.observations().stream().map(o -> o.text()).collect(Collectors.joining(", "));
     head("after gauging " + thread.hole());
     out.append(advice.observed().size() > 1 ? ", part " + last.part() : "");
     out.append(": ").append(seen).append('\n');
@@ -112,7 +109,7 @@ final class OddsText {
     FindingText.wrap(text.replace(" %", "\u00a0%"), INDENT, out);
   }
 
-  private void key(Key key, LengthUnit unit) {
+  private void key(GaugingAdvice.Key key, LengthUnit unit) {
     line(
         (key.wear() == key.now() ? "leave " : "key in ")
             + key.register()

@@ -157,8 +157,7 @@ final class PartLog {
     return value.asText();
   }
 
-  private ThreadAnswer thread(int number, String hole, GaugeAnswer gauged)
-      throws RequestException {
+  private ThreadAnswer thread(int number, String hole, GaugeAnswer gauged) throws RequestException {
     List<String> holes = gauged.threads().stream().map(ThreadAnswer::hole).toList();
     if (!holes.contains(hole)) {
       throw other(number, "hole", hole, String.join(", ", holes));

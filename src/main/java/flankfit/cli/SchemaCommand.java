@@ -14,10 +14,11 @@ import picocli.CommandLine.Parameters;
 /** Prints the JSON Schema of an answer. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema of an answer or a log: motion, trace, gauge, part, check, thread.",
+    description =
+        "Prints the JSON Schema of an answer or a log: motion, trace, gauge, part, check, thread.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
-  private static final List<String> NAMES = 
+  private static final List<String> NAMES =
       List.of("motion", "trace", "gauge", "part", "check", "thread");
 
   private final Terminal terminal;

@@ -57,8 +57,7 @@ final class Answering {
         measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
     Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.map(t -> RealAnswer.of(found, t)));
     Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
-    Optional<ThreadVariation> variation =
-        ruling.go().map(go -> varied.apply(solver.slopes(found)));
+    Optional<ThreadVariation> variation = ruling.go().map(go -> varied.apply(solver.slopes(found)));
     CutPass finish = model.finish();
     return new ThreadAnswer(
         found.hole().name(),

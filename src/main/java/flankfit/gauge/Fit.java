@@ -88,7 +88,9 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
         room(groove, mate, root, relieved, flank), room(groove, mate, relieved, crest, flank));
   }
 
-  /** Play of the gauge's crest in the groove's bottom (mm on the radius); negative: it is kept out. */
+  /**
+   * Play of the gauge's crest in the groove's bottom (mm on the radius); negative: it is kept out.
+   */
   static double play(RegularThread thread, Mate mate) {
     double play = thread.groove().bottom() - mate.crestRadius();
     return mate.internal() ? play : -play;

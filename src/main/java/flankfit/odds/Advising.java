@@ -3,7 +3,6 @@ package flankfit.odds;
 import flankfit.chance.DriftGrid;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.odds.GaugingAdvice.Chances;
-import flankfit.odds.GaugingAdvice.Key;
 import flankfit.odds.GaugingAdvice.Trend;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,8 +16,8 @@ final class Advising {
   static final double LEVEL = 0.95;
 
   /**
-   * Entries whose chance falls short of the best by no more count as equal (1); the middle of them is
-   * advised. So a little doubt about the sheet does not drag the thread to one gauge's edge.
+   * Entries whose chance falls short of the best by no more count as equal (1); the middle of them
+   * is advised. So a little doubt about the sheet does not drag the thread to one gauge's edge.
    */
   private static final double EQUAL = 0.01;
 
@@ -54,7 +53,7 @@ final class Advising {
 
   GaugingAdvice advise(List<PartObserved> observed, boolean drifts) {
     double now = offset.map(OffsetAdvice::now).orElse(0.0);
-    Optional<Key> key = offset.map(o -> key(o));
+    Optional<GaugingAdvice.Key> key = offset.map(o -> key(o));
     double[] weights = drawWeights();
     return new GaugingAdvice(
         observed,
@@ -108,11 +107,11 @@ final class Advising {
     return Estimate.of(pitches, next);
   }
 
-  private Key key(OffsetAdvice o) {
+  private GaugingAdvice.Key key(OffsetAdvice o) {
     double best = best(o);
     double wear =
         model.thread().wearLimit().map(limit -> within(best, limit, o.increment())).orElse(best);
-    return new Key(o.register(), o.now(), wear, best, pitch(wear), chances(wear));
+    return new GaugingAdvice.Key(o.register(), o.now(), wear, best, pitch(wear), chances(wear));
   }
 
   /** The entry nearest to another that the control takes (mm): the chance falls evenly from it. */
@@ -172,7 +171,7 @@ final class Advising {
     return best * o.increment();
   }
 
-  private Trend trend(double now, Optional<Key> key) {
+  private Trend trend(double now, Optional<GaugingAdvice.Key> key) {
     double[] change = {sizes.pitch(0.005), sizes.pitch(-0.005)};
     double perSize = (change[0] - change[1]) / 0.01;
     Estimate perPart =
@@ -180,10 +179,7 @@ final class Advising {
             perSize * belief.grid().meanDrift(),
             Math.abs(perSize) * belief.grid().driftDeviation());
     return new Trend(
-        perPart,
-        LEVEL,
-        lasts(now),
-        key.map(k -> lasts(k.wear())).orElse(OptionalInt.empty()));
+        perPart, LEVEL, lasts(now), key.map(k -> lasts(k.wear())).orElse(OptionalInt.empty()));
   }
 
   /** First part whose chance falls below the level; the search trusts that it goes on falling. */

@@ -8,8 +8,8 @@ import org.hipparchus.special.Erf;
 
 /**
  * What is believed of a mill: its size as cut, and how that drifts from part to part. Each
- * observation is weighed by Bayes' rule; none is trusted wholly, nor is the sheet, so that an answer
- * exists also when they clash.
+ * observation is weighed by Bayes' rule; none is trusted wholly, nor is the sheet, so that an
+ * answer exists also when they clash.
  */
 final class Belief {
   /** Share of observations that are simply mistaken (1): burr, dirt, misread; no source. */
@@ -18,10 +18,14 @@ final class Belief {
   /** The same of measured sizes (1); no source. */
   static final double MISMEASURED = 0.001;
 
-  /** Chance that the sheet is wrong about the mill (1): another mill, another register; no source. */
+  /**
+   * Chance that the sheet is wrong about the mill (1): another mill, another register; no source.
+   */
   static final double WRONG_SHEET = 0.02;
 
-  /** Standard deviation of the size as cut when the sheet is wrong (mm on the radius): no source. */
+  /**
+   * Standard deviation of the size as cut when the sheet is wrong (mm on the radius): no source.
+   */
   private static final double WRONG_BY = 0.05;
 
   /** Share of wrong sheets that say nothing at all about the size (1). */

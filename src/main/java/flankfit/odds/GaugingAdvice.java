@@ -70,10 +70,11 @@ public record GaugingAdvice(
   /**
    * How the mill drifts over a batch.
    *
-   * @param perPart change of the pitch diameter from part to part (mm); below 0 as holes get smaller
+   * @param perPart change of the pitch diameter from part to part (mm); below 0 as holes get
+   *     smaller
    * @param level chance below which an offset is to be entered anew (1)
    * @param reenterAt first part at which the chance with the register as it is falls below the
-     *     level; empty when not within a thousand parts
+   *     level; empty when not within a thousand parts
    * @param keyedLasts the same after keying in what is advised
    */
   public record Trend(

@@ -175,9 +175,7 @@ public sealed interface Observation {
       }
       double diameter = length(size.group(1));
       OptionalDouble expanded =
-          size.group(2) == null
-              ? OptionalDouble.empty()
-              : OptionalDouble.of(length(size.group(2)));
+          size.group(2) == null ? OptionalDouble.empty() : OptionalDouble.of(length(size.group(2)));
       if (!(diameter > 0) || expanded.orElse(1) <= 0) {
         throw wrong("diameter and uncertainty are above 0");
       }

@@ -105,7 +105,9 @@ public final class OddsAnswers {
             + thread.hole()
             + ", is beyond what the control takes, "
             + text.length(Math.abs(sheet.control().tools().wearLimit().orElseThrow())),
-        "with " + text.length(key.wear()) + " the chance of good gauges is "
+        "with "
+            + text.length(key.wear())
+            + " the chance of good gauges is "
             + Text.percent(key.chances().good()),
         "put the difference into the geometry entry, or mend path or mill");
   }

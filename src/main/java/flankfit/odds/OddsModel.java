@@ -99,8 +99,7 @@ final class OddsModel {
   Made made(double[] point) {
     double cutter = value(point, Kind.CUTTER) + value(point, Kind.RUNOUT);
     double bending = 1 + value(point, Kind.DEFLECTION);
-    boolean isStraight =
-        straight.isPresent() && point[inputs.index(Kind.FORM)] < 0.5;
+    boolean isStraight = straight.isPresent() && point[inputs.index(Kind.FORM)] < 0.5;
     return new Made(
         isStraight ? straight.orElseThrow() : given,
         new Deviation(0, cutter, value(point, Kind.CREST), bending, 0),

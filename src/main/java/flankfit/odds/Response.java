@@ -96,7 +96,9 @@ final class Response {
   private static boolean measurable(ThreadVariation variation, Ranges r, double depth) {
     for (double side : new double[] {-1, 1}) {
       boolean all =
-          variation.formed(new Deviation(depth - side * r.cutter(), side * r.cutter(), 0, 1, 0)).isPresent()
+          variation
+                  .formed(new Deviation(depth - side * r.cutter(), side * r.cutter(), 0, 1, 0))
+                  .isPresent()
               && variation.formed(new Deviation(depth, 0, side * r.crest(), 1, 0)).isPresent()
               && variation.formed(new Deviation(depth, 0, 0, 1, side * r.hole())).isPresent()
               && variation
@@ -136,8 +138,7 @@ final class Response {
     }
 
     Surface alone(double low, double high, ToDoubleFunction<Formed> which) {
-      return new Surface(
-          low, high, x -> which.applyAsDouble(exact(Deviation.none().deeper(x))));
+      return new Surface(low, high, x -> which.applyAsDouble(exact(Deviation.none().deeper(x))));
     }
 
     Surface surface(

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * One diameter over the depth and a few small deviations: the diameter over the depth alone, plus for
- * each deviation what it changes, by a parabola through three values at each depth. The depth is
- * counted at the deepest reach, so that what is left to the parabolas is small; no two deviations are
- * taken together.
+ * One diameter over the depth and a few small deviations: the diameter over the depth alone, plus
+ * for each deviation what it changes, by a parabola through three values at each depth. The depth
+ * is counted at the deepest reach, so that what is left to the parabolas is small; no two
+ * deviations are taken together.
  */
 final class Surface {
   /** Departure of the tables from what was measured (mm). */

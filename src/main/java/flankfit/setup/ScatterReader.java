@@ -9,9 +9,7 @@ final class ScatterReader {
   private ScatterReader() {}
 
   static Keys machineKeys() {
-    return Keys.none()
-        .and("circle-radius-tolerance", FROM_ZERO)
-        .and("circle-roundness", FROM_ZERO);
+    return Keys.none().and("circle-radius-tolerance", FROM_ZERO).and("circle-roundness", FROM_ZERO);
   }
 
   static Keys workpieceKeys() {

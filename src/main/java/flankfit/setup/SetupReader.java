@@ -148,8 +148,7 @@ public final class SetupReader {
     Map<String, Point> origins = named(top, "work-offsets", OffsetsReader::origins, Map.of());
     Offsets offsets = named(top, "offsets", OffsetsReader::offsets, Offsets.none());
     Optional<SheetTable> workpiece = top.table("workpiece", ScatterReader.workpieceKeys());
-    Optional<String> material =
-        workpiece.flatMap(t -> t.item("material")).flatMap(SheetItem::text);
+    Optional<String> material = workpiece.flatMap(t -> t.item("material")).flatMap(SheetItem::text);
     Scatter scatter =
         ScatterReader.read(top.table("machine", ScatterReader.machineKeys()), workpiece);
     SetupSheet.GaugeCondition gauges = gauges(top, !holes.threads().isEmpty());

@@ -235,8 +235,7 @@ final class ToolReader {
 
   private Optional<Double> crestTolerance(
       SheetTable table, Optional<Tool.Kind> kind, String called) {
-    Optional<Double> crest =
-        table.item("crest-flat-tolerance").flatMap(SheetItem::lengthFromZero);
+    Optional<Double> crest = table.item("crest-flat-tolerance").flatMap(SheetItem::lengthFromZero);
     if (crest.isPresent() && kind.filter(k -> !cutsThreads(k)).isPresent()) {
       log.assume(unused(called, "crest-flat-tolerance", kind.get()));
     }

@@ -37,9 +37,9 @@ class SharesTest {
   }
 
   /**
-   * Ishigami's function with a = 7, b = 0.1: the usual test of such estimators, its indices in closed
-   * form (T. Ishigami, T. Homma 1990; A. Saltelli et al., Global Sensitivity Analysis, 2008; the
-   * forms from memory, each computed below from its variances).
+   * Ishigami's function with a = 7, b = 0.1: the usual test of such estimators, its indices in
+   * closed form (T. Ishigami, T. Homma 1990; A. Saltelli et al., Global Sensitivity Analysis, 2008;
+   * the forms from memory, each computed below from its variances).
    */
   @Test
   void of_the_function_of_ishigami_they_are_those_published() {

@@ -55,8 +55,14 @@ class OddsCommandTest {
   void what_a_gauge_did_gives_the_value_to_key_in() throws Exception {
     JsonNode thread =
         json(FlankfitProcess.run(
-                "gauge", SAMPLE, "--observed", "pitch=19.05±0.004", "--observed", "go=enters",
-                "--format", "json"))
+                "gauge",
+                SAMPLE,
+                "--observed",
+                "pitch=19.05±0.004",
+                "--observed",
+                "go=enters",
+                "--format",
+                "json"))
             .get("threads")
             .get(0);
     JsonNode key = thread.get("gauging").get("key");
@@ -64,8 +70,7 @@ class OddsCommandTest {
     // 19.05 is to become about 19.13: 0.08 by 1.98 is 0.040 less wear.
     assertThat(key.get("wear").asDouble()).isCloseTo(-0.085, within(0.004));
     assertThat(key.get("good").asDouble()).isGreaterThan(0.99);
-    FlankfitProcess text =
-        FlankfitProcess.run("gauge", FOUR, "--observed", "port 3: go=stops:3");
+    FlankfitProcess text = FlankfitProcess.run("gauge", FOUR, "--observed", "port 3: go=stops:3");
     assertThat(text.out()).contains("after gauging port 3: go=stops:3", "key in D");
   }
 
@@ -139,7 +144,13 @@ class OddsCommandTest {
               () -> {
                 try {
                   return FlankfitProcess.run(
-                      "gauge", SAMPLE, "--log", log.toString(), "--part", part, "--observed",
+                      "gauge",
+                      SAMPLE,
+                      "--log",
+                      log.toString(),
+                      "--part",
+                      part,
+                      "--observed",
                       "go=enters");
                 } catch (Exception e) {
                   throw new CompletionException(e);

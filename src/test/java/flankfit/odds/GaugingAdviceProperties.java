@@ -56,8 +56,8 @@ class GaugingAdviceProperties {
   }
 
   /**
-   * One input, the diameter: the belief after GO stops or enters, by a plain sum over sizes ten times
-   * as fine, with thresholds of the exact solver.
+   * One input, the diameter: the belief after GO stops or enters, by a plain sum over sizes ten
+   * times as fine, with thresholds of the exact solver.
    */
   @Test
   void one_input_agrees_with_a_plain_sum() {
@@ -151,9 +151,10 @@ class GaugingAdviceProperties {
     void learn(boolean entered) {
       double sum = 0;
       for (int i = 0; i < N; i++) {
-        double odds = Math.abs(size(i) - threshold) > 0.02
-            ? (size(i) > threshold ? 1 : 0)
-            : enters(size(i), 0.001);
+        double odds =
+            Math.abs(size(i) - threshold) > 0.02
+                ? (size(i) > threshold ? 1 : 0)
+                : enters(size(i), 0.001);
         weight[i] *= 0.995 * (entered ? odds : 1 - odds) + 0.0025;
         sum += weight[i];
       }
@@ -183,9 +184,10 @@ class GaugingAdviceProperties {
     double goEnters() {
       double sum = 0;
       for (int i = 0; i < N; i++) {
-        double odds = Math.abs(size(i) - threshold) > 0.02
-            ? (size(i) > threshold ? 1 : 0)
-            : enters(size(i), 0);
+        double odds =
+            Math.abs(size(i) - threshold) > 0.02
+                ? (size(i) > threshold ? 1 : 0)
+                : enters(size(i), 0);
         sum += weight[i] * odds;
       }
       return sum;

@@ -18,14 +18,11 @@ class ObservationTest {
   @Test
   void the_forms_are_read() {
     assertThat(read("go=enters")).isEqualTo(new Observation.Go(true, OptionalDouble.empty()));
-    assertThat(read(" GO = stops:3 "))
-        .isEqualTo(new Observation.Go(false, OptionalDouble.of(3)));
+    assertThat(read(" GO = stops:3 ")).isEqualTo(new Observation.Go(false, OptionalDouble.of(3)));
     assertThat(read("no-go=turns:0.5"))
         .isEqualTo(new Observation.NoGo(false, OptionalDouble.of(0.5)));
-    assertThat(read("no-go=stops"))
-        .isEqualTo(new Observation.NoGo(true, OptionalDouble.empty()));
-    assertThat(read("pitch=18.94"))
-        .isEqualTo(new Observation.Pitch(18.94, OptionalDouble.empty()));
+    assertThat(read("no-go=stops")).isEqualTo(new Observation.NoGo(true, OptionalDouble.empty()));
+    assertThat(read("pitch=18.94")).isEqualTo(new Observation.Pitch(18.94, OptionalDouble.empty()));
     Observation.Pitch wanted = new Observation.Pitch(18.94, OptionalDouble.of(0.004));
     assertThat(read("pitch=18.94±0.004")).isEqualTo(wanted);
     assertThat(read("pitch=18.94 +- 0.004mm")).isEqualTo(wanted);
@@ -44,8 +41,14 @@ class ObservationTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "go=enters", "go=stops", "go=stops:3.5", "no-go=stops", "no-go=enters", "no-go=turns:0.5",
-        "pitch=18.94mm", "pitch=18.94mm±0.004mm"
+        "go=enters",
+        "go=stops",
+        "go=stops:3.5",
+        "no-go=stops",
+        "no-go=enters",
+        "no-go=turns:0.5",
+        "pitch=18.94mm",
+        "pitch=18.94mm±0.004mm"
       })
   void the_log_writes_what_is_read_again(String text) {
     assertThat(read(text).text()).isEqualTo(text);
@@ -54,9 +57,23 @@ class ObservationTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "go", "go=", "go=3", "go=enters:3", "stop=go", "no-go=turns:-1", "no-go=turns:x",
-        "no-go=turns:NaN", "pitch=0", "pitch=-3", "pitch=18.9±0", "pitch=18,94", "pitch=Infinity",
-        "pitch=18.94 furlong", "pitch=NaN", "go=stops:1e9"
+        "",
+        "go",
+        "go=",
+        "go=3",
+        "go=enters:3",
+        "stop=go",
+        "no-go=turns:-1",
+        "no-go=turns:x",
+        "no-go=turns:NaN",
+        "pitch=0",
+        "pitch=-3",
+        "pitch=18.9±0",
+        "pitch=18,94",
+        "pitch=Infinity",
+        "pitch=18.94 furlong",
+        "pitch=NaN",
+        "go=stops:1e9"
       })
   void anything_else_is_refused_with_a_reason(String text) {
     assertThatThrownBy(() -> read(text))

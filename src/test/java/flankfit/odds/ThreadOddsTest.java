@@ -35,8 +35,8 @@ class ThreadOddsTest {
   }
 
   /**
-   * Against plain Monte-Carlo on the exact measures, inputs drawn here by their definition anew: 2000
-   * draws, so 0.009 is one standard deviation of the count at 0.8.
+   * Against plain Monte-Carlo on the exact measures, inputs drawn here by their definition anew:
+   * 2000 draws, so 0.009 is one standard deviation of the count at 0.8.
    */
   @Test
   void they_agree_with_plain_draws_of_exactly_measured_threads() {
@@ -92,8 +92,8 @@ class ThreadOddsTest {
 
   @Test
   void shares_sum_to_one_and_fall() {
-    List<Contributor> list = odds(VariedThreads.groundAndBent(-0.045), scatter(0.004, 0.004), 1)
-        .contributors();
+    List<Contributor> list =
+        odds(VariedThreads.groundAndBent(-0.045), scatter(0.004, 0.004), 1).contributors();
     double sum = 0;
     double before = 1;
     for (Contributor contributor : list) {
@@ -105,7 +105,9 @@ class ThreadOddsTest {
     assertThat(list).extracting(Contributor::name).contains("deflection", "run-out");
   }
 
-  /** Nearly a sum: the spare follows the radius by the closed form 1.983 and the crest by cot 30°. */
+  /**
+   * Nearly a sum: the spare follows the radius by the closed form 1.983 and the crest by cot 30°.
+   */
   @Test
   void far_from_the_other_gauges_shares_are_those_of_a_sum() {
     ThreadAnswer thread = VariedThreads.straight(-0.02);
@@ -122,8 +124,7 @@ class ThreadOddsTest {
       all += square;
     }
     assertThat(share(list, "cutter diameter")).isCloseTo(squares[0] / all, within(0.02));
-    assertThat(share(list, "machine, radius of circles"))
-        .isCloseTo(squares[1] / all, within(0.02));
+    assertThat(share(list, "machine, radius of circles")).isCloseTo(squares[1] / all, within(0.02));
     assertThat(share(list, "crest width")).isCloseTo(squares[2] / all, within(0.02));
     assertThat(share(list, "run-out")).isCloseTo(squares[4] / all, within(0.01));
   }
