@@ -34,7 +34,7 @@ record Input(Kind kind, Spread spread) {
     /** Greatest less least radius within one circle (mm). */
     ROUNDNESS("machine, roundness of circles", false),
     /** Radius of the hole before the thread (mm). */
-    HOLE("hole diameter", false);
+    HOLE("diameter before the thread", false);
 
     private final String words;
     private final boolean stays;
