@@ -58,7 +58,7 @@ class OddsCommandTest {
                 "gauge",
                 SAMPLE,
                 "--observed",
-                "pitch=19.05±0.004",
+                "pitch=19.105±0.004",
                 "--observed",
                 "go=enters",
                 "--format",
@@ -67,8 +67,8 @@ class OddsCommandTest {
             .get(0);
     JsonNode key = thread.get("gauging").get("key");
     assertThat(key.get("register").asText()).isEqualTo("D4");
-    // 19.05 is to become about 19.13: 0.08 by 1.98 is 0.040 less wear.
-    assertThat(key.get("wear").asDouble()).isCloseTo(-0.085, within(0.004));
+    // 19.105 is to become about 19.130: 0.025 by 1.98 is 0.013 less wear than -0.045.
+    assertThat(key.get("wear").asDouble()).isCloseTo(-0.058, within(0.004));
     assertThat(key.get("good").asDouble()).isGreaterThan(0.99);
     FlankfitProcess text = FlankfitProcess.run("gauge", FOUR, "--observed", "port 3: go=stops:3");
     assertThat(text.out()).contains("after gauging port 3: go=stops:3", "key in D");

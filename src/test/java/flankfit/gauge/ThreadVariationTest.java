@@ -52,17 +52,13 @@ class ThreadVariationTest {
   @Test
   void a_larger_mill_a_wider_crest_another_hole_are_those_of_another_sheet() {
     ThreadVariation usual = variation(job(j -> {}));
-    same(
-        usual.formed(new Deviation(0, 0.01, 0, 1, 0)).orElseThrow(),
-        job(j -> j.mill = 14.02));
+    same(usual.formed(new Deviation(0, 0.01, 0, 1, 0)).orElseThrow(), job(j -> j.mill = 14.02));
     same(
         usual.formed(new Deviation(0, 0, 0.012, 1, 0)).orElseThrow(),
         job(j -> j.crest = 0.1875 + 0.012));
-    same(
-        usual.formed(new Deviation(0, 0, 0, 1, -0.02)).orElseThrow(), job(j -> j.hole = 18.46));
+    same(usual.formed(new Deviation(0, 0, 0, 1, -0.02)).orElseThrow(), job(j -> j.hole = 18.46));
     // more wear draws this path inwards by as much
-    same(
-        usual.formed(new Deviation(0.017, 0, 0, 1, 0)).orElseThrow(), job(j -> j.wear = -0.017));
+    same(usual.formed(new Deviation(0.017, 0, 0, 1, 0)).orElseThrow(), job(j -> j.wear = -0.017));
   }
 
   @Test
