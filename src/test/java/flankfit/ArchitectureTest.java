@@ -25,6 +25,7 @@ class ArchitectureTest {
     MAY_USE.put("nc", List.of("unit", "finding"));
     MAY_USE.put("standard", List.of("unit"));
     MAY_USE.put("motion", List.of("unit"));
+    MAY_USE.put("chance", List.of("unit"));
     MAY_USE.put("setup", List.of("standard", "motion", "unit", "finding"));
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("trace", List.of("control", "nc", "motion", "setup", "unit", "finding"));
@@ -32,6 +33,9 @@ class ArchitectureTest {
     MAY_USE.put("cutting", List.of("motion", "setup", "unit"));
     MAY_USE.put(
         "gauge", List.of("sweep", "cutting", "standard", "motion", "setup", "unit", "finding"));
+    MAY_USE.put(
+        "odds",
+        List.of("gauge", "chance", "sweep", "standard", "motion", "setup", "unit", "finding"));
     MAY_USE.put(
         "check",
         List.of(
@@ -81,6 +85,7 @@ class ArchitectureTest {
             "picture",
             "trace",
             "check",
+            "odds",
             "gauge",
             "control",
             "sweep",

@@ -14,19 +14,26 @@ import flankfit.finding.CodePage;
 import flankfit.finding.CodePages;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
+import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadGauging;
 import flankfit.nc.SourceText;
+import flankfit.odds.Observation;
+import flankfit.odds.OddsAnswers;
+import flankfit.odds.OddsRequest;
+import flankfit.odds.PartObserved;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.SheetReading;
 import flankfit.setup.Tool;
+import flankfit.unit.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -147,12 +154,44 @@ class FindingCodesTest {
       findings.addAll(done.findings());
       findings.addAll(ProgramCheck.findings(done, sheet));
       if (isAboutThreads(sheet)) {
-        GaugeRequest request =
-            new GaugeRequest("page.nc", done.tape(), sheet, offsets -> Optional.empty());
-        findings.addAll(ThreadGauging.gauge(request).findings());
+        findings.addAll(gauged(shown, done, sheet));
       }
     }
     return findings;
+  }
+
+  private static List<Finding> gauged(CodePage.Case shown, Interpretation done, SetupSheet sheet) {
+    SourceText text = SourceText.of("page.nc", shown.programBytes());
+    GaugeRequest request =
+        new GaugeRequest(
+            "page.nc",
+            done.tape(),
+            sheet,
+            offsets ->
+                Optional.of(
+                    Interpreter.replay(text, sheet.withOffsets(offsets), List.of()).tape()));
+    GaugeAnswer answer = ThreadGauging.gauge(request);
+    List<Finding> findings = new ArrayList<>(answer.findings());
+    List<Observation> seen = observed(shown.request().orElse(""));
+    if (!seen.isEmpty()) {
+      String hole = answer.threads().get(0).hole();
+      List<PartObserved> part = List.of(new PartObserved(1, -0.045, seen));
+      OddsRequest odds = OddsRequest.of(Map.of(hole, part));
+      findings.addAll(OddsAnswers.of("page.nc", answer, sheet, odds).findings());
+    }
+    return findings;
+  }
+
+  /** The words after --observed of a page's request. */
+  private static List<Observation> observed(String request) {
+    List<String> words = List.of(request.strip().split("\\s+"));
+    List<Observation> seen = new ArrayList<>();
+    for (int i = 1; i < words.size(); i++) {
+      if (words.get(i - 1).equals("--observed")) {
+        seen.add(Observation.of(words.get(i), LengthUnit.MILLIMETRE));
+      }
+    }
+    return seen;
   }
 
   private static boolean isAboutThreads(SetupSheet sheet) {

@@ -47,6 +47,7 @@ public final class Benchmarks {
     if (real != null) {
       row("real answer of one thread", real, "ms, goal 150");
     }
+    odds(scores);
     walls(scores);
     Double chord = scores.get("ChordsBench.turn");
     if (chord != null) {
@@ -79,6 +80,17 @@ public final class Benchmarks {
             score / FRAME_MILLISECONDS,
             "of a 60 Hz frame, goal below 1");
       }
+    }
+  }
+
+  private static void odds(Map<String, Double> scores) {
+    Double draws = scores.get("OddsBench.draws");
+    if (draws != null) {
+      row("odds, 10 000 draws", draws, "ms, goal 2000");
+    }
+    Double advice = scores.get("OddsBench.advice");
+    if (advice != null) {
+      row("advice after gauging", advice, "ms");
     }
   }
 

@@ -9,6 +9,7 @@ import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
+import flankfit.odds.OddsAnswer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ final class GaugeCommand implements Callable<Integer> {
   @Mixin private ProgramOptions program = new ProgramOptions();
   @Mixin private OutputOptions output = new OutputOptions();
   @Mixin private GaugeDrawings drawings = new GaugeDrawings();
+  @Mixin private OddsOptions chance = new OddsOptions();
 
   @Mixin private PlugsOption plugs = new PlugsOption();
 
@@ -54,13 +56,18 @@ final class GaugeCommand implements Callable<Integer> {
     ProgramOptions.Job job = program.run(plugs.change());
     drawings.check(sweep.isPresent(), job.subprogramFiles());
     GaugeAnswer answer = job.gauge();
-    List<Finding> findings = findings(job.interpretation(), answer);
+    Optional<OddsOptions.Told> told = chance.answer(job, answer);
+    Optional<OddsAnswer> odds = told.map(OddsOptions.Told::answer);
+    List<Finding> findings = findings(job.interpretation(), answer, odds);
     Optional<RegisterSweep> swept = sweep(job);
     List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
+    if (told.isPresent()) {
+      told.get().keep();
+    }
     if (output.json()) {
-      GaugeJson.write(job, answer, swept, findings, terminal.outBytes());
+      GaugeJson.write(job, answer, odds, swept, findings, terminal.outBytes());
     } else {
-      terminal.result(GaugeText.of(job, answer, swept, written, findings, output.style()));
+      terminal.result(GaugeText.of(job, answer, odds, swept, written, findings, output.style()));
     }
     return isYes(answer, findings) ? ExitStatus.OK : ExitStatus.ANSWER_NO;
   }
@@ -78,6 +85,14 @@ final class GaugeCommand implements Callable<Integer> {
         && answer.threads().stream()
             .map(ThreadAnswer::verdict)
             .allMatch(verdict -> verdict == Verdict.GAUGES_GOOD);
+  }
+
+  private static List<Finding> findings(
+      Interpretation done, GaugeAnswer answer, Optional<OddsAnswer> odds) {
+    Findings all = new Findings();
+    all.addAll(findings(done, answer));
+    odds.ifPresent(o -> all.addAll(o.findings()));
+    return all.sorted();
   }
 
   /** Findings of the control and of gauging together. */

@@ -9,6 +9,9 @@ import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Travel;
 import flankfit.gauge.WallMeasures;
+import flankfit.odds.GaugingAdvice;
+import flankfit.odds.OddsAnswer;
+import flankfit.odds.ThreadOdds;
 import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import java.io.IOException;
@@ -17,8 +20,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The answer {@code flankfit/gauge/1}. What a thread does not have (measures of less than a turn,
- * odds) is left out rather than given as nothing.
+ * The answer {@code flankfit/gauge/1}. What a thread does not have (measures of less than a turn)
+ * is left out rather than given as nothing.
  */
 final class GaugeJson {
   private GaugeJson() {}
@@ -27,6 +30,7 @@ final class GaugeJson {
   static void write(
       ProgramOptions.Job job,
       GaugeAnswer answer,
+      Optional<OddsAnswer> odds,
       Optional<RegisterSweep> sweep,
       List<Finding> findings,
       OutputStream out)
@@ -39,10 +43,10 @@ final class GaugeJson {
           .put("unit", job.interpretation().unit().symbol())
           .put("blocks", job.interpretation().blocks())
           .end()
-          .put("assumptions", GaugeText.assumptions(job, answer))
+          .put("assumptions", GaugeText.assumptions(job, answer, odds))
           .array("threads");
       for (ThreadAnswer thread : answer.threads()) {
-        thread(thread, json);
+        thread(thread, odds, json);
       }
       json.endArray();
       if (sweep.isPresent()) {
@@ -73,7 +77,8 @@ final class GaugeJson {
     json.endArray().end();
   }
 
-  private static void thread(ThreadAnswer thread, Json json) throws IOException {
+  private static void thread(ThreadAnswer thread, Optional<OddsAnswer> odds, Json json)
+      throws IOException {
     json.object()
         .put("hole", thread.hole())
         .put("designation", thread.designation())
@@ -103,6 +108,14 @@ final class GaugeJson {
     }
     if (thread.offset().isPresent()) {
       offset(thread.offset().get(), json);
+    }
+    Optional<ThreadOdds> reckoned = odds.flatMap(o -> o.odds(thread.hole()));
+    if (reckoned.isPresent()) {
+      OddsJson.odds(reckoned.get(), json);
+    }
+    Optional<GaugingAdvice> advice = odds.flatMap(o -> o.advice(thread.hole()));
+    if (advice.isPresent()) {
+      OddsJson.gauging(advice.get(), json);
     }
     json.end();
   }

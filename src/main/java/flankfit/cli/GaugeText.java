@@ -8,6 +8,7 @@ import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
+import flankfit.odds.OddsAnswer;
 import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import flankfit.unit.LengthUnit;
@@ -43,6 +44,7 @@ final class GaugeText {
   static String of(
       ProgramOptions.Job job,
       GaugeAnswer answer,
+      Optional<OddsAnswer> odds,
       Optional<RegisterSweep> sweep,
       List<Path> written,
       List<Finding> findings,
@@ -50,18 +52,21 @@ final class GaugeText {
     GaugeText text = new GaugeText(job.interpretation().file(), style);
     text.errorsFirst(findings);
     text.threads(answer.threads());
+    odds.ifPresent(o -> OddsText.write(o, answer.threads(), style, text.out));
     sweep.ifPresent(swept -> SweepText.write(swept, answer.threads(), style, text.out));
     written.forEach(file -> text.out.append("picture ").append(file).append('\n'));
     text.findings(findings);
-    text.assumed(assumptions(job, answer));
+    text.assumed(assumptions(job, answer, odds));
     Cautions.write(text.out);
     return text.out.toString();
   }
 
-  /** What control and gauging assumed, each sentence once. */
-  static List<String> assumptions(ProgramOptions.Job job, GaugeAnswer answer) {
+  /** What control, gauging and odds assumed, each sentence once. */
+  static List<String> assumptions(
+      ProgramOptions.Job job, GaugeAnswer answer, Optional<OddsAnswer> odds) {
     Set<String> all = new LinkedHashSet<>(job.interpretation().assumptions());
     all.addAll(answer.assumptions());
+    odds.ifPresent(o -> all.addAll(o.assumptions()));
     return List.copyOf(all);
   }
 

@@ -69,6 +69,12 @@ final class Json implements AutoCloseable {
     return this;
   }
 
+  /** Writes a large whole number. */
+  Json put(String name, long value) throws IOException {
+    generator.writeNumberField(name, value);
+    return this;
+  }
+
   /** Writes a truth value. */
   Json put(String name, boolean value) throws IOException {
     generator.writeBooleanField(name, value);

@@ -91,8 +91,7 @@ final class ProgramOptions {
     Texts texts = read();
     SetupSheet sheet = change.apply(texts.sheet());
     Interpretation done = Interpreter.interpret(texts.text(), sheet, texts.subprograms());
-    return new Job(
-        texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet));
+    return new Job(texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet));
   }
 
   /**

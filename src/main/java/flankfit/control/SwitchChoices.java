@@ -145,11 +145,12 @@ final class SwitchChoices {
   }
 
   private static Tools tools(Tools t, boolean byT, boolean home) {
-    return new Tools(byT, home, t.geometryEntry(), t.wearEntry(), t.registerByTool());
+    return new Tools(
+        byT, home, t.geometryEntry(), t.wearEntry(), t.registerByTool(), t.wearLimit());
   }
 
   private static Tools registers(Tools t, Entry geometry, Entry wear, boolean byTool) {
-    return new Tools(t.changeByT(), t.changeGoesHome(), geometry, wear, byTool);
+    return new Tools(t.changeByT(), t.changeGoesHome(), geometry, wear, byTool, t.wearLimit());
   }
 
   private static boolean isCompensated(ProgramWords words) {

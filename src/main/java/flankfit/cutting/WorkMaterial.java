@@ -40,6 +40,20 @@ public record WorkMaterial(
     Objects.requireNonNull(edgeSource, "edgeSource");
   }
 
+  /** The same metal with forces so many times as great (1), above 0. */
+  public WorkMaterial stronger(double times) {
+    return new WorkMaterial(
+        key,
+        isoGroup,
+        times * kc11,
+        exponent,
+        normalShare,
+        times * edgeForce,
+        read,
+        source,
+        edgeSource);
+  }
+
   /** The chip alone: the kinder end of the range. */
   public ForceLaw ofChip() {
     return ForceLaw.ofChip(kc11, exponent, normalShare);

@@ -227,6 +227,8 @@ public enum Code {
   GA05(Severity.NOTE, false, "gauge-limits-from-memory"),
   GA06(Severity.ERROR, false, "not-gauged"),
   GA09(Severity.WARNING, false, "material-unknown"),
+  GA10(Severity.WARNING, false, "observations-clash"),
+  GA11(Severity.WARNING, false, "wear-beyond-limit"),
   GA12(Severity.WARNING, false, "path-not-gauged"),
   // AS: assumptions
   AS01(Severity.NOTE, false, "rapids-straight"),
@@ -251,7 +253,8 @@ public enum Code {
   RQ03(Severity.ERROR, true, "output-not-writable"),
   RQ04(Severity.ERROR, true, "request-incomplete"),
   RQ05(Severity.ERROR, true, "no-opengl"),
-  RQ06(Severity.ERROR, true, "no-display");
+  RQ06(Severity.ERROR, true, "no-display"),
+  RQ07(Severity.ERROR, true, "log-does-not-fit");
 
   private final Severity severity;
   private final boolean stops;

@@ -9,6 +9,7 @@ import flankfit.sweep.RegularThread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Puts the answer on one thread together. */
 final class Answering {
@@ -19,14 +20,25 @@ final class Answering {
   private final Measurer measurer;
   private final PassCuts cuts;
   private final RealWall real;
+  private final Function<Optional<double[]>, ThreadVariation> varied;
 
   /** Gives the real answer of a thread that can be gauged; empty where it is not to be had. */
   interface RealWall {
     Optional<RealAnswer> of(FoundThread found);
   }
 
-  Answering(FoundThread found, OffsetSolver solver, Tape tape, RealWall real) {
+  /**
+   * @param real gives what gauges do on the wall of the real path
+   * @param varied makes the thread's variation of the slopes of its register
+   */
+  Answering(
+      FoundThread found,
+      OffsetSolver solver,
+      Tape tape,
+      RealWall real,
+      Function<Optional<double[]>, ThreadVariation> varied) {
     this.real = real;
+    this.varied = varied;
     this.found = found;
     this.solver = solver;
     this.spec = found.spec();
@@ -50,6 +62,7 @@ final class Answering {
         measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
     Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.of(found));
     Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
+    Optional<ThreadVariation> variation = ruling.go().map(go -> varied.apply(solver.slopes(found)));
     CutPass finish = model.finish();
     return new ThreadAnswer(
         found.hole().name(),
@@ -72,7 +85,8 @@ final class Answering {
         reason(ruled, offset) + stiff(bending, ruling.verdict()),
         offset,
         bending,
-        moved);
+        moved,
+        variation);
   }
 
   /** On a taper the tightest row alone decides what enters. */

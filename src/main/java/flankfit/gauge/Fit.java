@@ -66,6 +66,36 @@ record Fit(double functional, double flanks, DecidedBy decidedBy) {
     return decided(mate, groove, flanks, full, upFlank <= downFlank);
   }
 
+  /**
+   * What flanks and corners of the groove leave for the full gauge (mm): its functional diameter
+   * unless its crest cylinder is larger than the groove's bottom.
+   *
+   * @param error greatest axial error between engaged grooves (mm), not below 0
+   */
+  static double ofFlanks(RegularThread thread, Mate mate, double error) {
+    Groove groove = thread.groove();
+    double root = flankEnd(thread, mate);
+    double up = roomToCrest(groove, mate, root, Flank.UP);
+    double down = groove.isSymmetric() ? up : roomToCrest(groove, mate, root, Flank.DOWN);
+    return diameter(mate, up + down - error);
+  }
+
+  private static double roomToCrest(Groove groove, Mate mate, double root, Flank flank) {
+    double crest = groove.isBeyondBottom(mate.crestRadius()) ? groove.bottom() : mate.crestRadius();
+    double relieved =
+        groove.isBeyondBottom(mate.relievedRadius()) ? groove.bottom() : mate.relievedRadius();
+    return Math.min(
+        room(groove, mate, root, relieved, flank), room(groove, mate, relieved, crest, flank));
+  }
+
+  /**
+   * Play of the gauge's crest in the groove's bottom (mm on the radius); negative: it is kept out.
+   */
+  static double play(RegularThread thread, Mate mate) {
+    double play = thread.groove().bottom() - mate.crestRadius();
+    return mate.internal() ? play : -play;
+  }
+
   private static Fit decided(Mate mate, Groove groove, double flanks, double full, boolean up) {
     double sign = mate.internal() ? 1 : -1;
     double beyond = sign * (mate.crestRadius() - groove.bottom());

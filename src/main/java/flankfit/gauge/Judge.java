@@ -109,24 +109,44 @@ final class Judge {
       return Ruling.notAThread(lost.get());
     }
     ThreadSpec spec = found.spec();
-    double sign = spec.internal() ? 1 : -1;
-    double goPitch = Mate.goPitch(spec);
-    double clearance = sign * (measured.functional() - goPitch);
-    Go go = new Go(goPitch, clearance >= 0, clearance);
-    double noGoPitch = Mate.noGoPitch(spec);
-    boolean stops = sign * (felt - noGoPitch) <= 0;
-    double all = found.engaged() / spec.lead();
-    double allowed = spec.gauges().map(PlugGauges::turnsAllowed).orElse(0.0);
-    NoGo noGo = new NoGo(noGoPitch, allowed, stops ? 0 : all, stops);
-    Optional<Plain> plain =
-        spec.gauges()
-            .map(g -> new Plain(measured.minor() >= g.plainGo(), measured.minor() < g.plainNoGo()));
+    Go go = go(spec, measured.functional());
+    NoGo noGo = noGo(spec, felt, found.engaged() / spec.lead());
+    Optional<Plain> plain = plain(spec, measured.minor());
     Verdict verdict = verdict(go, noGo, plain);
     String reason = reason(verdict, found, measured, felt, go, noGo);
     return new Ruling(Optional.of(go), Optional.of(noGo), plain, verdict, reason);
   }
 
-  private static Optional<String> noGaugeStarts(FoundThread found) {
+  /**
+   * What all gauges together say of diameters.
+   *
+   * @param functional functional diameter with the GO gauge's full crest (mm)
+   * @param felt simple pitch diameter at the turn where a NO-GO gauge must have stopped (mm)
+   * @param minor diameter of the ridge's crest inside a hole (mm)
+   */
+  static Verdict verdict(ThreadSpec spec, double functional, double felt, double minor) {
+    return verdict(go(spec, functional), noGo(spec, felt, 0), plain(spec, minor));
+  }
+
+  private static Go go(ThreadSpec spec, double functional) {
+    double pitch = Mate.goPitch(spec);
+    double clearance = spec.internal() ? functional - pitch : pitch - functional;
+    return new Go(pitch, clearance >= 0, clearance);
+  }
+
+  private static NoGo noGo(ThreadSpec spec, double felt, double all) {
+    double pitch = Mate.noGoPitch(spec);
+    boolean stops = spec.internal() ? felt <= pitch : felt >= pitch;
+    double allowed = spec.gauges().map(PlugGauges::turnsAllowed).orElse(0.0);
+    return new NoGo(pitch, allowed, stops ? 0 : all, stops);
+  }
+
+  private static Optional<Plain> plain(ThreadSpec spec, double minor) {
+    return spec.gauges().map(g -> new Plain(minor >= g.plainGo(), minor < g.plainNoGo()));
+  }
+
+  /** Why no gauge of the thread wanted starts at all; empty when gauges can be tried. */
+  static Optional<String> noGaugeStarts(FoundThread found) {
     ThreadSpec spec = found.spec();
     Text text = found.text();
     Pass pass = found.model().finish().pass();

@@ -53,6 +53,22 @@ final class OffsetSolver {
 
   /** The advice; empty when no register moves the finishing pass, or not evenly. */
   Optional<OffsetAdvice> solve(FoundThread found) {
+    Optional<double[]> slopes = slopes(found);
+    if (slopes.isEmpty()) {
+      return Optional.empty();
+    }
+    Search search = new Search(found, slopes.get());
+    double more = search.simple(search.changeFor(STEP));
+    double less = search.simple(search.changeFor(-STEP));
+    double sensitivity = (more - less) / (2 * STEP);
+    return search.advise(found.model().finish().pass().state(), sensitivity);
+  }
+
+  /**
+   * How the wear entry moves the radius of each pass (1); empty when no register moves the
+   * finishing pass, or not evenly.
+   */
+  Optional<double[]> slopes(FoundThread found) {
     ModalState state = found.model().finish().pass().state();
     if (state.radiusRegister() == 0 || state.compensation() == ModalState.Compensation.OFF) {
       return Optional.empty();
@@ -66,12 +82,8 @@ final class OffsetSolver {
     for (int i = 0; i < slopes.length; i++) {
       slopes[i] = (more.get()[i] - less.get()[i]) / (2 * STEP);
     }
-    if (Math.abs(slopes[found.model().finishing()]) < LEAST_SLOPE) {
-      return Optional.empty();
-    }
-    Search search = new Search(found, slopes);
-    double sensitivity = (search.simple(more.get()) - search.simple(less.get())) / (2 * STEP);
-    return search.advise(state, sensitivity);
+    boolean steered = Math.abs(slopes[found.model().finishing()]) >= LEAST_SLOPE;
+    return steered ? Optional.of(slopes) : Optional.empty();
   }
 
   private static boolean isLinear(double[] more, double[] less) {

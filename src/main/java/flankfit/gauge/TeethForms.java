@@ -6,6 +6,7 @@ import flankfit.standard.ThreadSpec;
 import flankfit.sweep.GroundTooth;
 import flankfit.sweep.PolylineTooth;
 import flankfit.sweep.Tooth;
+import java.util.List;
 
 /** Makes a tooth of what the sheet says of a thread mill. */
 final class TeethForms {
@@ -31,6 +32,34 @@ final class TeethForms {
     }
     if (form instanceof Tool.CutterForm.Straight) {
       return straight(tool, teeth);
+    }
+    throw new IllegalArgumentException("form of the teeth is not known here: " + form);
+  }
+
+  /**
+   * The tooth of a pass's mill when it is larger over its teeth, with the same form.
+   *
+   * @param more how much larger (mm on the radius), either sign
+   * @param straight whether its flanks are true V, whatever the sheet says
+   */
+  static Tooth larger(CutPass cut, double more, boolean straight, ThreadLookup threads) {
+    Tool.CutterForm form = cut.teeth().form();
+    double radius = cut.tool().radius() + more;
+    if (straight || form instanceof Tool.CutterForm.Straight) {
+      return PolylineTooth.straight(radius, cut.teeth().crestFlat(), cut.teeth().halfAngle());
+    }
+    if (form instanceof Tool.CutterForm.Measured measured) {
+      return PolylineTooth.measured(
+          measured.profile().stream()
+              .map(row -> List.of(row.get(0), Math.max(0, row.get(1) + more)))
+              .toList());
+    }
+    if (form instanceof Tool.CutterForm.GroundFor ground) {
+      try {
+        return groundFor(threads.of(ground.designation()), radius);
+      } catch (InvalidDesignationException e) {
+        throw new IllegalStateException("a thread that was known is not: " + e.getMessage(), e);
+      }
     }
     throw new IllegalArgumentException("form of the teeth is not known here: " + form);
   }

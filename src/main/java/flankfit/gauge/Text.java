@@ -42,6 +42,15 @@ public record Text(LengthUnit unit) {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
+  /** A chance in percent, such as {@code 98.4 %}; no chance is told as certain. */
+  public static String percent(double chance) {
+    double percent = 100 * chance;
+    if (percent >= 99.95) {
+      return "over 99.9 %";
+    }
+    return percent < 0.05 ? "under 0.1 %" : number(percent, 1) + " %";
+  }
+
   /** An angle in degrees, such as {@code 29.977°}. */
   public static String degrees(double radians) {
     return number(Angles.toDegrees(radians), 3) + "°";

@@ -31,6 +31,8 @@ import java.util.Optional;
  * @param offset advice for the D register; empty when no register moves the finishing pass
  * @param bending what bending makes of the thread; empty when metal or mill are not known
  * @param real what gauges do on the wall of the real path; empty when that was not asked for
+ * @param variation the thread when its making departs from sheet and program; empty when it is not
+ *     a thread
  */
 public record ThreadAnswer(
     String hole,
@@ -53,7 +55,8 @@ public record ThreadAnswer(
     String reason,
     Optional<OffsetAdvice> offset,
     Optional<BendingAnswer> bending,
-    Optional<RealAnswer> real) {
+    Optional<RealAnswer> real,
+    Optional<ThreadVariation> variation) {
   public ThreadAnswer {
     passes = List.copyOf(passes);
     Objects.requireNonNull(verdict, "verdict");

@@ -277,7 +277,26 @@ public final class ThreadGauging {
     fromMemory(scene);
     assumptions.of(found);
     FoundThread bent = found.bent(metal.bending(found));
-    answers.add(new Answering(bent, solver(found), request.tape(), this::onRealPath).answer());
+    ThreadAnswer answer =
+        new Answering(
+                bent,
+                solver(found),
+                request.tape(),
+                this::onRealPath,
+                slopes -> variation(found, bent, slopes))
+            .answer();
+    answers.add(answer);
+    answer.offset().ifPresent(offset -> WearRule.check(scene, offset, setup, findings));
+  }
+
+  private ThreadVariation variation(
+      FoundThread found, FoundThread bent, Optional<double[]> slopes) {
+    LengthUnit unit = found.model().finish().pass().state().unit();
+    ThreadVariation.Entries entries =
+        new ThreadVariation.Entries(
+            setup.control().reading().leastIncrement(unit), setup.control().tools().wearLimit());
+    return new ThreadVariation(
+        bent, slopes, entries, threads, times -> metal.bending(found, times));
   }
 
   private Optional<RealAnswer> onRealPath(FoundThread found) {

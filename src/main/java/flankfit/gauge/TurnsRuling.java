@@ -46,9 +46,15 @@ public record TurnsRuling(
     }
     double turns = travels.stream().mapToDouble(Travel::turns).max().orElseThrow();
     boolean stopped = travels.stream().allMatch(travel -> travel.end() == End.STOPPED);
-    double allowed = spec.gauges().map(PlugGauges::turnsAllowed).orElse(unified ? UNIFIED : METRIC);
+    double allowed = allowed(spec);
     double all = (field.mouth() - field.farMouth()) / spec.lead();
     return new TurnsRuling(
         travels, turns, allowed, stopped && turns <= allowed, all <= SHORT_THREAD);
+  }
+
+  /** Turns that the rule of a thread's own system allows (1). */
+  static double allowed(ThreadSpec spec) {
+    boolean unified = spec.threadsPerInch().isPresent();
+    return spec.gauges().map(PlugGauges::turnsAllowed).orElse(unified ? UNIFIED : METRIC);
   }
 }

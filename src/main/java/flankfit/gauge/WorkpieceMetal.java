@@ -69,6 +69,11 @@ final class WorkpieceMetal {
     return bending;
   }
 
+  /** The bending by forces so many times as great; empty when metal or mill are not known. */
+  Optional<Bending> bending(FoundThread found, double times) {
+    return material.flatMap(m -> BendingSolver.of(found, m.stronger(times), told -> {}));
+  }
+
   /** What bending depends on, nothing of where the hole lies; lengths to a nanometre. */
   private static List<Object> alike(FoundThread found) {
     List<Object> alike = new ArrayList<>();

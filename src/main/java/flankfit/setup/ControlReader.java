@@ -73,6 +73,7 @@ final class ControlReader {
             .and("geometry-entry", "\"radius\" or \"diameter\"")
             .and("wear-entry", "\"radius\" or \"diameter\"")
             .and("d-default", "\"modal\" or \"tool-number\"")
+            .and("wear-limit", LENGTH)
             .and("compensation-start", "\"next-normal\", \"own-normal\" or \"tangent\"")
             .and("compensation-start-on-arc", "true or false")
             .and("compensation-cancel-reference", "\"programmed\" or \"actual\"")
@@ -191,7 +192,8 @@ final class ControlReader {
         either("tool-change-moves", "none", "z-home"),
         entry("geometry-entry"),
         entry("wear-entry"),
-        either("d-default", "modal", "tool-number"));
+        either("d-default", "modal", "tool-number"),
+        table.item("wear-limit").flatMap(SheetItem::lengthAboveZero));
   }
 
   private Entry entry(String key) {

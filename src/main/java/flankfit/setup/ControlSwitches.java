@@ -204,13 +204,20 @@ public record ControlSwitches(
    * @param geometryEntry how the geometry of a D register is entered
    * @param wearEntry how the wear of a D register is entered
    * @param registerByTool whether G41 without D takes the tool's number ({@code d-default})
+   * @param wearLimit largest wear that can be entered, either sign (mm, as entered)
    */
   public record Tools(
       boolean changeByT,
       boolean changeGoesHome,
       Entry geometryEntry,
       Entry wearEntry,
-      boolean registerByTool) {}
+      boolean registerByTool,
+      Optional<Double> wearLimit) {
+    /** No limit of wear is stated. */
+    public Tools(boolean byT, boolean home, Entry geometry, Entry wear, boolean registerByTool) {
+      this(byT, home, geometry, wear, registerByTool, Optional.empty());
+    }
+  }
 
   /**
    * How radius compensation behaves.

@@ -18,6 +18,8 @@ import java.util.Optional;
  * @param thread designation of the thread wanted, canonical
  * @param threadDepth depth of full thread wanted below the top (mm)
  * @param madeBy what makes the hole; empty when the sheet leaves it to the program's moves
+ * @param diameterTolerance greatest less least diameter before the thread is cut (mm); empty when
+ *     not stated
  * @param line line of the sheet, from 1; 0 when not from a sheet
  */
 public record Hole(
@@ -33,10 +35,44 @@ public record Hole(
     Optional<String> thread,
     Optional<Double> threadDepth,
     Optional<MadeBy> madeBy,
+    Optional<Double> diameterTolerance,
     int line) {
   public Hole {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(madeBy, "madeBy");
+    Objects.requireNonNull(diameterTolerance, "diameterTolerance");
+  }
+
+  /** A hole whose diameter has no tolerance stated. */
+  public Hole(
+      String name,
+      boolean boss,
+      double x,
+      double y,
+      double top,
+      double diameter,
+      Optional<Double> depth,
+      double bottomAngle,
+      Optional<Countersink> countersink,
+      Optional<String> thread,
+      Optional<Double> threadDepth,
+      Optional<MadeBy> madeBy,
+      int line) {
+    this(
+        name,
+        boss,
+        x,
+        y,
+        top,
+        diameter,
+        depth,
+        bottomAngle,
+        countersink,
+        thread,
+        threadDepth,
+        madeBy,
+        Optional.empty(),
+        line);
   }
 
   /** A hole of which nothing says what makes it. */

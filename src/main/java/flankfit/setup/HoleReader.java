@@ -38,6 +38,7 @@ final class HoleReader {
         .and("at", "a pair [x, y], or a list of pairs for a pattern")
         .and("top", "a length")
         .and("diameter", LENGTH)
+        .and("diameter-tolerance", "a length, not below 0, below the diameter")
         .and("depth", "\"through\" or a length above 0")
         .and("bottom", "\"flat\" or an angle above 0, up to 180 degrees")
         .and("made-by", "\"program\" or \"stock\"")
@@ -66,6 +67,7 @@ final class HoleReader {
     Optional<Double> bottom = bottom(table, depth, called);
     Optional<Hole.MadeBy> madeBy = madeBy(table, boss, called);
     Optional<Hole.Countersink> countersink = countersink(table, boss, diameter);
+    Optional<Double> tolerance = diameterTolerance(table, diameter);
     Optional<ThreadSpec> thread = thread(table, boss, diameter, called);
     Optional<Double> threadDepth = threadDepth(table, thread.isPresent(), depth, called);
     if (name.isEmpty() || places.isEmpty() || top.isEmpty() || diameter.isEmpty()) {
@@ -94,6 +96,7 @@ final class HoleReader {
               thread.map(ThreadSpec::designation),
               threadDepth,
               madeBy,
+              tolerance,
               table.place().line()));
     }
   }
@@ -130,6 +133,17 @@ final class HoleReader {
     return diameter.get() < width
         ? diameter
         : item.orElseThrow().impossible("the stock is only " + log.shown(width) + " wide");
+  }
+
+  private Optional<Double> diameterTolerance(SheetTable table, Optional<Double> diameter) {
+    Optional<SheetItem> item = table.item("diameter-tolerance");
+    return item.flatMap(SheetItem::lengthFromZero)
+        .flatMap(
+            width ->
+                diameter.filter(d -> width >= d).isPresent()
+                    ? item.orElseThrow()
+                        .impossible("the diameter is only " + log.shown(diameter.get()))
+                    : Optional.of(width));
   }
 
   private static Optional<Depth> depth(SheetTable table) {

@@ -64,6 +64,7 @@ public final class SetupReader {
         .and("boss", "tables [[boss]]")
         .and("tool", "tables [[tool]]")
         .and("offsets", "the table [offsets]")
+        .and("machine", "the table [machine]")
         .and("workpiece", "the table [workpiece]")
         .and("gauges", "the table [gauges]");
   }
@@ -146,10 +147,10 @@ public final class SetupReader {
             .toList();
     Map<String, Point> origins = named(top, "work-offsets", OffsetsReader::origins, Map.of());
     Offsets offsets = named(top, "offsets", OffsetsReader::offsets, Offsets.none());
-    Optional<String> material =
-        top.table("workpiece", Keys.none().and("material", "text"))
-            .flatMap(t -> t.item("material"))
-            .flatMap(SheetItem::text);
+    Optional<SheetTable> workpiece = top.table("workpiece", ScatterReader.workpieceKeys());
+    Optional<String> material = workpiece.flatMap(t -> t.item("material")).flatMap(SheetItem::text);
+    Scatter scatter =
+        ScatterReader.read(top.table("machine", ScatterReader.machineKeys()), workpiece);
     SetupSheet.GaugeCondition gauges = gauges(top, !holes.threads().isEmpty());
     if (!top.has("units") && log.plainLengthRead()) {
       log.assume("units not stated: lengths without a unit are millimetres");
@@ -167,6 +168,7 @@ public final class SetupReader {
         offsets,
         material.orElse(""),
         gauges,
+        scatter,
         log.assumptions());
   }
 

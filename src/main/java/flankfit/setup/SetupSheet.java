@@ -25,6 +25,7 @@ import java.util.TreeMap;
  * @param offsets registers
  * @param workpieceMaterial material of the part; empty text when not said
  * @param gauges condition of the gauges
+ * @param scatter how machine and forces scatter, for the odds
  * @param assumptions defaults that were used and switches that were set, one sentence each
  */
 public record SetupSheet(
@@ -40,15 +41,49 @@ public record SetupSheet(
     Offsets offsets,
     String workpieceMaterial,
     GaugeCondition gauges,
+    Scatter scatter,
     List<String> assumptions) {
   public SetupSheet {
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(control, "control");
+    Objects.requireNonNull(scatter, "scatter");
     keepOuts = List.copyOf(keepOuts);
     workOffsets = Collections.unmodifiableMap(new TreeMap<>(workOffsets));
     holes = List.copyOf(holes);
     tools = List.copyOf(tools);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** A sheet that says nothing of how machine and forces scatter. */
+  public SetupSheet(
+      String file,
+      String title,
+      LengthUnit unit,
+      ControlSwitches control,
+      Optional<Stock> stock,
+      List<KeepOut> keepOuts,
+      Map<String, Point> workOffsets,
+      List<Hole> holes,
+      List<Tool> tools,
+      Offsets offsets,
+      String workpieceMaterial,
+      GaugeCondition gauges,
+      List<String> assumptions) {
+    this(
+        file,
+        title,
+        unit,
+        control,
+        stock,
+        keepOuts,
+        workOffsets,
+        holes,
+        tools,
+        offsets,
+        workpieceMaterial,
+        gauges,
+        Scatter.unknown(),
+        assumptions);
   }
 
   /** A sheet that says nothing: metric, all switches at their defaults. */
@@ -89,6 +124,7 @@ public record SetupSheet(
         offsets,
         workpieceMaterial,
         gauges,
+        scatter,
         assumptions);
   }
 
@@ -107,6 +143,7 @@ public record SetupSheet(
         other,
         workpieceMaterial,
         gauges,
+        scatter,
         assumptions);
   }
 
@@ -143,6 +180,7 @@ public record SetupSheet(
         offsets,
         workpieceMaterial,
         gauges,
+        scatter,
         other);
   }
 

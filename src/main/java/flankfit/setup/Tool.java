@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param material text of the sheet
  * @param holderCompliance how far holder, spindle and clamp yield for one newton at the tool
  *     (mm/N); empty when not measured
+ * @param stated which deviations the sheet states, for the odds
  * @param line line of the sheet, from 1; 0 when not from a sheet
  */
 public record Tool(
@@ -43,10 +44,55 @@ public record Tool(
     double runout,
     String material,
     Optional<Double> holderCompliance,
+    Stated stated,
     int line) {
   public Tool {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(holderCompliance, "holderCompliance");
+    Objects.requireNonNull(stated, "stated");
+  }
+
+  /** A tool whose deviations count as not stated where they are 0. */
+  public Tool(
+      int number,
+      Kind kind,
+      boolean leftHand,
+      double diameter,
+      int flutes,
+      Optional<Teeth> teeth,
+      double pointAngle,
+      double cornerRadius,
+      double fluteLength,
+      Optional<Section> neck,
+      Optional<Section> shank,
+      Optional<Section> holder,
+      double diameterTolerance,
+      double runout,
+      String material,
+      Optional<Double> holderCompliance,
+      int line) {
+    this(
+        number,
+        kind,
+        leftHand,
+        diameter,
+        flutes,
+        teeth,
+        pointAngle,
+        cornerRadius,
+        fluteLength,
+        neck,
+        shank,
+        holder,
+        diameterTolerance,
+        runout,
+        material,
+        holderCompliance,
+        new Stated(
+            diameterTolerance > 0 ? Optional.of(diameterTolerance) : Optional.empty(),
+            runout > 0 ? Optional.of(runout) : Optional.empty(),
+            Optional.empty()),
+        line);
   }
 
   /** A tool whose holder was not measured. */
@@ -85,6 +131,24 @@ public record Tool(
         material,
         Optional.empty(),
         line);
+  }
+
+  /**
+   * Deviations that the sheet states; a stated 0 is a measured one.
+   *
+   * @param diameterTolerance greatest less least diameter over the teeth (mm)
+   * @param runout total indicator reading (mm)
+   * @param crestTolerance greatest less least width of a tooth's tip (mm)
+   */
+  public record Stated(
+      Optional<Double> diameterTolerance,
+      Optional<Double> runout,
+      Optional<Double> crestTolerance) {
+    public Stated {
+      Objects.requireNonNull(diameterTolerance, "diameterTolerance");
+      Objects.requireNonNull(runout, "runout");
+      Objects.requireNonNull(crestTolerance, "crestTolerance");
+    }
   }
 
   /** Radius over the teeth (mm). */

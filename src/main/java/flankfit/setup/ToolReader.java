@@ -46,6 +46,7 @@ final class ToolReader {
         .and("holder", "{ diameter = …, length = … }")
         .and("diameter-tolerance", FROM_ZERO)
         .and("runout", FROM_ZERO)
+        .and("crest-flat-tolerance", FROM_ZERO)
         .and("material", "text")
         .and("holder-compliance", "micrometres for one newton, a number from 0 to 10");
   }
@@ -70,6 +71,7 @@ final class ToolReader {
     boolean threads = kind.filter(ToolReader::cutsThreads).isPresent();
     Optional<Double> tolerance = notMeasured(table, "diameter-tolerance", threads);
     Optional<Double> runout = notMeasured(table, "runout", threads);
+    Optional<Double> crest = crestTolerance(table, kind, called);
     Optional<String> material = table.item("material").flatMap(SheetItem::text);
     Optional<Double> yields = holderCompliance(table);
     checkLengths(table, fluteLength, neck, itsTeeth);
@@ -94,6 +96,10 @@ final class ToolReader {
             runout.orElse(0.0),
             material.orElse(""),
             yields,
+            new Tool.Stated(
+                table.has("diameter-tolerance") ? tolerance : Optional.empty(),
+                table.has("runout") ? runout : Optional.empty(),
+                crest),
             table.place().line()));
   }
 
@@ -221,10 +227,19 @@ final class ToolReader {
     return table.or("flute-length", SheetItem::lengthAboveZero, usual, sentence);
   }
 
-  /** A deviation of the tool: 0 when left out, which no answer rests on yet. */
+  /** A deviation of the tool: 0 when left out; the odds then take a usual one and say so. */
   private static Optional<Double> notMeasured(SheetTable table, String key, boolean matters) {
     Optional<SheetItem> item = table.item(key);
     return matters && item.isEmpty() ? Optional.of(0.0) : item.flatMap(SheetItem::lengthFromZero);
+  }
+
+  private Optional<Double> crestTolerance(
+      SheetTable table, Optional<Tool.Kind> kind, String called) {
+    Optional<Double> crest = table.item("crest-flat-tolerance").flatMap(SheetItem::lengthFromZero);
+    if (crest.isPresent() && kind.filter(k -> !cutsThreads(k)).isPresent()) {
+      log.assume(unused(called, "crest-flat-tolerance", kind.get()));
+    }
+    return crest;
   }
 
   /** How far the holder yields for one newton (mm/N); stated in micrometres. */

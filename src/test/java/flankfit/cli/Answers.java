@@ -50,8 +50,10 @@ public final class Answers {
     GaugeAnswer answer = job.gauge();
     List<Finding> findings = GaugeCommand.findings(done, answer);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    GaugeJson.write(job, answer, Optional.empty(), findings, out);
-    String text = GaugeText.of(job, answer, Optional.empty(), List.of(), findings, Style.plain());
+    GaugeJson.write(job, answer, Optional.empty(), Optional.empty(), findings, out);
+    String text =
+        GaugeText.of(
+            job, answer, Optional.empty(), Optional.empty(), List.of(), findings, Style.plain());
     return new Gauged(out.toByteArray(), text, findings);
   }
 }

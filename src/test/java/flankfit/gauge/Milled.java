@@ -9,6 +9,7 @@ import flankfit.motion.Plane;
 import flankfit.motion.Point;
 import flankfit.motion.Tape;
 import flankfit.motion.TapeBuilder;
+import flankfit.setup.ControlSwitches;
 import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
@@ -60,6 +61,9 @@ class Milled {
   Optional<Tool.Section> neck = Optional.empty();
   Optional<Tool.Section> shank = Optional.empty();
   Optional<Double> holderCompliance = Optional.empty();
+  Optional<Double> holeTolerance = Optional.empty();
+  Optional<Double> wearLimit = Optional.empty();
+  Tool.Stated stated = new Tool.Stated(Optional.empty(), Optional.empty(), Optional.empty());
   double feed = 180;
   double rpm = 3200;
   double fluteLength = 20;
@@ -188,6 +192,8 @@ class Milled {
               Optional.empty(),
               thread.isEmpty() ? Optional.empty() : Optional.of(thread),
               Optional.of(threadDepth),
+              Optional.empty(),
+              holeTolerance,
               n));
     }
     Offsets offsets =
@@ -198,7 +204,7 @@ class Milled {
         "job.setup.toml",
         "",
         unit,
-        empty.control(),
+        control(empty.control()),
         empty.stock(),
         List.of(),
         empty.workOffsets(),
@@ -235,7 +241,20 @@ class Milled {
         0,
         "carbide",
         holderCompliance,
+        stated,
         1);
+  }
+
+  private ControlSwitches control(ControlSwitches usual) {
+    ControlSwitches.Tools t = usual.tools();
+    return usual.with(
+        new ControlSwitches.Tools(
+            t.changeByT(),
+            t.changeGoesHome(),
+            t.geometryEntry(),
+            t.wearEntry(),
+            t.registerByTool(),
+            wearLimit));
   }
 
   GaugeAnswer gauge() {

@@ -1,0 +1,278 @@
+package flankfit.odds;
+
+import flankfit.chance.DriftGrid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.special.Erf;
+
+/**
+ * What is believed of a mill: its size as cut, and how that drifts from part to part. Each
+ * observation is weighed by Bayes' rule; none is trusted wholly, nor is the sheet, so that an
+ * answer exists also when they clash.
+ */
+final class Belief {
+  /** Share of observations that are simply mistaken (1): burr, dirt, misread; no source. */
+  static final double MISTAKEN = 0.005;
+
+  /** The same of measured sizes (1); no source. */
+  static final double MISMEASURED = 0.001;
+
+  /**
+   * Chance that the sheet is wrong about the mill (1): another mill, another register; no source.
+   */
+  static final double WRONG_SHEET = 0.02;
+
+  /**
+   * Standard deviation of the size as cut when the sheet is wrong (mm on the radius): no source.
+   */
+  private static final double WRONG_BY = 0.05;
+
+  /** Share of wrong sheets that say nothing at all about the size (1). */
+  private static final double WHOLLY_WRONG = 0.1;
+
+  /** Standard deviation of the drift for one part (mm on the radius): no source. */
+  static final double DRIFT = 5e-4;
+
+  /** Standard deviation of the size's wandering from part to part (mm on the radius): no source. */
+  static final double WANDER = 2e-4;
+
+  /** Chance below which an observation is said to clash (1). */
+  private static final double CLASH = 0.01;
+
+  private static final int DRIFTS = 61;
+
+  private static final double MOST_DRIFT = 0.003;
+
+  /** Diameters over which a mistaken size may lie anywhere (mm). */
+  private static final double ANYWHERE = 2 * FeltSizes.MOST;
+
+  private final FeltSizes sizes;
+  private final double depthPerEntry;
+  private final double now;
+  private final double turnsAllowed;
+  private final DoubleUnaryOperator goFelt;
+  private final DoubleUnaryOperator noGoFelt;
+  private final List<Clash> clashes = new ArrayList<>();
+  private final DriftGrid grid;
+  private final double[] prior;
+  private final int first;
+  private int last;
+
+  /**
+   * The belief before any observation.
+   *
+   * @param depthPerEntry depth for one length of the register's entry (1); 0 without a register
+   * @param now wear entry that the sizes are counted from (mm)
+   * @param turnsAllowed turns that the rule allows a NO-GO gauge (1)
+   * @param first number of the first part
+   * @param drifts whether several parts follow each other, so that the size may drift
+   */
+  Belief(
+      FeltSizes sizes,
+      double depthPerEntry,
+      double now,
+      double turnsAllowed,
+      int first,
+      boolean drifts) {
+    this.sizes = sizes;
+    this.depthPerEntry = depthPerEntry;
+    this.now = now;
+    this.turnsAllowed = turnsAllowed;
+    this.goFelt = sizes.goFelt();
+    this.noGoFelt = sizes.noGoFelt();
+    this.first = first;
+    this.last = first;
+    this.prior = sizes.prior();
+    double[] rates = drifts ? rates() : new double[] {0};
+    this.grid =
+        new DriftGrid(-FeltSizes.MOST, FeltSizes.STEP, doubted(prior), rates, rateWeights(rates));
+  }
+
+  /** The sheet's sizes with the doubt that any sheet deserves. */
+  private static double[] doubted(double[] prior) {
+    double[] wrong = DriftGrid.blurred(prior, WRONG_BY / FeltSizes.STEP);
+    double[] doubted = new double[prior.length];
+    for (int i = 0; i < prior.length; i++) {
+      double any = (1 - WHOLLY_WRONG) * wrong[i] + WHOLLY_WRONG / prior.length;
+      doubted[i] = (1 - WRONG_SHEET) * prior[i] + WRONG_SHEET * any;
+    }
+    return doubted;
+  }
+
+  /** Drifts that lie closer where they are likelier. */
+  private static double[] rates() {
+    double[] rates = new double[DRIFTS];
+    int half = DRIFTS / 2;
+    for (int i = 0; i < DRIFTS; i++) {
+      double t = (double) (i - half) / half;
+      rates[i] = MOST_DRIFT * t * Math.abs(t);
+    }
+    return rates;
+  }
+
+  private static double[] rateWeights(double[] rates) {
+    double[] weights = new double[rates.length];
+    for (int i = 0; i < rates.length; i++) {
+      double z = rates[i] / DRIFT;
+      double below = i > 0 ? rates[i] - rates[i - 1] : 0;
+      double above = i < rates.length - 1 ? rates[i + 1] - rates[i] : 0;
+      double width = rates.length == 1 ? 1 : (below + above) / 2;
+      weights[i] = StrictMath.exp(-z * z / 2) * width;
+    }
+    return weights;
+  }
+
+  /** Learns from a part; parts must come by rising number. */
+  void learn(PartObserved part) {
+    grid.wander(WANDER * Math.sqrt(part.part() - last));
+    last = part.part();
+    clashes.addAll(clashes(part));
+    for (Observation observation : part.observations()) {
+      grid.learn(likelihood(observation, part.wear()), last - first);
+    }
+  }
+
+  /** Depth that a register entry adds to what sizes are counted from (mm on the radius). */
+  double shift(double wear) {
+    return depthPerEntry * (wear - now);
+  }
+
+  /** Likelihood of an observation for a size as cut; never 0. */
+  DoubleUnaryOperator likelihood(Observation observation, double wear) {
+    DoubleUnaryOperator trusted = trusted(observation, wear);
+    boolean measured = observation instanceof Observation.Pitch;
+    double share = measured ? MISMEASURED : MISTAKEN;
+    double mistaken = measured ? share / ANYWHERE : share / 2;
+    return size -> (1 - share) * trusted.applyAsDouble(size) + mistaken;
+  }
+
+  private DoubleUnaryOperator trusted(Observation observation, double wear) {
+    double shift = shift(wear);
+    if (observation instanceof Observation.Go go) {
+      return size -> side(go.enters(), goFelt.applyAsDouble(size + shift));
+    }
+    if (observation instanceof Observation.NoGo noGo) {
+      boolean stops = noGo.accepted(turnsAllowed);
+      return size -> side(stops, noGoFelt.applyAsDouble(size + shift));
+    }
+    if (observation instanceof Observation.Pitch pitch) {
+      double centre = sizes.sizeOf(pitch.diameter());
+      double deviation = deviation(pitch, centre);
+      double height = 1 / (deviation * sizes.slope(centre) * Math.sqrt(2 * Math.PI));
+      return size -> {
+        double z = (size + shift - centre) / deviation;
+        return height * StrictMath.exp(-z * z / 2);
+      };
+    }
+    throw new IllegalArgumentException("observation is not known here: " + observation);
+  }
+
+  private static double side(boolean seen, double odds) {
+    double inside = Math.min(1, Math.max(0, odds));
+    return seen ? inside : 1 - inside;
+  }
+
+  /** Standard deviation of a measured size about the size as cut (mm on the radius). */
+  private double deviation(Observation.Pitch pitch, double centre) {
+    double measured = pitch.uncertainty() / sizes.slope(centre);
+    double path = sizes.pathDeviation();
+    return Math.max(FeltSizes.STEP, Math.sqrt(measured * measured + path * path));
+  }
+
+  private List<Clash> clashes(PartObserved part) {
+    List<Clash> found = new ArrayList<>();
+    double[] before = grid.sizes(part.part() - first);
+    List<Observation> all = part.observations();
+    for (int i = 0; i < all.size(); i++) {
+      double[] rest = before.clone();
+      for (int k = 0; k < all.size(); k++) {
+        if (k != i) {
+          weigh(rest, likelihood(all.get(k), part.wear()));
+        }
+      }
+      double chance = chance(all.get(i), part.wear(), rest);
+      if (chance < CLASH) {
+        found.add(new Clash(part.part(), all.get(i), with(part, i, before), chance));
+      }
+    }
+    return found;
+  }
+
+  /** Finds what an observation clashes with: what was believed before, or one other. */
+  private String with(PartObserved part, int i, double[] before) {
+    Observation observation = part.observations().get(i);
+    if (chance(observation, part.wear(), before) < CLASH) {
+      return part.part() == first ? "what the sheet says of the mill" : "the parts before";
+    }
+    for (int k = 0; k < part.observations().size(); k++) {
+      double[] one = before.clone();
+      if (k != i) {
+        weigh(one, likelihood(part.observations().get(k), part.wear()));
+        if (chance(observation, part.wear(), one) < CLASH) {
+          return part.observations().get(k).text();
+        }
+      }
+    }
+    return "the other observations together";
+  }
+
+  private static void weigh(double[] sizes, DoubleUnaryOperator likelihood) {
+    double sum = 0;
+    for (int i = 0; i < sizes.length; i++) {
+      sizes[i] *= likelihood.applyAsDouble(FeltSizes.size(i));
+      sum += sizes[i];
+    }
+    for (int i = 0; i < sizes.length && sum > 0; i++) {
+      sizes[i] /= sum;
+    }
+  }
+
+  /** Chance of an observation, or of a measured size as far off or farther. */
+  private double chance(Observation observation, double wear, double[] weights) {
+    if (observation instanceof Observation.Pitch pitch) {
+      double centre = sizes.sizeOf(pitch.diameter()) - shift(wear);
+      double deviation = deviation(pitch, centre + shift(wear));
+      double above = 0;
+      for (int i = 0; i < weights.length; i++) {
+        if (weights[i] > 0) {
+          double z = (FeltSizes.size(i) - centre) / deviation;
+          above += weights[i] * Erf.erfc(-z / Math.sqrt(2)) / 2;
+        }
+      }
+      return 2 * Math.min(above, 1 - above);
+    }
+    DoubleUnaryOperator trusted = trusted(observation, wear);
+    double sum = 0;
+    for (int i = 0; i < weights.length; i++) {
+      sum += weights[i] == 0 ? 0 : weights[i] * trusted.applyAsDouble(FeltSizes.size(i));
+    }
+    return sum;
+  }
+
+  /** Weights of the sizes at a part. */
+  double[] sizes(int part) {
+    return grid.sizes(part - first);
+  }
+
+  /** Weights of the sizes by the sheet alone, which is not doubted here. */
+  double[] bySheet() {
+    return prior.clone();
+  }
+
+  DriftGrid grid() {
+    return grid;
+  }
+
+  List<Clash> clashes() {
+    return List.copyOf(clashes);
+  }
+
+  int last() {
+    return last;
+  }
+
+  int first() {
+    return first;
+  }
+}
