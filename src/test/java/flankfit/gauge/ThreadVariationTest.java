@@ -46,7 +46,7 @@ class ThreadVariationTest {
     Milled job = new Milled();
     job.radii = new double[] {2.7, 3, 3};
     changes.accept(job);
-    return job.only();
+    return job.endless();
   }
 
   @Test

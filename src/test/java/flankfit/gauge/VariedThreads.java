@@ -5,13 +5,13 @@ import flankfit.setup.Tool.CutterForm;
 import flankfit.setup.Tool.Section;
 import java.util.Optional;
 
-/** Threads of a few kinds for tests of the odds. */
+/** Threads of a few kinds for tests of the odds, which are those of an endless helix. */
 public final class VariedThreads {
   private VariedThreads() {}
 
   /** M20 x 1.5 in a hole by a straight 14 mm comb, two passes at the finish radius. */
   public static ThreadAnswer straight(double wear) {
-    return job(wear).only();
+    return job(wear).endless();
   }
 
   /** The same by a mill ground for the thread, in steel, bending. */
@@ -19,28 +19,28 @@ public final class VariedThreads {
     Milled job = job(wear);
     job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
     bend(job);
-    return job.only();
+    return job.endless();
   }
 
   /** The same with straight flanks, bending. */
   public static ThreadAnswer straightAndBent(double wear) {
     Milled job = job(wear);
     bend(job);
-    return job.only();
+    return job.endless();
   }
 
   /** A mill whose form the sheet leaves out. */
   public static ThreadAnswer formAssumed(double wear) {
     Milled job = job(wear);
     job.form = new CutterForm.GroundFor("M20x1.5-6H", true);
-    return job.only();
+    return job.endless();
   }
 
   /** With the register moving the path outwards instead of inwards. */
   public static ThreadAnswer outwards(double wear) {
     Milled job = job(wear);
     job.inwards = total -> total;
-    return job.only();
+    return job.endless();
   }
 
   /** M20 x 1.5 on a boss. */
@@ -54,7 +54,7 @@ public final class VariedThreads {
     job.rising = false;
     job.zStart = 0;
     job.inwards = total -> total;
-    return job.only();
+    return job.endless();
   }
 
   /** Of a mill whose diameter, run-out and crest are known exactly, in a hole that is, too. */
@@ -62,7 +62,7 @@ public final class VariedThreads {
     Milled job = job(wear);
     job.stated = new Tool.Stated(Optional.of(0.0), Optional.of(0.0), Optional.of(0.0));
     job.holeTolerance = Optional.of(0.0);
-    return job.only();
+    return job.endless();
   }
 
   /** Of a mill of which the diameter alone is not known exactly. */
@@ -70,14 +70,14 @@ public final class VariedThreads {
     Milled job = job(wear);
     job.stated = new Tool.Stated(Optional.of(tolerance), Optional.of(0.0), Optional.of(0.0));
     job.holeTolerance = Optional.of(0.0);
-    return job.only();
+    return job.endless();
   }
 
   /** The same mill with its diameter off, where the sheet goes on saying 14 mm. */
   public static ThreadAnswer ofMill(double diameter, double wear) {
     Milled job = job(wear);
     job.mill = diameter;
-    return job.only();
+    return job.endless();
   }
 
   /** In a hole of another size. */
@@ -85,7 +85,7 @@ public final class VariedThreads {
     Milled job = job(-0.03);
     job.hole = diameter;
     job.holeTolerance = Optional.of(tolerance);
-    return job.only();
+    return job.endless();
   }
 
   /** A left-hand helix where a right-hand thread is wanted. */
@@ -93,21 +93,21 @@ public final class VariedThreads {
     Milled job = job(0);
     job.rising = false;
     job.zStart = 0;
-    return job.only();
+    return job.endless();
   }
 
   /** Where the control takes only so much wear. */
   public static ThreadAnswer limited(double wear, double limit) {
     Milled job = job(wear);
     job.wearLimit = Optional.of(limit);
-    return job.only();
+    return job.endless();
   }
 
   /** Without a register. */
   public static ThreadAnswer noRegister() {
     Milled job = job(0);
     job.register = 0;
-    return job.only();
+    return job.endless();
   }
 
   private static Milled job(double wear) {
