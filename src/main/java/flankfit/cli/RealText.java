@@ -56,7 +56,7 @@ final class RealText {
         "GO depth plug",
         Figures.length(depth.reads(), unit),
         unit.symbol(),
-        (depth.isDeepEnough() ? "of " + wanted + " wanted; " : "short of " + wanted + "; ") + ends);
+        "of " + wanted + " wanted" + (depth.isDeepEnough() ? "; " : ", too short; ") + ends);
   }
 
   private void noGo(TurnsRuling ruling) {

@@ -41,7 +41,11 @@ final class LoadWords {
 
   /** A number and what it counts, thousands apart. */
   static String count(long number, String noun) {
-    String digits = String.format(Locale.ROOT, "%,d", number).replace(',', ' ');
-    return digits + " " + noun + (number == 1 ? "" : "s");
+    return number(number) + " " + noun + (number == 1 ? "" : "s");
+  }
+
+  /** A number, thousands apart. */
+  static String number(long number) {
+    return String.format(Locale.ROOT, "%,d", number).replace(',', ' ');
   }
 }

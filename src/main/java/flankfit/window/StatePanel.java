@@ -75,11 +75,11 @@ final class StatePanel {
       int last = tape.block(tape.size() - 1);
       where =
           "line "
-              + state.line()
+              + LoadWords.number(state.line())
               + ", block "
-              + tape.block(state.position())
+              + LoadWords.number(tape.block(state.position()))
               + " of "
-              + last
+              + LoadWords.number(last)
               + (state.loaded().whole() ? "" : " so far");
     }
   }
