@@ -109,7 +109,7 @@ final class GaugeDrawings {
       return written;
     }
     ThreadAnswer thread = thread(threads);
-    PictureOptions.Pixels size = picture.ofDiagram();
+    PictureOptions.Pixels size = PictureOptions.layout(picture.ofDiagram());
     if (ladder.isPresent()) {
       write(
           ladder.get(),
@@ -162,10 +162,14 @@ final class GaugeDrawings {
         "mend that first, or leave the picture out");
   }
 
-  private static void write(Path file, Diagram diagram, List<Path> written)
-      throws RequestException {
+  private void write(Path file, Diagram diagram, List<Path> written) throws RequestException {
+    PictureOptions.Pixels size = picture.ofDiagram();
     try {
-      OutputFile.write(file, isSvg(file) ? DiagramFile.svg(diagram) : DiagramFile.png(diagram));
+      OutputFile.write(
+          file,
+          isSvg(file)
+              ? DiagramFile.svg(diagram, size.width(), size.height())
+              : DiagramFile.png(diagram, size.width(), size.height()));
     } catch (NoOpenGlException e) {
       throw PictureOptions.refused(e);
     }
