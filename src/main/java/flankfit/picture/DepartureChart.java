@@ -91,9 +91,9 @@ final class DepartureChart {
 
   private void caption(double times) {
     String words =
-        "flank into the metal from the basic one, on the radius, µm: drawn "
+        "flank into the metal from the basic one, µm on the radius; magnified "
             + Figures.plain(times, times < 3 ? 1 : 0)
-            + " times as large as the section";
+            + " times";
     double row = bottom + 36;
     for (String line : Paragraph.wrap(diagram, Face.SMALL, words, end - left + 90)) {
       diagram.label(Face.SMALL, end, row, line, Align.RIGHT, diagram.palette().softInk());
@@ -215,9 +215,11 @@ final class DepartureChart {
     int i = there.get((int) (share * (there.size() - 1)));
     double x = scale.at(values[i] * MICROMETRES);
     double y = out.at(radius(i)) + 4;
-    boolean atRight = x + 14 + diagram.width(Face.STRONG, name) < end;
+    boolean wide = x + 14 + diagram.width(Face.STRONG, name) < end;
+    Face face = wide ? Face.STRONG : Face.SMALL;
+    boolean atRight = x + 14 + diagram.width(face, name) < end;
     diagram.plate(
-        Face.STRONG,
+        face,
         atRight ? x + 10 : x - 10,
         y,
         name,

@@ -56,7 +56,10 @@ public final class LadderPicture {
             "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
                 + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
                 + " last one "
-                + last);
+                + last
+                + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
+                    ? " · key in: for the middle of the limits"
+                    : ""));
     double dial = narrow ? 68 : 74;
     left = thread.offset().isEmpty() ? 84 : (narrow ? 84 : 134) + dial;
     right = width - GaugeMarks.room(width);
@@ -227,7 +230,8 @@ public final class LadderPicture {
     if (seen) {
       pointer(x, now, "now ", offset.now(), 0);
     }
-    if (wear.holds(offset.keyToMiddle()) && offset.keyToMiddle() != offset.now()) {
+    boolean advised = offset.hasWindow() && offset.keyToMiddle() != offset.now();
+    if (advised && wear.holds(offset.keyToMiddle())) {
       double key = wear.at(offset.keyToMiddle());
       double clear = narrow ? 15 : 18;
       double push = seen && Math.abs(key - now) < clear ? clear - Math.abs(key - now) : 0;

@@ -24,6 +24,9 @@ public final class SectionPicture {
   /** Radial height of the frame in heights of the sharp V. */
   private static final double SHARPS = 1.15;
 
+  /** Least length of the frame in pitches. */
+  private static final double PITCHES = 1.02;
+
   private static final int COLUMNS = 720;
 
   /** Least length of the scale bar (px). */
@@ -67,8 +70,9 @@ public final class SectionPicture {
     right = LEFT + (width - LEFT - GAP - END) * 0.62;
     double sharp = spec.pitch() / 2 / Math.tan(spec.halfAngle());
     double middle = (spec.nominal() + spec.basicMinor()) / 4;
-    // Depth and length share one scale, so that angles are true.
-    double perPixel = SHARPS * sharp / (bottom - top);
+    // Depth and length share one scale, so that angles are true; a whole groove fits either way.
+    double perPixel =
+        Math.max(SHARPS * sharp / (bottom - top), PITCHES * spec.pitch() / (right - LEFT));
     double reach = perPixel * (bottom - top) / 2;
     double half = perPixel * (right - LEFT) / 2;
     along = new DiagramRule(-half, half, LEFT, right);
@@ -101,9 +105,10 @@ public final class SectionPicture {
 
   private void draw() {
     Theme.Palette palette = diagram.palette();
-    metal();
+    double[] wall = metal();
     limits(-1);
     limits(1);
+    diagram.stroke(wall, 2.2, 0, palette.ink());
     basic();
     gauge();
     out.upright(diagram, LEFT, unit);
@@ -218,7 +223,8 @@ public final class SectionPicture {
     return one[1] + Math.max(0, Math.min(1, share)) * (other[1] - one[1]);
   }
 
-  private void metal() {
+  /** The metal; its edge is drawn later, above what else is shaded. */
+  private double[] metal() {
     Theme.Palette palette = diagram.palette();
     double[] x = new double[COLUMNS + 1];
     double[] wall = new double[COLUMNS + 1];
@@ -233,7 +239,7 @@ public final class SectionPicture {
       line[2 * i + 1] = wall[i];
     }
     diagram.fill(x, edge, wall, palette.stock(), 0.55);
-    diagram.stroke(line, 2.2, 0, palette.ink());
+    return line;
   }
 
   /** The basic profile, its corners at the basic diameters. */

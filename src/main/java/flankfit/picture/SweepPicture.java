@@ -60,9 +60,9 @@ public final class SweepPicture {
             "Wear sweep: pitch diameter and verdict for each entry of " + register,
             steps.stream().anyMatch(this::isGood),
             thread.designation() + " in " + thread.hole() + ": " + words,
-            "the sheet has "
+            "the entry now, "
                 + Figures.lengthWithUnit(sweep.now(), unit)
-                + ": "
+                + ", gives: "
                 + thread.verdict().words(),
             "full marks: simple pitch diameter · hollow marks: functional diameter, what the GO"
                 + " gauge feels · band: limits of the pitch diameter");
@@ -211,7 +211,7 @@ public final class SweepPicture {
       runs.add(more + " times more");
     }
     return runs.isEmpty()
-        ? "none of these entries makes all gauges good"
+        ? "none of the entries tried makes all gauges good"
         : "gauges good "
             + String.join(" and ", runs)
             + " "

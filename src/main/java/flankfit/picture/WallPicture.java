@@ -170,7 +170,7 @@ public final class WallPicture {
     while (end > mouth && share(departures, end - 1, -1) > BANDED) {
       end--;
     }
-    band(0, mouth, "mouth: wider than the thread (chamfer)");
+    band(0, mouth, "mouth: wider than the thread");
     band(end, rows, "no full thread here: metal left");
   }
 
