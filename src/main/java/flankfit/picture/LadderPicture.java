@@ -8,6 +8,7 @@ import flankfit.picture.Overlay.Align;
 import flankfit.picture.TextAtlas.Face;
 import flankfit.unit.LengthUnit;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The tolerance ladder: pitch diameter upwards, the limits as a band, the gauges as lines, each
@@ -35,9 +36,28 @@ public final class LadderPicture {
   private final double bottom;
   private final DiagramRule rule;
   private final GaugeMarks marks;
+  private final Optional<Scatter> scatter;
 
-  private LadderPicture(ThreadAnswer thread, LengthUnit unit, int width, int height, Theme theme) {
+  /** Columns that belong to one pass (px). */
+  private final double column;
+
+  /**
+   * Simple pitch diameters between which 95 of 100 threads of a batch lie.
+   *
+   * @param low one in forty lies below (mm)
+   * @param high one in forty lies above (mm)
+   */
+  public record Scatter(double low, double high) {}
+
+  private LadderPicture(
+      ThreadAnswer thread,
+      Optional<Scatter> scatter,
+      LengthUnit unit,
+      int width,
+      int height,
+      Theme theme) {
     this.thread = thread;
+    this.scatter = scatter;
     this.unit = unit;
     diagram =
         new Diagram(
@@ -59,7 +79,8 @@ public final class LadderPicture {
                 + last
                 + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
                     ? " · key in: for the middle of the limits"
-                    : ""));
+                    : "")
+                + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
     double dial = narrow ? 68 : 74;
     left = thread.offset().isEmpty() ? 84 : (narrow ? 84 : 134) + dial;
     right = width - GaugeMarks.room(width);
@@ -69,6 +90,7 @@ public final class LadderPicture {
     double air = AIR * (range[1] - range[0]);
     rule = new DiagramRule(range[0] - air, range[1] + air, bottom, top);
     marks = new GaugeMarks(diagram, thread, unit);
+    column = (right - left) / Math.max(1, thread.passes().size());
   }
 
   /**
@@ -80,7 +102,25 @@ public final class LadderPicture {
    */
   public static Diagram of(
       ThreadAnswer thread, LengthUnit unit, int width, int height, Theme theme) {
-    LadderPicture picture = new LadderPicture(thread, unit, width, height, theme);
+    return of(thread, Optional.empty(), unit, width, height, theme);
+  }
+
+  /**
+   * The ladder of a thread with what a batch of it scatters beside the last rung.
+   *
+   * @param scatter empty where odds are not known
+   * @param unit unit of the figures
+   * @param width width (px), 600 to 8192
+   * @param height height (px), 400 to 8192
+   */
+  public static Diagram of(
+      ThreadAnswer thread,
+      Optional<Scatter> scatter,
+      LengthUnit unit,
+      int width,
+      int height,
+      Theme theme) {
+    LadderPicture picture = new LadderPicture(thread, scatter, unit, width, height, theme);
     picture.draw();
     return picture.diagram;
   }
@@ -95,7 +135,13 @@ public final class LadderPicture {
       return range;
     }
     PassMeasures after = passes.get(passes.size() - 1).after().get();
-    for (double value : new double[] {after.pitch(), after.functional()}) {
+    double[] ends = {
+      after.pitch(),
+      after.functional(),
+      scatter.map(Scatter::low).orElse(after.pitch()),
+      scatter.map(Scatter::high).orElse(after.pitch())
+    };
+    for (double value : ends) {
       if (value >= low && value <= high) {
         range[0] = Math.min(range[0], value);
         range[1] = Math.max(range[1], value);
@@ -113,7 +159,6 @@ public final class LadderPicture {
     double at = thread.offset().isPresent() ? left - 58 : PictureFrame.MARGIN;
     diagram.label(Face.SMALL, at, top - 12, heading, Align.LEFT, palette.softInk());
     List<PassAnswer> passes = thread.passes();
-    double column = (right - left) / Math.max(1, passes.size());
     // The last pass first: its words matter most where room is scarce.
     for (int i = passes.size() - 1; i >= 0; i--) {
       rung(passes.get(i), i, left + (i + 0.5) * column, Math.min(column, 210) * 0.36);
@@ -145,11 +190,7 @@ public final class LadderPicture {
     diagram.label(
         Face.SMALL, x, bottom + 41, "line " + pass.line(), Align.MIDDLE, palette.softInk());
     if (pass.after().isEmpty()) {
-      for (String none : new String[] {"no groove to measure yet", "no groove"}) {
-        if (diagram.plate(Face.SMALL, x, bottom - 12, none, Align.MIDDLE, palette.softInk())) {
-          break;
-        }
-      }
+      oneOf(x, bottom - 12, palette.softInk(), "no groove to measure yet", "no groove", "none");
       return;
     }
     PassMeasures after = pass.after().get();
@@ -167,6 +208,39 @@ public final class LadderPicture {
       marks.hollow(x, yFunctional, colour);
     }
     figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
+    if (last) {
+      scatter.ifPresent(batch -> batch(batch, x + half - 8));
+    }
+  }
+
+  /** What a batch scatters, as an upright bar on the last rung. */
+  private void batch(Scatter batch, double x) {
+    int ink = diagram.palette().ink();
+    double low = rule.within(batch.low());
+    double high = rule.within(batch.high());
+    diagram.line(x, low, x, high, 1.6, ink);
+    diagram.line(x - 5, low, x + 5, low, 1.6, ink);
+    diagram.line(x - 5, high, x + 5, high, 1.6, ink);
+    String from = Figures.length(batch.low(), unit);
+    String to = Figures.length(batch.high(), unit);
+    for (String words : new String[] {"95 of 100: " + from + " to " + to, from + " to " + to}) {
+      double room = diagram.width(Face.SMALL, words) / 2;
+      double middle = Math.min(x, right - room - 6);
+      if (diagram.plate(Face.SMALL, middle, high - 8, words, Align.MIDDLE, ink)
+          || diagram.plate(Face.SMALL, middle, low + 18, words, Align.MIDDLE, ink)) {
+        return;
+      }
+    }
+  }
+
+  /** The first of some wordings that fits the columns of a pass and covers nothing. */
+  private void oneOf(double x, double y, int colour, String... wordings) {
+    for (String words : wordings) {
+      if (diagram.width(Face.SMALL, words) <= column - 6
+          && diagram.plate(Face.SMALL, x, y, words, Align.MIDDLE, colour)) {
+        return;
+      }
+    }
   }
 
   /** Both diameters, on the far sides of the marks. */
@@ -183,11 +257,7 @@ public final class LadderPicture {
     if (!diagram.plate(face, x, first, pitch, Align.MIDDLE, colour)) {
       diagram.plate(face, x + half + 6, y + 5, pitch, Align.LEFT, colour);
     }
-    for (String words : new String[] {"functional " + functional, functional}) {
-      if (diagram.plate(Face.SMALL, x, second, words, Align.MIDDLE, colour)) {
-        return;
-      }
-    }
+    oneOf(x, second, colour, "functional " + functional, functional);
   }
 
   /** A pass beyond the scale: an arrow at its end, and figures on the side where there is room. */
@@ -206,12 +276,8 @@ public final class LadderPicture {
     String pitch = Figures.length(after.pitch(), unit);
     diagram.plate(last ? Face.STRONG : Face.BODY, x, y, pitch, Align.MIDDLE, colour);
     String functional = Figures.length(after.functional(), unit);
-    for (String words : new String[] {"functional " + functional, functional}) {
-      if (diagram.plate(Face.SMALL, x, y + 16, words, Align.MIDDLE, colour)) {
-        break;
-      }
-    }
-    diagram.plate(Face.SMALL, x, y + 31, off, Align.MIDDLE, colour);
+    oneOf(x, y + 16, colour, "functional " + functional, functional);
+    oneOf(x, y + 31, colour, off, above ? "above" : "below");
   }
 
   /** The register as a scale: where the pitch diameter goes for each entry. */

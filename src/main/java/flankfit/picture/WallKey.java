@@ -46,12 +46,12 @@ final class WallKey {
     double first = heading("departure, µm", top);
     bar(cells, first);
     String most = Figures.plain(full, full < 10 ? 1 : 0);
-    String over = more ? " or more" : "";
-    figure(first + 10, "+" + most + over);
+    String over = more ? "beyond " : "";
+    figure(first + 10, over + "+" + most);
     soft(first + 25, "deeper");
     figure(first + high / 2 + 4, "0");
     soft(first + high - 15, "metal left");
-    figure(first + high, "−" + most + over);
+    figure(first + high, over + "−" + most);
   }
 
   /** Words in place of the upper bar. */

@@ -7,6 +7,7 @@ import flankfit.gauge.RealAnswer;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.unit.LengthUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,13 @@ class PictureLayoutProperties {
       Sheet sheet = Sheet.any(random);
       String where = sheet + " seed " + seed + " round " + i;
       Diagram ladder =
-          LadderPicture.of(thread, sheet.unit(), sheet.width(), sheet.height(), sheet.theme());
+          LadderPicture.of(
+              thread,
+              scatter(thread, random),
+              sheet.unit(),
+              sheet.width(),
+              sheet.height(),
+              sheet.theme());
       readable(ladder, "ladder on " + where);
       // Detail gives way on a small sheet, but never what the picture is about.
       ThreadAnswer.PassMeasures last =
@@ -82,6 +89,16 @@ class PictureLayoutProperties {
               sheet.theme()),
           "chart on " + where);
     }
+  }
+
+  private static Optional<LadderPicture.Scatter> scatter(ThreadAnswer thread, Random random) {
+    if (random.nextBoolean()) {
+      return Optional.empty();
+    }
+    double middle = thread.finished().orElseThrow().pitchSimple();
+    return Optional.of(
+        new LadderPicture.Scatter(
+            middle - 0.1 * random.nextDouble(), middle + 0.1 * random.nextDouble()));
   }
 
   @Test
