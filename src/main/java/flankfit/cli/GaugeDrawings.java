@@ -126,8 +126,7 @@ final class GaugeDrawings {
               .map(o -> new LadderPicture.Scatter(o.pitchLow(), o.pitchHigh()));
       write(
           ladder.get(),
-          LadderPicture.of(
-              thread, scatter, unit, size.width(), size.height(), picture.theme()),
+          LadderPicture.of(thread, scatter, unit, size.width(), size.height(), picture.theme()),
           written);
     }
     if (section.isPresent()) {

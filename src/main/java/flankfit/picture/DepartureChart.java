@@ -143,8 +143,7 @@ final class DepartureChart {
     double a = scale.at(MICROMETRES * into(thread.limits().pitchMin()));
     double b = scale.at(MICROMETRES * into(thread.limits().pitchMax()));
     if (Math.abs(b - a) > diagram.width(Face.SMALL, "limits") + 24) {
-      diagram.label(
-          Face.SMALL, (a + b) / 2, bottom - 9, "limits", Align.MIDDLE, palette.ink());
+      diagram.label(Face.SMALL, (a + b) / 2, bottom - 9, "limits", Align.MIDDLE, palette.ink());
     }
   }
 

@@ -63,8 +63,7 @@ public final class DiagramFile {
   }
 
   private static byte[] draw(Diagram diagram, int width, int height) {
-    double scale =
-        Math.min((double) width / diagram.width(), (double) height / diagram.height());
+    double scale = Math.min((double) width / diagram.width(), (double) height / diagram.height());
     try (RenderTarget target = new RenderTarget(width, height, SAMPLES);
         TextAtlas atlas = new TextAtlas(scale);
         Overlay overlay = new Overlay(atlas)) {

@@ -267,10 +267,7 @@ public final class LadderPicture {
     double way = above ? 1 : -1;
     diagram.line(x, end, x, end + 22 * way, last ? 3 : 2, colour);
     diagram.stroke(
-        new double[] {x - 7, end + 8 * way, x, end, x + 7, end + 8 * way},
-        last ? 3 : 2,
-        0,
-        colour);
+        new double[] {x - 7, end + 8 * way, x, end, x + 7, end + 8 * way}, last ? 3 : 2, 0, colour);
     double y = above ? end + 40 : end - 58;
     String off = above ? "above the scale" : "below the scale";
     String pitch = Figures.length(after.pitch(), unit);
@@ -310,12 +307,21 @@ public final class LadderPicture {
   private void pointer(double x, double y, String word, double entry, double push) {
     Theme.Palette palette = diagram.palette();
     diagram.stroke(
-        new double[] {x - 11, y - 5, x - 1, y, x - 11, y + 5, x - 11, y - 5}, 1.6, 0, palette.ink());
+        new double[] {x - 11, y - 5, x - 1, y, x - 11, y + 5, x - 11, y - 5},
+        1.6,
+        0,
+        palette.ink());
     String figure = Figures.length(entry, unit);
     double row = y + push + 5;
-    if (narrow || !diagram.label(
-            Face.STRONG, x - 15, row, word + figure, Align.RIGHT, palette.ink())) {
-      diagram.label(Face.SMALL, x - 15, row, word.strip().split(" ", 2)[0] + " " + figure, Align.RIGHT, palette.ink());
+    if (narrow
+        || !diagram.label(Face.STRONG, x - 15, row, word + figure, Align.RIGHT, palette.ink())) {
+      diagram.label(
+          Face.SMALL,
+          x - 15,
+          row,
+          word.strip().split(" ", 2)[0] + " " + figure,
+          Align.RIGHT,
+          palette.ink());
     }
   }
 }

@@ -197,8 +197,7 @@ public final class SectionPicture {
     int i = 0;
     for (double radius : new double[] {spec.basicMinor() / 2, spec.nominal() / 2}) {
       for (double pitch : new double[] {thread.limits().pitchMin(), thread.limits().pitchMax()}) {
-        corners[i++] =
-            new double[] {along.at(side * halfWidth(radius, pitch)), out.within(radius)};
+        corners[i++] = new double[] {along.at(side * halfWidth(radius, pitch)), out.within(radius)};
       }
     }
     // A parallelogram with level edges: each edge runs between its two corners.

@@ -175,8 +175,7 @@ public final class SweepPicture {
       if (inside
           && row > top + 12
           && row < bottom - 6
-          && diagram.plate(
-              Face.SMALL, x + aside, row, name, align, diagram.palette().ink())) {
+          && diagram.plate(Face.SMALL, x + aside, row, name, align, diagram.palette().ink())) {
         return;
       }
     }
@@ -202,7 +201,9 @@ public final class SweepPicture {
       }
       String first = Figures.length(steps.get(i).wear(), unit);
       runs.add(
-          end == i ? "at " + first : "from " + first + " to " + Figures.length(steps.get(end).wear(), unit));
+          end == i
+              ? "at " + first
+              : "from " + first + " to " + Figures.length(steps.get(end).wear(), unit));
       i = end;
     }
     if (runs.size() > MOST_RUNS) {

@@ -93,9 +93,7 @@ final class WallKey {
     diagram.raster(x, first, WIDE, high, 1, cells);
     int edge = diagram.palette().softInk();
     diagram.stroke(
-        new double[] {
-          x, first, x + WIDE, first, x + WIDE, first + high, x, first + high, x, first
-        },
+        new double[] {x, first, x + WIDE, first, x + WIDE, first + high, x, first + high, x, first},
         1,
         0,
         edge);

@@ -189,8 +189,7 @@ public final class WallPicture {
       return;
     }
     double y = top + (first + last) / 2.0 * high + 5;
-    diagram.plate(
-        Face.BODY, (LEFT + right) / 2, y, words, Align.MIDDLE, diagram.palette().ink());
+    diagram.plate(Face.BODY, (LEFT + right) / 2, y, words, Align.MIDDLE, diagram.palette().ink());
   }
 
   private double theta(int column) {

@@ -139,9 +139,28 @@ public final class DrawnThreads {
             m.leadError(),
             m.leadLoss());
     return new ThreadAnswer(
-        hole, t.spec(), t.line(), t.x(), t.y(), t.rightHand(), t.lead(), t.cutting(), t.zTop(),
-        t.zBottom(), passes, Optional.of(measures), t.surface(), t.go(), t.noGo(), t.plain(),
-        verdict, reason, t.offset(), t.bending(), t.real(), t.variation());
+        hole,
+        t.spec(),
+        t.line(),
+        t.x(),
+        t.y(),
+        t.rightHand(),
+        t.lead(),
+        t.cutting(),
+        t.zTop(),
+        t.zBottom(),
+        passes,
+        Optional.of(measures),
+        t.surface(),
+        t.go(),
+        t.noGo(),
+        t.plain(),
+        verdict,
+        reason,
+        t.offset(),
+        t.bending(),
+        t.real(),
+        t.variation());
   }
 
   /** The same thread with an entry mark of some depth (mm), or none, as its deepest departure. */
@@ -150,12 +169,34 @@ public final class DrawnThreads {
     double z = (real.wall().top() + real.wall().bottom()) / 2;
     WallMeasures with =
         new WallMeasures(
-            m.major(), m.minor(), m.pitch(), m.overBall(), m.levels(), m.functional(), m.flanks(),
-            m.flankAngleUp(), m.flankAngleDown(), m.leadError(), m.leadSpread(), m.taper(),
-            m.roundness(), m.axisX(), m.axisY(), m.bellMouth(),
-            new Departure(depth, theta, z, Flank.UP), m.ends());
+            m.major(),
+            m.minor(),
+            m.pitch(),
+            m.overBall(),
+            m.levels(),
+            m.functional(),
+            m.flanks(),
+            m.flankAngleUp(),
+            m.flankAngleDown(),
+            m.leadError(),
+            m.leadSpread(),
+            m.taper(),
+            m.roundness(),
+            m.axisX(),
+            m.axisY(),
+            m.bellMouth(),
+            new Departure(depth, theta, z, Flank.UP),
+            m.ends());
     return new RealAnswer(
-        real.go(), real.reachesWanted(), real.noGo(), real.plain(), real.depth(),
-        Optional.of(with), real.rubs(), real.words(), real.wall(), real.phase());
+        real.go(),
+        real.reachesWanted(),
+        real.noGo(),
+        real.plain(),
+        real.depth(),
+        Optional.of(with),
+        real.rubs(),
+        real.words(),
+        real.wall(),
+        real.phase());
   }
 }

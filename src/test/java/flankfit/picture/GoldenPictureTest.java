@@ -24,7 +24,6 @@ class GoldenPictureTest {
           renderer.contains("llvmpipe"), "pictures are kept for llvmpipe, this is " + renderer);
       rgb = MotionPicture.draw(scene, view, WIDTH, HEIGHT, theme);
     }
-    KeptPicture.compare(
-        name + "-" + view.word() + "-" + theme.word() + ".png", rgb, WIDTH, HEIGHT);
+    KeptPicture.compare(name + "-" + view.word() + "-" + theme.word() + ".png", rgb, WIDTH, HEIGHT);
   }
 }

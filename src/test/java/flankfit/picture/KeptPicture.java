@@ -48,8 +48,7 @@ final class KeptPicture {
     }
   }
 
-  private static double differing(
-      byte[] rgb, BufferedImage expected, int width, int height) {
+  private static double differing(byte[] rgb, BufferedImage expected, int width, int height) {
     int different = 0;
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {

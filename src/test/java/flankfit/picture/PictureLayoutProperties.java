@@ -48,8 +48,7 @@ class PictureLayoutProperties {
   void text_is_never_covered_and_nothing_leaves_the_sheet(long seed) {
     Random random = new Random(seed);
     for (int i = 0; i < ROUNDS; i++) {
-      ThreadAnswer thread =
-          DrawnThreads.varied(bases.get(random.nextInt(bases.size())), random);
+      ThreadAnswer thread = DrawnThreads.varied(bases.get(random.nextInt(bases.size())), random);
       Sheet sheet = Sheet.any(random);
       String where = sheet + " seed " + seed + " round " + i;
       Diagram ladder =
@@ -134,9 +133,7 @@ class PictureLayoutProperties {
                 || b.left() >= a.right()
                 || a.top() >= b.bottom()
                 || b.top() >= a.bottom();
-        assertThat(apart)
-            .as("%s and %s, %s", words.get(i), words.get(k), where)
-            .isTrue();
+        assertThat(apart).as("%s and %s, %s", words.get(i), words.get(k), where).isTrue();
       }
     }
     assertThat(page.left).as(where).isGreaterThanOrEqualTo(0);
