@@ -123,17 +123,19 @@ class GoldenDiagramTest {
         ImageIO.read(new ByteArrayInputStream(DiagramFile.png(diagram, 1801, 1201)));
     assertThat(twice.getWidth()).isEqualTo(1801);
     assertThat(twice.getHeight()).isEqualTo(1201);
-    // Four times the ink of text and lines, but for their softened edges.
-    assertThat((double) dark(twice) / dark(once)).isBetween(3.4, 4.6);
+    // The heading, all letters: twice as wide and high, four times the ink.
+    assertThat(ink(twice, 2) / ink(once, 1)).isBetween(3.8, 4.2);
   }
 
-  private static int dark(BufferedImage image) {
-    int dark = 0;
-    for (int y = 0; y < image.getHeight(); y++) {
+  /** How much darker than paper the rows of the heading are, all pixels together. */
+  private static double ink(BufferedImage image, int scale) {
+    int paper = Theme.LIGHT.palette().ground() >> 8 & 0xFF;
+    long sum = 0;
+    for (int y = 0; y < 50 * scale; y++) {
       for (int x = 0; x < image.getWidth(); x++) {
-        dark += (image.getRGB(x, y) >> 8 & 0xFF) < 0x90 ? 1 : 0;
+        sum += paper - (image.getRGB(x, y) >> 8 & 0xFF);
       }
     }
-    return dark;
+    return sum;
   }
 }
