@@ -277,18 +277,42 @@ public final class SweepPicture {
   /** A strip of verdicts below the scale: a shape and a word for each run of like ones. */
   private void verdicts() {
     double row = bottom + 50;
+    List<Tag> narrow = new ArrayList<>();
     for (int i = 0; i < steps.size(); ) {
       String words = words(steps.get(i));
       int end = i;
       while (end + 1 < steps.size() && words(steps.get(end + 1)).equals(words)) {
         end++;
       }
-      run(i, end, words, row);
+      if (!run(i, end, words, row)) {
+        narrow.add(new Tag((edge(i - 1, i) + edge(end, end + 1)) / 2, words));
+      }
       i = end + 1;
+    }
+    // From the right, so that the line to a lower word passes left of those above it.
+    for (int i = narrow.size() - 1; i >= 0; i--) {
+      tag(narrow.get(i), row + 26);
     }
   }
 
-  private void run(int first, int last, String words, double row) {
+  /** Words of a run too narrow for them, and its middle (px). */
+  private record Tag(double x, String words) {}
+
+  /** Words below the strip with a line to their run, if those of its neighbours leave room. */
+  private void tag(Tag tag, double under) {
+    int ink = diagram.palette().ink();
+    boolean fits = tag.x() - 4 + diagram.width(Face.SMALL, tag.words()) < right;
+    double x = fits ? tag.x() - 4 : tag.x() + 4;
+    for (double row : new double[] {under + 17, under + 32}) {
+      if (diagram.label(Face.SMALL, x, row, tag.words(), fits ? Align.LEFT : Align.RIGHT, ink)) {
+        diagram.line(tag.x(), under, tag.x(), row - 11, 1, diagram.palette().softInk());
+        return;
+      }
+    }
+  }
+
+  /** Draws one run of like verdicts; tells whether its words fit in. */
+  private boolean run(int first, int last, String words, double row) {
     Theme.Palette palette = diagram.palette();
     double left = edge(first - 1, first);
     double end = edge(last, last + 1);
@@ -296,23 +320,19 @@ public final class SweepPicture {
     diagram.bar(
         left + 1,
         row,
-        end - left - 2,
+        Math.max(0.5, end - left - 2),
         26,
         good ? palette.absolute() : palette.alarm(),
         good ? 0.30 : 0.16);
     String shape = good ? "■ " : "▲ ";
     double middle = (left + end) / 2;
-    if (diagram.width(Face.SMALL, shape + words) < end - left - 6) {
+    boolean fits = diagram.width(Face.SMALL, shape + words) < end - left - 6;
+    if (fits) {
       diagram.text(Face.SMALL, middle, row + 17, shape + words, Align.MIDDLE, palette.ink());
     } else if (end - left > 14) {
       diagram.label(Face.SMALL, middle, row + 17, shape.strip(), Align.MIDDLE, palette.ink());
     }
-    if (diagram.width(Face.SMALL, shape + words) >= end - left - 6) {
-      // Too narrow for its words: they stand below, if those of the neighbours leave room.
-      double half = diagram.width(Face.SMALL, words) / 2;
-      double kept = Math.max(LEFT + half, Math.min(right - half, middle));
-      diagram.label(Face.SMALL, kept, row + 42, words, Align.MIDDLE, palette.ink());
-    }
+    return fits;
   }
 
   /** The column between two steps; the end of the scale beyond the first or last. */
