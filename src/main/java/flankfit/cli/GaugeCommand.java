@@ -60,7 +60,7 @@ final class GaugeCommand implements Callable<Integer> {
     Optional<OddsAnswer> odds = told.map(OddsOptions.Told::answer);
     List<Finding> findings = findings(job.interpretation(), answer, odds);
     Optional<RegisterSweep> swept = sweep(job);
-    List<Path> written = drawings.draw(answer.threads(), swept, job.sheet().unit());
+    List<Path> written = drawings.draw(answer.threads(), odds, swept, job.sheet().unit());
     if (told.isPresent()) {
       told.get().keep();
     }

@@ -6,6 +6,7 @@ import flankfit.finding.Place;
 import flankfit.gauge.RealAnswer;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.odds.OddsAnswer;
 import flankfit.picture.Diagram;
 import flankfit.picture.DiagramFile;
 import flankfit.picture.LadderPicture;
@@ -30,19 +31,24 @@ final class GaugeDrawings {
   @Option(
       names = "--ladder",
       paramLabel = "FILE.png|svg",
-      description = "draws the tolerance ladder: limits, gauges, each pass as a rung")
+      description =
+          "draws the tolerance ladder: limits, gauges, each pass as a rung; with --odds the spread"
+              + " of a batch")
   private Optional<Path> ladder = Optional.empty();
 
   @Option(
       names = "--section",
       paramLabel = "FILE.png|svg",
-      description = "draws the section through the thread's axis with the GO gauge in it")
+      description =
+          "draws the section through the thread's axis with limits and GO gauge, its flanks"
+              + " magnified beside it")
   private Optional<Path> section = Optional.empty();
 
   @Option(
       names = "--wall",
       paramLabel = "FILE.png|svg",
-      description = "draws the wall unrolled, with the marks of entry and exit")
+      description =
+          "draws the wall unrolled: its depth, and where it departs from the endless helix")
   private Optional<Path> wall = Optional.empty();
 
   @Option(names = "--chart", paramLabel = "FILE.png|svg", description = "draws what --sweep finds")
@@ -102,18 +108,25 @@ final class GaugeDrawings {
    * @return the files written
    * @throws RequestException if there is no such thread, or a picture cannot be made
    */
-  List<Path> draw(List<ThreadAnswer> threads, Optional<RegisterSweep> sweep, LengthUnit unit)
+  List<Path> draw(
+      List<ThreadAnswer> threads,
+      Optional<OddsAnswer> odds,
+      Optional<RegisterSweep> sweep,
+      LengthUnit unit)
       throws RequestException {
     List<Path> written = new ArrayList<>();
     if (!asked()) {
       return written;
     }
     ThreadAnswer thread = thread(threads);
-    PictureOptions.Pixels size = picture.ofDiagram();
+    PictureOptions.Pixels size = PictureOptions.layout(picture.ofDiagram());
     if (ladder.isPresent()) {
+      Optional<LadderPicture.Scatter> scatter =
+          odds.flatMap(o -> o.odds(thread.hole()))
+              .map(o -> new LadderPicture.Scatter(o.pitchLow(), o.pitchHigh()));
       write(
           ladder.get(),
-          LadderPicture.of(thread, unit, size.width(), size.height(), picture.theme()),
+          LadderPicture.of(thread, scatter, unit, size.width(), size.height(), picture.theme()),
           written);
     }
     if (section.isPresent()) {
@@ -162,10 +175,14 @@ final class GaugeDrawings {
         "mend that first, or leave the picture out");
   }
 
-  private static void write(Path file, Diagram diagram, List<Path> written)
-      throws RequestException {
+  private void write(Path file, Diagram diagram, List<Path> written) throws RequestException {
+    PictureOptions.Pixels size = picture.ofDiagram();
     try {
-      OutputFile.write(file, isSvg(file) ? DiagramFile.svg(diagram) : DiagramFile.png(diagram));
+      OutputFile.write(
+          file,
+          isSvg(file)
+              ? DiagramFile.svg(diagram, size.width(), size.height())
+              : DiagramFile.png(diagram, size.width(), size.height()));
     } catch (NoOpenGlException e) {
       throw PictureOptions.refused(e);
     }

@@ -12,6 +12,9 @@ final class PictureOptions {
   private static final int LEAST_PIXELS = 200;
   private static final int MOST_PIXELS = 8192;
 
+  /** How much a diagram is enlarged at most (1). */
+  private static final double MOST_TIMES = 4;
+
   @Option(
       names = "--size",
       paramLabel = "WxH",
@@ -67,7 +70,18 @@ final class PictureOptions {
 
   /** The size of a diagram. */
   Pixels ofDiagram() throws RequestException {
-    return pixels(new Pixels(1200, 800), 800, 500);
+    return pixels(new Pixels(1200, 800), 600, 400);
+  }
+
+  /**
+   * The size at which a diagram is laid out: a large one is a smaller one enlarged, so that its
+   * letters and lines grow with it.
+   */
+  static Pixels layout(Pixels size) {
+    double times =
+        Math.max(1, Math.min(MOST_TIMES, Math.min(size.width() / 1200.0, size.height() / 800.0)));
+    return new Pixels(
+        (int) Math.floor(size.width() / times), (int) Math.floor(size.height() / times));
   }
 
   Theme theme() {

@@ -13,11 +13,17 @@ import java.util.function.Consumer;
  * data: the same drawing goes to a PNG, an SVG, or a window.
  */
 public final class Diagram {
+  /** How far a patch under a text covers what lies below (1). */
+  private static final double PLATE = 0.86;
+
   private final int width;
   private final int height;
   private final Theme theme;
   private final String title;
+  private final String description;
   private final List<Consumer<Ink>> shapes = new ArrayList<>();
+  private final List<TextBox> written = new ArrayList<>();
+  private final Letters letters = new Letters();
 
   /**
    * An empty sheet.
@@ -28,10 +34,24 @@ public final class Diagram {
    * @param title what the drawing shows, in words, for those who cannot see it
    */
   Diagram(int width, int height, Theme theme, String title) {
+    this(width, height, theme, title, "");
+  }
+
+  /**
+   * An empty sheet.
+   *
+   * @param width width (px), 200 to 8192
+   * @param height height (px), 200 to 8192
+   * @param theme paper
+   * @param title what the drawing shows, in words, for those who cannot see it
+   * @param description what it comes to, in a sentence; empty if the title says it all
+   */
+  Diagram(int width, int height, Theme theme, String title, String description) {
     this.width = (int) Require.within("width", width, 200, 8192);
     this.height = (int) Require.within("height", height, 200, 8192);
     this.theme = Objects.requireNonNull(theme, "theme");
     this.title = Objects.requireNonNull(title, "title");
+    this.description = Objects.requireNonNull(description, "description");
   }
 
   /** Width (px). */
@@ -52,6 +72,11 @@ public final class Diagram {
   /** What it shows, in words. */
   public String title() {
     return title;
+  }
+
+  /** What it comes to, in a sentence; may be empty. */
+  public String description() {
+    return description;
   }
 
   Theme.Palette palette() {
@@ -97,9 +122,50 @@ public final class Diagram {
         alpha);
   }
 
-  /** A line of text; y is its base line. */
+  /** Width of a text (px). */
+  double width(Face face, String words) {
+    return letters.width(face, words);
+  }
+
+  /** A line of text, come what may; y is its base line. */
   void text(Face face, double x, double y, String words, Align align, int colour) {
+    written.add(TextBox.of(face, x, y, width(face, words), align));
     shapes.add(ink -> ink.text(face, x, y, words, align, colour));
+  }
+
+  /**
+   * A line of text if it lies on the sheet and covers no other; left out otherwise.
+   *
+   * @return whether it is written
+   */
+  boolean label(Face face, double x, double y, String words, Align align, int colour) {
+    boolean free = isFree(face, x, y, words, align);
+    if (free) {
+      text(face, x, y, words, align, colour);
+    }
+    return free;
+  }
+
+  /** The same on a patch of paper, to be read over lines and shades. */
+  boolean plate(Face face, double x, double y, String words, Align align, int colour) {
+    boolean free = isFree(face, x, y, words, align);
+    if (free) {
+      TextBox box = TextBox.of(face, x, y, width(face, words), align);
+      bar(
+          box.left() - 3,
+          box.top() - 1,
+          box.right() - box.left() + 6,
+          box.bottom() - box.top() + 2,
+          palette().ground(),
+          PLATE);
+      text(face, x, y, words, align, colour);
+    }
+    return free;
+  }
+
+  private boolean isFree(Face face, double x, double y, String words, Align align) {
+    TextBox box = TextBox.of(face, x, y, width(face, words), align);
+    return box.isWithin(width, height) && written.stream().noneMatch(box::touches);
   }
 
   /** Cells of colour; see {@link Ink#raster}. */

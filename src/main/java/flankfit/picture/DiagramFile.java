@@ -20,7 +20,17 @@ public final class DiagramFile {
 
   /** The drawing as an SVG file. */
   public static byte[] svg(Diagram diagram) {
-    return SvgInk.encode(diagram);
+    return svg(diagram, diagram.width(), diagram.height());
+  }
+
+  /**
+   * The drawing as an SVG file, enlarged.
+   *
+   * @param width width (px) it asks for
+   * @param height height (px) it asks for
+   */
+  public static byte[] svg(Diagram diagram, int width, int height) {
+    return SvgInk.encode(diagram, width, height);
   }
 
   /**
@@ -29,17 +39,33 @@ public final class DiagramFile {
    * @throws NoOpenGlException if the machine has no OpenGL 3.3
    */
   public static byte[] png(Diagram diagram) throws NoOpenGlException {
+    return png(diagram, diagram.width(), diagram.height());
+  }
+
+  /**
+   * The drawing as a PNG file, enlarged: letters and lines grow with it.
+   *
+   * @param width width (px), 1 to 4 times the drawing's
+   * @param height height (px), as many times the drawing's
+   * @throws NoOpenGlException if the machine has no OpenGL 3.3
+   */
+  public static byte[] png(Diagram diagram, int width, int height) throws NoOpenGlException {
     try (GlContext context = GlContext.open(false)) {
-      byte[] rgb = draw(diagram);
+      byte[] rgb = draw(diagram, width, height);
       context.requireNoError();
-      return Png.encode(rgb, diagram.width(), diagram.height());
+      return Png.encode(rgb, width, height);
     }
   }
 
   /** Red, green, blue of the drawing, rows from the top, with the current context. */
   static byte[] draw(Diagram diagram) {
-    try (RenderTarget target = new RenderTarget(diagram.width(), diagram.height(), SAMPLES);
-        TextAtlas atlas = new TextAtlas(1);
+    return draw(diagram, diagram.width(), diagram.height());
+  }
+
+  private static byte[] draw(Diagram diagram, int width, int height) {
+    double scale = Math.min((double) width / diagram.width(), (double) height / diagram.height());
+    try (RenderTarget target = new RenderTarget(width, height, SAMPLES);
+        TextAtlas atlas = new TextAtlas(scale);
         Overlay overlay = new Overlay(atlas)) {
       target.bind();
       float[] ground = new float[4];
@@ -49,8 +75,8 @@ public final class DiagramFile {
       glDisable(GL33C.GL_DEPTH_TEST);
       glEnable(GL_BLEND);
       glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
-      diagram.onto(new OverlayInk(overlay, 1, diagram.height()));
-      overlay.flush(diagram.width(), diagram.height());
+      diagram.onto(new OverlayInk(overlay, scale, height / scale));
+      overlay.flush(width, height);
       return target.readRgb();
     }
   }

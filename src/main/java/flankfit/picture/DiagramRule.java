@@ -79,7 +79,7 @@ final class DiagramRule {
         unit,
         (y, figure) -> {
           diagram.line(column - 5, y, column, y, 1, palette.softInk());
-          diagram.text(Face.SMALL, column - 9, y + 4, figure, Align.RIGHT, palette.softInk());
+          diagram.label(Face.SMALL, column - 9, y + 4, figure, Align.RIGHT, palette.softInk());
         });
     diagram.line(column, Math.min(from, to), column, Math.max(from, to), 1, palette.softInk());
   }
@@ -91,7 +91,7 @@ final class DiagramRule {
         unit,
         (x, figure) -> {
           diagram.line(x, row, x, row + 5, 1, palette.softInk());
-          diagram.text(Face.SMALL, x, row + 19, figure, Align.MIDDLE, palette.softInk());
+          diagram.label(Face.SMALL, x, row + 19, figure, Align.MIDDLE, palette.softInk());
         });
     diagram.line(Math.min(from, to), row, Math.max(from, to), row, 1, palette.softInk());
   }

@@ -1,12 +1,7 @@
 package flankfit.picture;
 
 import flankfit.gauge.ThreadAnswer;
-import flankfit.picture.Overlay.Align;
-import flankfit.picture.TextAtlas.Face;
 import flankfit.unit.LengthUnit;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
 
 /**
  * What every picture of pitch diameters shows the same way: the limits as a band, the gauges as
@@ -26,6 +21,11 @@ final class GaugeMarks {
     this.unit = unit;
   }
 
+  /** Columns (px) that the names at the right take. */
+  static double room(int width) {
+    return width < PictureFrame.NARROW ? 158 : 300;
+  }
+
   /** Diameters (mm) that a scale should hold: limits and gauges. */
   static double[] range(ThreadAnswer thread) {
     double low = thread.limits().pitchMin();
@@ -38,99 +38,71 @@ final class GaugeMarks {
     };
   }
 
-  /** The band of the limits and the lines of the gauges over some columns, named at the right. */
-  void draw(DiagramRule rule, double left, double right) {
+  /**
+   * The band of the limits and the lines of the gauges over some columns, named at the right.
+   *
+   * @param top first row that names may take (px)
+   * @param bottom last row (px)
+   */
+  void draw(DiagramRule rule, double left, double right, double top, double bottom) {
     Theme.Palette palette = diagram.palette();
-    double top = rule.within(thread.limits().pitchMax());
-    double bottom = rule.within(thread.limits().pitchMin());
-    diagram.bar(left, top, right - left, bottom - top, palette.absolute(), BAND);
+    double high = rule.within(thread.limits().pitchMax());
+    double low = rule.within(thread.limits().pitchMin());
+    diagram.bar(left, high, right - left, low - high, palette.absolute(), BAND);
+    diagram.line(left, high, right, high, 1, palette.absolute());
+    diagram.line(left, low, right, low, 1, palette.absolute());
     boolean inside = thread.internal();
-    String kind = inside ? "plug" : "ring";
-    Side side = new Side(right + 12);
-    side.add(rule.at(thread.limits().pitchMax()), "greatest pitch diameter", limit(true), "");
-    side.add(rule.at(thread.limits().pitchMin()), "least pitch diameter", limit(false), "");
+    String kind = inside ? " plug" : " ring";
+    SideNames names = new SideNames(diagram, right, diagram.width() < PictureFrame.NARROW);
+    limit(names, high, "greatest", thread.limits().pitchMax());
+    limit(names, low, "least", thread.limits().pitchMin());
     thread
         .go()
         .ifPresent(
-            go -> {
-              gaugeLine(rule, go.pitch(), left, right);
-              side.add(
-                  rule.at(go.pitch()),
-                  "GO " + kind,
-                  Figures.lengthWithUnit(go.pitch(), unit),
-                  "enters when the hollow mark lies " + (inside ? "above" : "below"));
-            });
+            go ->
+                gauge(
+                    names,
+                    rule,
+                    new double[] {left, right},
+                    "GO" + kind,
+                    go.pitch(),
+                    "enters when the hollow mark lies " + (inside ? "above" : "below")));
     thread
         .noGo()
         .ifPresent(
-            noGo -> {
-              gaugeLine(rule, noGo.pitch(), left, right);
-              side.add(
-                  rule.at(noGo.pitch()),
-                  "NO-GO " + kind,
-                  Figures.lengthWithUnit(noGo.pitch(), unit),
-                  "stops when the full mark lies " + (inside ? "below" : "above"));
-            });
-    side.draw();
+            noGo ->
+                gauge(
+                    names,
+                    rule,
+                    new double[] {left, right},
+                    "NO-GO" + kind,
+                    noGo.pitch(),
+                    "stops when the full mark lies " + (inside ? "below" : "above")));
+    names.draw(top, bottom);
   }
 
-  private String limit(boolean greatest) {
-    double value = greatest ? thread.limits().pitchMax() : thread.limits().pitchMin();
-    return Figures.lengthWithUnit(value, unit);
+  private void limit(SideNames names, double y, String which, double value) {
+    names.add(
+        y,
+        which + " pitch diameter  " + Figures.lengthWithUnit(value, unit),
+        which + "  " + Figures.length(value, unit),
+        "");
   }
 
-  private void gaugeLine(DiagramRule rule, double pitch, double left, double right) {
-    if (rule.holds(pitch)) {
-      double y = rule.at(pitch);
-      diagram.dashed(left, y, right, y, 1.6, 7, diagram.palette().ink());
-    }
-  }
-
-  /** Names beside the right end, pushed apart so that none covers another. */
-  private final class Side {
-    private static final double ROW = 36;
-
-    private final double x;
-    private final List<Label> labels = new ArrayList<>();
-
-    Side(double x) {
-      this.x = x;
-    }
-
-    private record Label(double y, String name, String value, String rule) {}
-
-    void add(double y, String name, String value, String rule) {
-      labels.add(new Label(y, name, value, rule));
-    }
-
-    void draw() {
-      labels.sort(Comparator.comparingDouble(Label::y));
-      double[] at = new double[labels.size()];
-      for (int i = 0; i < at.length; i++) {
-        at[i] = i == 0 ? labels.get(i).y() : Math.max(labels.get(i).y(), at[i - 1] + ROW);
-      }
-      // Share the push between both directions: labels stay near what they name.
-      double over = 0;
-      for (int i = 0; i < at.length; i++) {
-        over = Math.max(over, at[i] - labels.get(i).y());
-      }
-      for (int i = 0; i < at.length; i++) {
-        label(labels.get(i), at[i] - over / 2);
-      }
-    }
-
-    private void label(Label label, double y) {
-      Theme.Palette palette = diagram.palette();
-      diagram.line(x - 10, label.y(), x + 8, y, 1, palette.softInk());
-      diagram.text(
-          Face.STRONG,
-          x + 14,
-          y + 1,
-          label.name() + "  " + label.value(),
-          Align.LEFT,
-          palette.ink());
-      diagram.text(Face.SMALL, x + 14, y + 16, label.rule(), Align.LEFT, palette.softInk());
-    }
+  private void gauge(
+      SideNames names,
+      DiagramRule rule,
+      double[] columns,
+      String name,
+      double pitch,
+      String sentence) {
+    double y = rule.within(pitch);
+    diagram.dashed(columns[0], y, columns[1], y, 1.6, 7, diagram.palette().ink());
+    names.add(
+        y,
+        name + "  " + Figures.lengthWithUnit(pitch, unit),
+        name + "  " + Figures.length(pitch, unit),
+        sentence);
   }
 
   /** A full mark: what is measured as simple pitch diameter. */

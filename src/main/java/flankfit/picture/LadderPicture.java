@@ -4,42 +4,93 @@ import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.ThreadAnswer.PassAnswer;
 import flankfit.gauge.ThreadAnswer.PassMeasures;
-import flankfit.gauge.Verdict;
 import flankfit.picture.Overlay.Align;
 import flankfit.picture.TextAtlas.Face;
 import flankfit.unit.LengthUnit;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The tolerance ladder: pitch diameter upwards, the limits as a band, the gauges as lines, each
- * pass as a rung in order of cutting, the D register as a second scale.
+ * pass as a rung in order of cutting, the D register as a second scale at the left.
  */
 public final class LadderPicture {
-  private static final double LEFT = 96;
-  private static final double RIGHT = 318;
-  private static final double TOP = 118;
-  private static final double BOTTOM = 118;
+  private static final double BELOW = 52;
 
-  /** Share of the tolerance kept free above and below limits and gauges. */
-  private static final double AIR = 0.45;
+  /** Share of the scale kept free above and below what it holds. */
+  private static final double AIR = 0.16;
+
+  /** How far the finished rung may stretch the scale, in heights of limits and gauges. */
+  private static final double MOST_STRETCH = 2.5;
+
+  /** Least contrast of the earliest rung with the paper. */
+  private static final double FAINTEST = 3.4;
 
   private final ThreadAnswer thread;
   private final LengthUnit unit;
   private final Diagram diagram;
+  private final boolean narrow;
+  private final double left;
   private final double right;
+  private final double top;
   private final double bottom;
   private final DiagramRule rule;
+  private final GaugeMarks marks;
+  private final Optional<Scatter> scatter;
 
-  private LadderPicture(ThreadAnswer thread, LengthUnit unit, int width, int height, Theme theme) {
+  /** Columns that belong to one pass (px). */
+  private final double column;
+
+  /**
+   * Simple pitch diameters between which 95 of 100 threads of a batch lie.
+   *
+   * @param low one in forty lies below (mm)
+   * @param high one in forty lies above (mm)
+   */
+  public record Scatter(double low, double high) {}
+
+  private LadderPicture(
+      ThreadAnswer thread,
+      Optional<Scatter> scatter,
+      LengthUnit unit,
+      int width,
+      int height,
+      Theme theme) {
     this.thread = thread;
+    this.scatter = scatter;
     this.unit = unit;
-    diagram = new Diagram(width, height, theme, "Tolerance ladder of " + headline(thread));
-    right = width - RIGHT;
-    bottom = height - BOTTOM;
-    double[] range = GaugeMarks.range(thread);
+    diagram =
+        new Diagram(
+            width,
+            height,
+            theme,
+            "Tolerance ladder of " + PictureFrame.headline(thread),
+            thread.reason());
+    narrow = width < PictureFrame.NARROW;
+    String last = theme == Theme.DARK ? "brightest" : "darkest";
+    PictureFrame frame =
+        PictureFrame.of(
+            diagram,
+            thread,
+            "Tolerance ladder: the pitch diameter after each pass, against limits and gauges",
+            "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
+                + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
+                + " last one "
+                + last
+                + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
+                    ? " · key in: for the middle of the limits"
+                    : "")
+                + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
+    double dial = narrow ? 68 : 74;
+    left = thread.offset().isEmpty() ? 84 : (narrow ? 84 : 134) + dial;
+    right = width - GaugeMarks.room(width);
+    top = frame.top() + 24;
+    bottom = frame.foot() - BELOW;
+    double[] range = range();
     double air = AIR * (range[1] - range[0]);
-    rule = new DiagramRule(range[0] - air, range[1] + air, bottom, TOP);
+    rule = new DiagramRule(range[0] - air, range[1] + air, bottom, top);
+    marks = new GaugeMarks(diagram, thread, unit);
+    column = (right - left) / Math.max(1, thread.passes().size());
   }
 
   /**
@@ -51,164 +102,226 @@ public final class LadderPicture {
    */
   public static Diagram of(
       ThreadAnswer thread, LengthUnit unit, int width, int height, Theme theme) {
-    LadderPicture picture = new LadderPicture(thread, unit, width, height, theme);
+    return of(thread, Optional.empty(), unit, width, height, theme);
+  }
+
+  /**
+   * The ladder of a thread with what a batch of it scatters beside the last rung.
+   *
+   * @param scatter empty where odds are not known
+   * @param unit unit of the figures
+   * @param width width (px), 600 to 8192
+   * @param height height (px), 400 to 8192
+   */
+  public static Diagram of(
+      ThreadAnswer thread,
+      Optional<Scatter> scatter,
+      LengthUnit unit,
+      int width,
+      int height,
+      Theme theme) {
+    LadderPicture picture = new LadderPicture(thread, scatter, unit, width, height, theme);
     picture.draw();
     return picture.diagram;
   }
 
-  /** Thread, hole and verdict in words. */
-  static String headline(ThreadAnswer thread) {
-    return thread.designation() + " in " + thread.hole() + ": " + thread.verdict().words();
-  }
-
-  /** A unit in a sentence. */
-  static String named(LengthUnit unit) {
-    return unit == LengthUnit.INCH ? "inches" : "mm";
-  }
-
-  /** Title, reason and the word under both that says what the picture is. */
-  static void title(Diagram diagram, ThreadAnswer thread, String below) {
-    Theme.Palette palette = diagram.palette();
-    boolean good = thread.verdict() == Verdict.GAUGES_GOOD;
-    String mark = good ? "■ " : "▲ ";
-    int colour = good ? palette.ink() : palette.alarm();
-    diagram.text(Face.TITLE, 28, 36, mark + headline(thread), Align.LEFT, colour);
-    List<String> lines = Paragraph.wrap(thread.reason(), Face.BODY, diagram.width() - 56);
-    for (int i = 0; i < Math.min(2, lines.size()); i++) {
-      diagram.text(Face.BODY, 28, 59 + 18 * i, lines.get(i), Align.LEFT, palette.ink());
+  /** Limits and gauges, and what the last pass leaves if that is not too far away. */
+  private double[] range() {
+    double[] range = GaugeMarks.range(thread);
+    double low = range[0] - MOST_STRETCH * (range[1] - range[0]);
+    double high = range[1] + MOST_STRETCH * (range[1] - range[0]);
+    List<PassAnswer> passes = thread.passes();
+    if (passes.isEmpty() || passes.get(passes.size() - 1).after().isEmpty()) {
+      return range;
     }
-    diagram.text(Face.SMALL, 28, diagram.height() - 16, below, Align.LEFT, palette.softInk());
+    PassMeasures after = passes.get(passes.size() - 1).after().get();
+    double[] ends = {
+      after.pitch(),
+      after.functional(),
+      scatter.map(Scatter::low).orElse(after.pitch()),
+      scatter.map(Scatter::high).orElse(after.pitch())
+    };
+    for (double value : ends) {
+      if (value >= low && value <= high) {
+        range[0] = Math.min(range[0], value);
+        range[1] = Math.max(range[1], value);
+      }
+    }
+    return range;
   }
 
   private void draw() {
     Theme.Palette palette = diagram.palette();
-    title(
-        diagram,
-        thread,
-        "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
-            + " feels · lengths in "
-            + named(unit));
-    GaugeMarks marks = new GaugeMarks(diagram, thread, unit);
-    marks.draw(rule, LEFT, right);
-    rule.upright(diagram, LEFT, unit);
-    diagram.text(Face.SMALL, 28, TOP - 14, "pitch diameter", Align.LEFT, palette.softInk());
+    marks.draw(rule, left, right, top, bottom);
+    thread.offset().ifPresent(this::dial);
+    rule.upright(diagram, left, unit);
+    String heading = "pitch diameter" + PictureFrame.unit(unit);
+    double at = thread.offset().isPresent() ? left - 58 : PictureFrame.MARGIN;
+    diagram.label(Face.SMALL, at, top - 12, heading, Align.LEFT, palette.softInk());
     List<PassAnswer> passes = thread.passes();
-    double dial = thread.offset().isPresent() ? 104 : 0;
-    double room = right - dial - LEFT;
-    double column = room / Math.max(1, passes.size());
-    for (int i = 0; i < passes.size(); i++) {
-      rung(marks, passes.get(i), i, LEFT + (i + 0.5) * column, Math.min(column, 210) * 0.36);
+    // The last pass first: its words matter most where room is scarce.
+    for (int i = passes.size() - 1; i >= 0; i--) {
+      rung(passes.get(i), i, left + (i + 0.5) * column, Math.min(column, 210) * 0.36);
     }
-    thread.offset().ifPresent(offset -> dial(offset, right - 56));
   }
 
-  private void rung(GaugeMarks marks, PassAnswer pass, int index, double x, double half) {
+  /** Earlier passes paler, the last in full ink. */
+  private int shade(int index) {
+    Theme.Palette palette = diagram.palette();
+    double share = 0.62 * (thread.passes().size() - 1 - index) / Math.max(1, index + 1);
+    int colour = Colours.mix(palette.ink(), palette.ground(), Math.min(0.62, share));
+    for (double s = Math.min(0.62, share);
+        Colours.contrast(colour, palette.ground()) < FAINTEST;
+        s -= 0.02) {
+      colour = Colours.mix(palette.ink(), palette.ground(), s);
+    }
+    return colour;
+  }
+
+  private void rung(PassAnswer pass, int index, double x, double half) {
     Theme.Palette palette = diagram.palette();
     boolean last = index == thread.passes().size() - 1;
-    int colour = last ? palette.ink() : palette.softInk();
-    String name = pass.role().word() + " pass";
-    diagram.text(last ? Face.STRONG : Face.BODY, x, bottom + 26, name, Align.MIDDLE, colour);
-    diagram.text(
-        Face.SMALL, x, bottom + 43, "line " + pass.line(), Align.MIDDLE, palette.softInk());
+    int words = last ? palette.ink() : palette.softInk();
+    Face face = last ? Face.STRONG : Face.BODY;
+    String role = pass.role().word();
+    if (!diagram.label(face, x, bottom + 24, role + " pass", Align.MIDDLE, words)) {
+      diagram.label(Face.SMALL, x, bottom + 24, role, Align.MIDDLE, words);
+    }
+    diagram.label(
+        Face.SMALL, x, bottom + 41, "line " + pass.line(), Align.MIDDLE, palette.softInk());
     if (pass.after().isEmpty()) {
-      diagram.text(
-          Face.SMALL, x, bottom + 60, "no groove to measure yet", Align.MIDDLE, palette.softInk());
+      oneOf(x, bottom - 12, palette.softInk(), "no groove to measure yet", "no groove", "none");
       return;
     }
     PassMeasures after = pass.after().get();
-    double y = rule.within(after.pitch());
+    if (!rule.holds(after.pitch())) {
+      beyond(after, x, last, words);
+      return;
+    }
+    int colour = shade(index);
+    double y = rule.at(after.pitch());
     double yFunctional = rule.within(after.functional());
     diagram.line(x, y, x, yFunctional, 1.2, colour);
     diagram.line(x - half, y, x + half, y, last ? 3 : 2, colour);
-    if (rule.holds(after.pitch())) {
-      marks.full(x, y, colour);
-    } else {
-      beyond(x, after.pitch() > GaugeMarks.range(thread)[1], colour);
-    }
+    marks.full(x, y, colour);
     if (rule.holds(after.functional())) {
       marks.hollow(x, yFunctional, colour);
     }
-    if (rule.holds(after.pitch())) {
-      values(after, x, half, y, yFunctional, colour);
-    } else {
-      farValues(after, x, y, colour);
+    figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
+    if (last) {
+      scatter.ifPresent(batch -> batch(batch, x + half - 8));
     }
   }
 
-  /** Figures of a rung beyond the scale, on the side where there is room. */
-  private void farValues(PassMeasures after, double x, double y, int colour) {
-    boolean above = y < (TOP + bottom) / 2;
-    String pitch = Figures.length(after.pitch(), unit);
-    String functional = "functional " + Figures.length(after.functional(), unit);
-    diagram.text(Face.STRONG, x, y + (above ? 32 : -40), pitch, Align.MIDDLE, colour);
-    diagram.text(Face.SMALL, x, y + (above ? 50 : -22), functional, Align.MIDDLE, colour);
+  /** What a batch scatters, as an upright bar on the last rung. */
+  private void batch(Scatter batch, double x) {
+    int ink = diagram.palette().ink();
+    double low = rule.within(batch.low());
+    double high = rule.within(batch.high());
+    diagram.line(x, low, x, high, 1.6, ink);
+    diagram.line(x - 5, low, x + 5, low, 1.6, ink);
+    diagram.line(x - 5, high, x + 5, high, 1.6, ink);
+    String from = Figures.length(batch.low(), unit);
+    String to = Figures.length(batch.high(), unit);
+    for (String words : new String[] {"95 of 100: " + from + " to " + to, from + " to " + to}) {
+      double room = diagram.width(Face.SMALL, words) / 2;
+      double middle = Math.min(x, right - room - 6);
+      if (diagram.plate(Face.SMALL, middle, high - 8, words, Align.MIDDLE, ink)
+          || diagram.plate(Face.SMALL, middle, low + 18, words, Align.MIDDLE, ink)) {
+        return;
+      }
+    }
   }
 
-  /** An arrow at the end of the scale for what lies beyond it. */
-  private void beyond(double x, boolean above, int colour) {
-    double y = above ? TOP : bottom;
-    double way = above ? -1 : 1;
-    diagram.stroke(
-        new double[] {x - 7, y - 7 * way, x, y + way, x + 7, y - 7 * way}, 2.4, 0, colour);
+  /** The first of some wordings that fits the columns of a pass and covers nothing. */
+  private void oneOf(double x, double y, int colour, String... wordings) {
+    for (String words : wordings) {
+      if (diagram.width(Face.SMALL, words) <= column - 6
+          && diagram.plate(Face.SMALL, x, y, words, Align.MIDDLE, colour)) {
+        return;
+      }
+    }
   }
 
-  private void values(
-      PassMeasures after, double x, double half, double y, double yFunctional, int colour) {
+  /** Both diameters, on the far sides of the marks. */
+  private void figures(PassMeasures after, double x, double half, Face face, int colour) {
+    double y = rule.at(after.pitch());
+    double yFunctional = rule.within(after.functional());
+    boolean functionalBelow = after.functional() <= after.pitch();
+    double above = Math.min(y, yFunctional) - 14;
+    double below = Math.max(y, yFunctional) + 24;
     String pitch = Figures.length(after.pitch(), unit);
     String functional = Figures.length(after.functional(), unit);
-    double up = after.pitch() >= after.functional() ? -1 : 1;
-    diagram.text(Face.STRONG, x + half, y + (up < 0 ? -7 : 18), pitch, Align.RIGHT, colour);
-    if (Math.abs(y - yFunctional) > 16 && rule.holds(after.functional())) {
-      diagram.text(Face.SMALL, x + 14, yFunctional + 4, functional, Align.LEFT, colour);
-    } else {
-      diagram.text(
-          Face.SMALL,
-          x + half,
-          y + (up < 0 ? 26 : -17),
-          "functional " + functional,
-          Align.RIGHT,
-          colour);
+    double first = functionalBelow ? above : below;
+    double second = functionalBelow ? below : above;
+    if (!diagram.plate(face, x, first, pitch, Align.MIDDLE, colour)) {
+      diagram.plate(face, x + half + 6, y + 5, pitch, Align.LEFT, colour);
     }
+    oneOf(x, second, colour, "functional " + functional, functional);
+  }
+
+  /** A pass beyond the scale: an arrow at its end, and figures on the side where there is room. */
+  private void beyond(PassMeasures after, double x, boolean last, int colour) {
+    boolean above = after.pitch() > GaugeMarks.range(thread)[1];
+    double end = above ? top + 3 : bottom - 3;
+    double way = above ? 1 : -1;
+    diagram.line(x, end, x, end + 22 * way, last ? 3 : 2, colour);
+    diagram.stroke(
+        new double[] {x - 7, end + 8 * way, x, end, x + 7, end + 8 * way}, last ? 3 : 2, 0, colour);
+    double y = above ? end + 40 : end - 58;
+    String off = above ? "above the scale" : "below the scale";
+    String pitch = Figures.length(after.pitch(), unit);
+    diagram.plate(last ? Face.STRONG : Face.BODY, x, y, pitch, Align.MIDDLE, colour);
+    String functional = Figures.length(after.functional(), unit);
+    oneOf(x, y + 16, colour, "functional " + functional, functional);
+    oneOf(x, y + 31, colour, off, above ? "above" : "below");
   }
 
   /** The register as a scale: where the pitch diameter goes for each entry. */
-  private void dial(OffsetAdvice offset, double x) {
+  private void dial(OffsetAdvice offset) {
     Theme.Palette palette = diagram.palette();
+    double x = narrow ? 84 : 134;
     double pitch = thread.finished().orElseThrow().pitchSimple();
     double slope = offset.sensitivity();
     double atBottom = offset.now() + (rule.length(bottom) - pitch) / slope;
-    double atTop = offset.now() + (rule.length(TOP) - pitch) / slope;
-    new DiagramRule(atBottom, atTop, bottom, TOP).upright(diagram, x, unit);
-    diagram.text(
-        Face.SMALL, x, TOP - 14, offset.register() + " wear", Align.MIDDLE, palette.softInk());
-    double now = rule.within(pitch);
-    diagram.stroke(
-        new double[] {x + 3, now, x + 13, now - 6, x + 13, now + 6, x + 3, now},
-        2,
-        0,
-        palette.ink());
-    diagram.text(Face.SMALL, x + 17, now + 4, "now", Align.LEFT, palette.ink());
+    double atTop = offset.now() + (rule.length(top) - pitch) / slope;
+    DiagramRule wear = new DiagramRule(atBottom, atTop, bottom, top);
+    String register = offset.register() + " wear" + PictureFrame.unit(unit);
+    diagram.label(Face.SMALL, x + 5, top - 12, register, Align.RIGHT, palette.softInk());
+    double now = wear.at(offset.now());
+    boolean seen = wear.holds(offset.now());
+    if (seen) {
+      pointer(x, now, "now ", offset.now(), 0);
+    }
+    boolean advised = offset.hasWindow() && offset.keyToMiddle() != offset.now();
+    if (advised && wear.holds(offset.keyToMiddle())) {
+      double key = wear.at(offset.keyToMiddle());
+      double clear = narrow ? 15 : 18;
+      double push = seen && Math.abs(key - now) < clear ? clear - Math.abs(key - now) : 0;
+      pointer(x, key, "key in ", offset.keyToMiddle(), key < now ? -push : push);
+    }
+    wear.upright(diagram, x, unit);
   }
 
-  /** Lines of text that fit a width. */
-  private static final class Paragraph {
-    static List<String> wrap(String text, Face face, double width) {
-      Letters letters = new Letters();
-      List<String> lines = new ArrayList<>();
-      StringBuilder line = new StringBuilder();
-      for (String word : text.strip().split(" ", -1)) {
-        String longer = line.isEmpty() ? word : line + " " + word;
-        if (!line.isEmpty() && letters.width(face, longer) > width) {
-          lines.add(line.toString());
-          line.setLength(0);
-          line.append(word);
-        } else {
-          line.setLength(0);
-          line.append(longer);
-        }
-      }
-      lines.add(line.toString());
-      return lines;
+  /** A mark on the register's scale with its entry, pushed aside by some rows. */
+  private void pointer(double x, double y, String word, double entry, double push) {
+    Theme.Palette palette = diagram.palette();
+    diagram.stroke(
+        new double[] {x - 11, y - 5, x - 1, y, x - 11, y + 5, x - 11, y - 5},
+        1.6,
+        0,
+        palette.ink());
+    String figure = Figures.length(entry, unit);
+    double row = y + push + 5;
+    if (narrow
+        || !diagram.label(Face.STRONG, x - 15, row, word + figure, Align.RIGHT, palette.ink())) {
+      diagram.label(
+          Face.SMALL,
+          x - 15,
+          row,
+          word.strip().split(" ", 2)[0] + " " + figure,
+          Align.RIGHT,
+          palette.ink());
     }
   }
 }

@@ -4,28 +4,33 @@ import flankfit.gauge.ThreadAnswer;
 import flankfit.picture.Overlay.Align;
 import flankfit.picture.TextAtlas.Face;
 import flankfit.standard.ThreadSpec;
-import flankfit.sweep.Flank;
-import flankfit.sweep.Groove;
 import flankfit.sweep.RegularThread;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * A section through the thread's axis: the metal, the basic profile, the GO gauge where it rests,
- * and beside it, at the same heights of radius, how far each flank departs from the basic one.
+ * A section through the thread's axis: the metal, the basic profile, the limits, the GO gauge where
+ * it rests, and beside it, at the same heights of radius, how far each flank departs from the basic
+ * one.
  */
 public final class SectionPicture {
-  private static final double LEFT = 96;
-  private static final double TOP = 112;
-  private static final double BOTTOM = 74;
-  private static final double GAP = 110;
+  private static final double LEFT = 84;
+  private static final double BELOW = 62;
+  private static final double GAP = 112;
+  private static final double END = 40;
 
   /** Radial height of the frame in heights of the sharp V. */
   private static final double SHARPS = 1.15;
 
+  /** Least length of the frame in pitches. */
+  private static final double PITCHES = 1.02;
+
   private static final int COLUMNS = 720;
-  private static final int ROWS = 160;
+
+  /** Least length of the scale bar (px). */
+  private static final double LEAST_BAR = 36;
 
   private final ThreadAnswer thread;
   private final ThreadSpec spec;
@@ -34,6 +39,7 @@ public final class SectionPicture {
   private final Diagram diagram;
   private final DiagramRule along;
   private final DiagramRule out;
+  private final double top;
   private final double right;
   private final double bottom;
 
@@ -48,17 +54,29 @@ public final class SectionPicture {
     this.spec = thread.spec();
     this.surface = surface;
     this.unit = unit;
-    diagram = new Diagram(width, height, theme, "Section of " + LadderPicture.headline(thread));
-    bottom = height - BOTTOM;
-    right = LEFT + (width - LEFT - GAP - 40) * 0.62;
+    diagram =
+        new Diagram(
+            width, height, theme, "Section of " + PictureFrame.headline(thread), thread.reason());
+    PictureFrame frame =
+        PictureFrame.of(
+            diagram,
+            thread,
+            "Section through the thread's axis, and how far its flanks stand from the basic ones",
+            "shaded: metal · thin line: basic profile · dashed: GO "
+                + gaugeWord()
+                + ", held central · band: where the flank may lie by the limits");
+    top = frame.top() + 34;
+    bottom = frame.foot() - BELOW;
+    right = LEFT + (width - LEFT - GAP - END) * 0.62;
     double sharp = spec.pitch() / 2 / Math.tan(spec.halfAngle());
     double middle = (spec.nominal() + spec.basicMinor()) / 4;
-    // Depth and length share one scale, so that angles are true.
-    double perPixel = SHARPS * sharp / (bottom - TOP);
-    double reach = perPixel * (bottom - TOP) / 2;
+    // Depth and length share one scale, so that angles are true; a whole groove fits either way.
+    double perPixel =
+        Math.max(SHARPS * sharp / (bottom - top), PITCHES * spec.pitch() / (right - LEFT));
+    double reach = perPixel * (bottom - top) / 2;
     double half = perPixel * (right - LEFT) / 2;
     along = new DiagramRule(-half, half, LEFT, right);
-    out = new DiagramRule(middle - reach, middle + reach, bottom, TOP);
+    out = new DiagramRule(middle - reach, middle + reach, bottom, top);
   }
 
   /**
@@ -81,37 +99,137 @@ public final class SectionPicture {
     return picture.diagram;
   }
 
+  private String gaugeWord() {
+    return spec.internal() ? "plug" : "ring";
+  }
+
   private void draw() {
     Theme.Palette palette = diagram.palette();
-    LadderPicture.title(
-        diagram,
-        thread,
-        "shaded: metal · thin line: basic profile · dashed: GO gauge, held central · lengths in "
-            + LadderPicture.named(unit)
-            + ", departures in µm");
-    metal();
+    double[] wall = metal();
+    limits(-1);
+    limits(1);
+    diagram.stroke(wall, 2.2, 0, palette.ink());
     basic();
     gauge();
     out.upright(diagram, LEFT, unit);
     along.level(diagram, bottom, unit);
-    diagram.text(Face.SMALL, 28, TOP - 12, "radius", Align.LEFT, palette.softInk());
+    String suffix = PictureFrame.unit(unit);
     diagram.text(
         Face.SMALL,
-        right,
-        bottom + 36,
-        "along the axis, from the middle of a groove",
-        Align.RIGHT,
+        PictureFrame.MARGIN,
+        top - 14,
+        "radius" + suffix,
+        Align.LEFT,
         palette.softInk());
-    departures();
+    double row = bottom + 36;
+    String caption = "along the axis, from the middle of a groove" + suffix;
+    for (String line : Paragraph.wrap(diagram, Face.SMALL, caption, right - LEFT)) {
+      diagram.label(Face.SMALL, LEFT, row, line, Align.LEFT, palette.softInk());
+      row += 15;
+    }
+    names();
+    scaleBar();
+    double ends = diagram.width() - END;
+    new DepartureChart(diagram, thread, surface, out, right + GAP, ends)
+        .draw(top, bottom, Math.abs(along.at(0.001) - along.at(0)));
   }
 
-  private void metal() {
+  /** Names beside what they name, where there is room. */
+  private void names() {
+    Theme.Palette palette = diagram.palette();
+    boolean inside = spec.internal();
+    double low = inside ? spec.basicMinor() / 2 : surface.groove().bottom();
+    double high = inside ? surface.groove().bottom() : spec.nominal() / 2;
+    double metalRow = inside ? (top + out.within(high)) / 2 : (bottom + out.within(low)) / 2;
+    double middle = along.at(0);
+    diagram.plate(Face.BODY, middle, metalRow + 5, "metal", Align.MIDDLE, palette.ink());
+    double share = inside ? 0.18 : 0.82;
+    pointed("GO " + gaugeWord(), low + share * (high - low), goPitch(), 1);
+    pointed("basic profile", low + 0.5 * (high - low), spec.basicPitch(), -1);
+  }
+
+  private double goPitch() {
+    return thread.go().map(ThreadAnswer.Go::pitch).orElse(spec.basicPitch());
+  }
+
+  /** A name in the groove with a line to the flank of a pitch diameter, if there is one. */
+  private void pointed(String name, double radius, double pitch, int side) {
+    if (name.startsWith("GO") && thread.go().isEmpty()) {
+      return;
+    }
+    Theme.Palette palette = diagram.palette();
+    double flank = along.at(side * halfWidth(radius, pitch));
+    double middle = along.at(0);
+    double y = out.at(radius);
+    double wide = diagram.width(Face.SMALL, name);
+    double from = middle + side * wide / 2;
+    // The other name stands at another height: each may take the whole groove.
+    if (side * (flank - from) > 14
+        && diagram.plate(Face.SMALL, middle, y + 4, name, Align.MIDDLE, palette.ink())) {
+      diagram.line(from + side * 5, y, flank, y, 1, palette.softInk());
+    }
+  }
+
+  /** A bar of a round number of micrometres, where there is no metal. */
+  private void scaleBar() {
+    Theme.Palette palette = diagram.palette();
+    double perMicrometre = Math.abs(along.at(0.001) - along.at(0));
+    double length = Ticks.stepAtLeast(LEAST_BAR / perMicrometre);
+    double y = spec.internal() ? bottom - 16 : top + 30;
+    double x = LEFT + 18;
+    double end = x + length * perMicrometre;
+    diagram.line(x, y, end, y, 2, palette.ink());
+    diagram.line(x, y - 4, x, y + 4, 2, palette.ink());
+    diagram.line(end, y - 4, end, y + 4, 2, palette.ink());
+    String words = Figures.plain(length, 0) + " µm";
+    diagram.plate(Face.SMALL, end + 8, y + 4, words, Align.LEFT, palette.ink());
+  }
+
+  /** Half the axial width of a groove of some pitch diameter with the wanted flanks (mm). */
+  private double halfWidth(double radius, double pitchDiameter) {
+    double sign = spec.internal() ? 1 : -1;
+    return spec.pitch() / 4 - sign * (radius - pitchDiameter / 2) * Math.tan(spec.halfAngle());
+  }
+
+  /** Between the flanks of both limits, from the basic minor to the basic major diameter. */
+  private void limits(int side) {
+    double[][] corners = new double[4][];
+    int i = 0;
+    for (double radius : new double[] {spec.basicMinor() / 2, spec.nominal() / 2}) {
+      for (double pitch : new double[] {thread.limits().pitchMin(), thread.limits().pitchMax()}) {
+        corners[i++] = new double[] {along.at(side * halfWidth(radius, pitch)), out.within(radius)};
+      }
+    }
+    // A parallelogram with level edges: each edge runs between its two corners.
+    double[] x = {corners[0][0], corners[1][0], corners[2][0], corners[3][0]};
+    Arrays.sort(x);
+    double[] upper = new double[4];
+    double[] lower = new double[4];
+    for (int k = 0; k < 4; k++) {
+      double a = onFlank(corners[0], corners[2], x[k]);
+      double b = onFlank(corners[1], corners[3], x[k]);
+      upper[k] = Math.min(a, b);
+      lower[k] = Math.max(a, b);
+    }
+    if (x[0] >= LEFT && x[3] <= right) {
+      diagram.fill(x, upper, lower, diagram.palette().absolute(), 2 * GaugeMarks.BAND);
+    }
+  }
+
+  /** The row at which a flank stands over a column, kept between its ends. */
+  private static double onFlank(double[] one, double[] other, double x) {
+    double share = (x - one[0]) / (other[0] - one[0]);
+    return one[1] + Math.max(0, Math.min(1, share)) * (other[1] - one[1]);
+  }
+
+  /** The metal; its edge is drawn later, above what else is shaded. */
+  private double[] metal() {
     Theme.Palette palette = diagram.palette();
     double[] x = new double[COLUMNS + 1];
     double[] wall = new double[COLUMNS + 1];
     double[] edge = new double[COLUMNS + 1];
     double[] line = new double[2 * (COLUMNS + 1)];
-    double solid = surface.groove().isInternal() ? TOP : bottom;
+    double solid = surface.groove().isInternal() ? top : bottom;
     for (int i = 0; i <= COLUMNS; i++) {
       x[i] = LEFT + (right - LEFT) * i / COLUMNS;
       wall[i] = out.within(surface.surface(along.length(x[i])));
@@ -120,7 +238,7 @@ public final class SectionPicture {
       line[2 * i + 1] = wall[i];
     }
     diagram.fill(x, edge, wall, palette.stock(), 0.55);
-    diagram.stroke(line, 2.2, 0, palette.ink());
+    return line;
   }
 
   /** The basic profile, its corners at the basic diameters. */
@@ -210,114 +328,5 @@ public final class SectionPicture {
   private static void piece(List<Double> points, int i, double share, List<Double> kept) {
     kept.add(points.get(i) + share * (points.get(i + 2) - points.get(i)));
     kept.add(points.get(i + 1) + share * (points.get(i + 3) - points.get(i + 1)));
-  }
-
-  /** How far the wall stands out beyond the basic flank, over the radius. */
-  private void departures() {
-    Theme.Palette palette = diagram.palette();
-    double left = right + GAP;
-    double end = diagram.width() - 40;
-    double[] up = departures(Flank.UP);
-    double[] down = departures(Flank.DOWN);
-    double[] range = GaugeMarks.range(thread);
-    double low = Math.min(-0.005, into(range[0]));
-    double high = Math.max(0.005, into(range[1]));
-    if (!spec.internal()) {
-      low = Math.min(-0.005, into(range[1]));
-      high = Math.max(0.005, into(range[0]));
-    }
-    for (double[] side : new double[][] {up, down}) {
-      for (double value : side) {
-        low = Double.isNaN(value) ? low : Math.min(low, value);
-        high = Double.isNaN(value) ? high : Math.max(high, value);
-      }
-    }
-    double air = 0.06 * (high - low);
-    // Micrometres on a scale of their own: its figures are thousandths of a millimetre.
-    DiagramRule scale = new DiagramRule((low - air) * 1000, (high + air) * 1000, left, end);
-    limits(scale);
-    scale.level(diagram, bottom, LengthUnit.MILLIMETRE);
-    double zero = scale.at(0);
-    diagram.line(zero, TOP, zero, bottom, 1, palette.absolute());
-    curve(up, scale, 2.4, 0, palette.ink());
-    if (!surface.groove().isSymmetric()) {
-      curve(down, scale, 2.4, 7, palette.softInk());
-    }
-    mark(spec.basicPitch() / 2, "basic pitch line", left, end);
-    mark(spec.nominal() / 2, "basic major", left, end);
-    mark(spec.basicMinor() / 2, "basic minor", left, end);
-    diagram.text(
-        Face.SMALL,
-        end,
-        bottom + 36,
-        "flank, µm into the metal from the basic one, on the radius",
-        Align.RIGHT,
-        palette.softInk());
-  }
-
-  /** How far a pitch diameter (mm) stands into the metal from the basic one, on the radius. */
-  private double into(double pitchDiameter) {
-    return (spec.internal() ? 1 : -1) * (pitchDiameter - spec.basicPitch()) / 2;
-  }
-
-  /** The limits of the pitch diameter as a band and the gauges as lines, on the radius. */
-  private void limits(DiagramRule scale) {
-    Theme.Palette palette = diagram.palette();
-    double a = scale.at(1000 * into(thread.limits().pitchMin()));
-    double b = scale.at(1000 * into(thread.limits().pitchMax()));
-    diagram.bar(
-        Math.min(a, b), TOP, Math.abs(b - a), bottom - TOP, palette.absolute(), GaugeMarks.BAND);
-    thread.go().ifPresent(go -> gaugeLine(scale, go.pitch(), "GO"));
-    thread.noGo().ifPresent(noGo -> gaugeLine(scale, noGo.pitch(), "NO-GO"));
-  }
-
-  private void gaugeLine(DiagramRule scale, double pitch, String name) {
-    Theme.Palette palette = diagram.palette();
-    double x = scale.at(1000 * into(pitch));
-    diagram.dashed(x, TOP, x, bottom, 1.4, 6, palette.incrementalText());
-    diagram.text(Face.SMALL, x, TOP - 6, name, Align.MIDDLE, palette.ink());
-  }
-
-  private void mark(double radius, String name, double left, double end) {
-    if (out.holds(radius)) {
-      Theme.Palette palette = diagram.palette();
-      double y = out.at(radius);
-      diagram.line(left, y, end, y, 1, palette.rule());
-      diagram.text(Face.SMALL, left - 8, y + 4, name, Align.RIGHT, palette.softInk());
-    }
-  }
-
-  /** Departure square to the axis (mm), positive into the metal; NaN where there is no flank. */
-  private double[] departures(Flank flank) {
-    Groove groove = surface.groove();
-    double slope = Math.tan(spec.halfAngle());
-    double sign = spec.internal() ? 1 : -1;
-    double[] values = new double[ROWS + 1];
-    for (int i = 0; i <= ROWS; i++) {
-      double radius = radius(i);
-      double width = groove.halfWidth(radius, flank);
-      double basic = spec.pitch() / 4 - sign * (radius - spec.basicPitch() / 2) * slope;
-      boolean metal = sign * (radius - surface.crest()) >= 0;
-      values[i] = metal && !Double.isNaN(width) ? (width - basic) / slope : Double.NaN;
-    }
-    return values;
-  }
-
-  private double radius(int i) {
-    return out.length(bottom + (TOP - bottom) * i / ROWS);
-  }
-
-  private void curve(double[] values, DiagramRule scale, double thick, double dash, int colour) {
-    List<Double> points = new ArrayList<>();
-    for (int i = 0; i <= ROWS; i++) {
-      if (!Double.isNaN(values[i])) {
-        points.add(scale.at(values[i] * 1000));
-        points.add(out.at(radius(i)));
-      }
-    }
-    if (points.size() >= 4) {
-      diagram.stroke(
-          points.stream().mapToDouble(Double::doubleValue).toArray(), thick, dash, colour);
-    }
   }
 }

@@ -20,21 +20,28 @@ final class SvgInk implements Ink {
   private SvgInk() {}
 
   /** The drawing as an SVG file in UTF-8; the same drawing gives the same bytes. */
-  static byte[] encode(Diagram diagram) {
+  static byte[] encode(Diagram diagram, int width, int height) {
     SvgInk ink = new SvgInk();
-    ink.open(diagram);
+    ink.open(diagram, width, height);
     diagram.onto(ink);
     ink.out.append("</svg>\n");
     return ink.out.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  private void open(Diagram diagram) {
+  private void open(Diagram diagram, int width, int height) {
     String size = diagram.width() + "\" height=\"" + diagram.height();
-    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(size);
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(width);
+    out.append("\" height=\"").append(height);
     out.append("\" viewBox=\"0 0 ").append(diagram.width()).append(' ').append(diagram.height());
     out.append("\" role=\"img\" font-family=\"").append(FACES).append("\">\n<title>");
     escape(diagram.title());
-    out.append("</title>\n<rect width=\"").append(size).append("\" fill=\"");
+    out.append("</title>\n");
+    if (!diagram.description().isEmpty()) {
+      out.append("<desc>");
+      escape(diagram.description());
+      out.append("</desc>\n");
+    }
+    out.append("<rect width=\"").append(size).append("\" fill=\"");
     colour(diagram.palette().ground()).append("\"/>\n");
   }
 

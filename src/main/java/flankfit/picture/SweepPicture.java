@@ -15,11 +15,12 @@ import java.util.function.ToDoubleFunction;
 
 /** Pitch diameters and verdicts of one thread against the wear entry of a register. */
 public final class SweepPicture {
-  private static final double LEFT = 96;
-  private static final double RIGHT = 318;
-  private static final double TOP = 118;
-  private static final double BOTTOM = 150;
+  private static final double LEFT = 84;
+  private static final double BELOW = 108;
   private static final double AIR = 0.12;
+
+  /** Runs of good entries that the headline tells. */
+  private static final int MOST_RUNS = 3;
 
   private final RegisterSweep sweep;
   private final ThreadAnswer thread;
@@ -28,6 +29,8 @@ public final class SweepPicture {
   private final List<Step> steps;
   private final DiagramRule across;
   private final DiagramRule up;
+  private final String register;
+  private final double top;
   private final double bottom;
   private final double right;
 
@@ -42,14 +45,30 @@ public final class SweepPicture {
     this.thread = thread;
     this.unit = unit;
     steps = sweep.steps();
+    register = "D" + sweep.register();
+    String words = window();
     diagram =
         new Diagram(
             width,
             height,
             theme,
-            "D" + sweep.register() + " wear against pitch diameter of " + thread.designation());
-    right = width - RIGHT;
-    bottom = height - BOTTOM;
+            register + " wear against pitch diameter of " + thread.designation(),
+            thread.designation() + " in " + thread.hole() + ": " + words);
+    PictureFrame frame =
+        new PictureFrame(
+            diagram,
+            "Wear sweep: pitch diameter and verdict for each entry of " + register,
+            steps.stream().anyMatch(this::isGood),
+            thread.designation() + " in " + thread.hole() + ": " + words,
+            "the entry now, "
+                + Figures.lengthWithUnit(sweep.now(), unit)
+                + ", gives: "
+                + thread.verdict().words(),
+            "full marks: simple pitch diameter · hollow marks: functional diameter, what the GO"
+                + " gauge feels · band: limits of the pitch diameter");
+    right = width - GaugeMarks.room(width);
+    top = frame.top() + 24;
+    bottom = frame.foot() - BELOW;
     double first = steps.get(0).wear();
     double last = steps.get(steps.size() - 1).wear();
     double half = first == last ? 0.001 : 0.03 * (last - first);
@@ -91,7 +110,7 @@ public final class SweepPicture {
       }
     }
     double air = AIR * (range[1] - range[0]);
-    return new DiagramRule(range[0] - air, range[1] + air, bottom, TOP);
+    return new DiagramRule(range[0] - air, range[1] + air, bottom, top);
   }
 
   private static double simple(ThreadAnswer answer) {
@@ -110,53 +129,97 @@ public final class SweepPicture {
 
   private void draw() {
     Theme.Palette palette = diagram.palette();
-    String register = "D" + sweep.register();
-    String head = thread.designation() + " in " + thread.hole() + ": " + register + " wear";
-    diagram.text(Face.TITLE, 28, 36, head, Align.LEFT, palette.ink());
-    diagram.text(Face.BODY, 28, 59, window(register), Align.LEFT, palette.ink());
     GaugeMarks marks = new GaugeMarks(diagram, thread, unit);
-    marks.draw(up, LEFT, right);
+    marks.draw(up, LEFT, right, top, bottom);
     up.upright(diagram, LEFT, unit);
     across.level(diagram, bottom, unit);
-    diagram.text(Face.SMALL, 28, TOP - 14, "pitch diameter", Align.LEFT, palette.softInk());
+    String suffix = PictureFrame.unit(unit);
     diagram.text(
-        Face.SMALL, right, bottom + 36, register + " wear entry", Align.RIGHT, palette.softInk());
+        Face.SMALL,
+        PictureFrame.MARGIN,
+        top - 12,
+        "pitch diameter" + suffix,
+        Align.LEFT,
+        palette.softInk());
+    diagram.text(
+        Face.SMALL,
+        right,
+        bottom + 36,
+        register + " wear entry" + suffix,
+        Align.RIGHT,
+        palette.softInk());
     curve(SweepPicture::functional, 1.6, 0, palette.softInk(), marks, false);
     curve(SweepPicture::simple, 2.6, 0, palette.ink(), marks, true);
     now();
     verdicts();
-    diagram.text(
-        Face.SMALL,
-        28,
-        diagram.height() - 16,
-        "thick line, full marks: simple pitch diameter · thin line, hollow marks: functional"
-            + " diameter · lengths in "
-            + LadderPicture.named(unit),
-        Align.LEFT,
-        palette.softInk());
+    name(SweepPicture::simple, "simple pitch diameter", -1);
+    name(SweepPicture::functional, "functional diameter", 1);
   }
 
-  /** Which entries of the sweep are good, in words. */
-  private String window(String register) {
-    double first = Double.NaN;
-    double last = Double.NaN;
-    for (Step step : steps) {
-      if (isGood(step)) {
-        first = Double.isNaN(first) ? step.wear() : first;
-        last = step.wear();
+  /** A curve's name near it, above or below, wherever it covers no other. */
+  private void name(ToDoubleFunction<ThreadAnswer> what, String name, int side) {
+    for (double share : new double[] {0.75, 0.6, 0.45, 0.3, 0.9}) {
+      Step step = steps.get((int) Math.round(share * (steps.size() - 1)));
+      OptionalDouble value = value(step.thread(thread.hole()), what);
+      if (value.isEmpty()) {
+        continue;
+      }
+      double x = across.at(step.wear());
+      double y = up.at(value.getAsDouble());
+      // Above what falls stands the space at the right, below it that at the left.
+      Align align = side < 0 == isFalling() ? Align.LEFT : Align.RIGHT;
+      double aside = align == Align.LEFT ? 6 : -6;
+      double wide = diagram.width(Face.SMALL, name) * (align == Align.LEFT ? 1 : -1);
+      boolean inside = x + aside + wide < right && x + aside + wide > LEFT;
+      double row = y + (side < 0 ? -14 : 26);
+      if (inside
+          && row > top + 12
+          && row < bottom - 6
+          && diagram.plate(Face.SMALL, x + aside, row, name, align, diagram.palette().ink())) {
+        return;
       }
     }
-    if (Double.isNaN(first)) {
-      return "none of these entries makes all gauges good";
+  }
+
+  private boolean isFalling() {
+    OptionalDouble first = value(steps.get(0).thread(thread.hole()), SweepPicture::simple);
+    OptionalDouble last =
+        value(steps.get(steps.size() - 1).thread(thread.hole()), SweepPicture::simple);
+    return first.isEmpty() || last.isEmpty() || first.getAsDouble() >= last.getAsDouble();
+  }
+
+  /** Which entries of the sweep are good, in words: a run of them for each "from … to". */
+  private String window() {
+    List<String> runs = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      if (!isGood(steps.get(i))) {
+        continue;
+      }
+      int end = i;
+      while (end + 1 < steps.size() && isGood(steps.get(end + 1))) {
+        end++;
+      }
+      String first = Figures.length(steps.get(i).wear(), unit);
+      runs.add(
+          end == i
+              ? "at " + first
+              : "from " + first + " to " + Figures.length(steps.get(end).wear(), unit));
+      i = end;
     }
-    return "all gauges are good from "
-        + Figures.length(first, unit)
-        + " to "
-        + Figures.lengthWithUnit(last, unit)
-        + " of "
-        + register
-        + " wear; the sheet has "
-        + Figures.lengthWithUnit(sweep.now(), unit);
+    if (runs.size() > MOST_RUNS) {
+      int more = runs.size() - MOST_RUNS;
+      runs.subList(MOST_RUNS, runs.size()).clear();
+      runs.add(more + " times more");
+    }
+    return runs.isEmpty()
+        ? "none of the entries tried makes all gauges good"
+        : "gauges good "
+            + String.join(" and ", runs)
+            + " "
+            + unit.symbol()
+            + " of "
+            + register
+            + " wear";
   }
 
   private boolean isGood(Step step) {
@@ -207,44 +270,69 @@ public final class SweepPicture {
     }
     Theme.Palette palette = diagram.palette();
     double x = across.at(sweep.now());
-    diagram.dashed(x, TOP, x, bottom, 1, 3, palette.ink());
-    diagram.text(Face.SMALL, x + 6, TOP + 14, "now", Align.LEFT, palette.ink());
+    diagram.dashed(x, top, x, bottom, 1, 3, palette.ink());
+    diagram.plate(Face.SMALL, x + 6, top + 14, "now", Align.LEFT, palette.ink());
   }
 
   /** A strip of verdicts below the scale: a shape and a word for each run of like ones. */
   private void verdicts() {
-    double top = bottom + 52;
+    double row = bottom + 50;
+    List<Tag> narrow = new ArrayList<>();
     for (int i = 0; i < steps.size(); ) {
       String words = words(steps.get(i));
       int end = i;
       while (end + 1 < steps.size() && words(steps.get(end + 1)).equals(words)) {
         end++;
       }
-      run(i, end, words, top);
+      if (!run(i, end, words, row)) {
+        narrow.add(new Tag((edge(i - 1, i) + edge(end, end + 1)) / 2, words));
+      }
       i = end + 1;
+    }
+    // From the right, so that the line to a lower word passes left of those above it.
+    for (int i = narrow.size() - 1; i >= 0; i--) {
+      tag(narrow.get(i), row + 26);
     }
   }
 
-  private void run(int first, int last, String words, double top) {
+  /** Words of a run too narrow for them, and its middle (px). */
+  private record Tag(double x, String words) {}
+
+  /** Words below the strip with a line to their run, if those of its neighbours leave room. */
+  private void tag(Tag tag, double under) {
+    int ink = diagram.palette().ink();
+    boolean fits = tag.x() - 4 + diagram.width(Face.SMALL, tag.words()) < right;
+    double x = fits ? tag.x() - 4 : tag.x() + 4;
+    for (double row : new double[] {under + 17, under + 32}) {
+      if (diagram.label(Face.SMALL, x, row, tag.words(), fits ? Align.LEFT : Align.RIGHT, ink)) {
+        diagram.line(tag.x(), under, tag.x(), row - 11, 1, diagram.palette().softInk());
+        return;
+      }
+    }
+  }
+
+  /** Draws one run of like verdicts; tells whether its words fit in. */
+  private boolean run(int first, int last, String words, double row) {
     Theme.Palette palette = diagram.palette();
     double left = edge(first - 1, first);
     double end = edge(last, last + 1);
     boolean good = isGood(steps.get(first));
     diagram.bar(
         left + 1,
-        top,
-        end - left - 2,
+        row,
+        Math.max(0.5, end - left - 2),
         26,
         good ? palette.absolute() : palette.alarm(),
         good ? 0.30 : 0.16);
     String shape = good ? "■ " : "▲ ";
-    Letters letters = new Letters();
     double middle = (left + end) / 2;
-    if (letters.width(Face.SMALL, shape + words) < end - left - 6) {
-      diagram.text(Face.SMALL, middle, top + 17, shape + words, Align.MIDDLE, palette.ink());
+    boolean fits = diagram.width(Face.SMALL, shape + words) < end - left - 6;
+    if (fits) {
+      diagram.text(Face.SMALL, middle, row + 17, shape + words, Align.MIDDLE, palette.ink());
     } else if (end - left > 14) {
-      diagram.text(Face.SMALL, middle, top + 17, shape.strip(), Align.MIDDLE, palette.ink());
+      diagram.label(Face.SMALL, middle, row + 17, shape.strip(), Align.MIDDLE, palette.ink());
     }
+    return fits;
   }
 
   /** The column between two steps; the end of the scale beyond the first or last. */

@@ -2,6 +2,7 @@ package flankfit.picture;
 
 import flankfit.gauge.RealAnswer;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.WallMeasures;
 import flankfit.picture.Overlay.Align;
 import flankfit.picture.TextAtlas.Face;
 import flankfit.sweep.Groove;
@@ -18,10 +19,10 @@ import flankfit.unit.LengthUnit;
  * an incomplete turn a band.
  */
 public final class WallPicture {
-  private static final double LEFT = 96;
-  private static final double RIGHT = 190;
-  private static final double TOP = 112;
-  private static final double BOTTOM = 84;
+  private static final double LEFT = 84;
+  private static final double RIGHT = 176;
+  private static final double NARROW_RIGHT = 132;
+  private static final double BELOW = 46;
   private static final int MOST_COLUMNS = 720;
   private static final int MOST_ROWS = 640;
 
@@ -30,6 +31,12 @@ public final class WallPicture {
 
   /** Accuracy to which the wall is read (mm). */
   private static final double ACCURACY = 2e-4;
+
+  /** Departure below which the wall counts as that of the endless helix (µm). */
+  private static final double NONE = 1;
+
+  /** Share of a row that departs from where on it is a band at an end of the thread (1). */
+  private static final double BANDED = 0.4;
 
   /** Least and greatest departure at full hue (µm). */
   private static final double LEAST_FULL = 5;
@@ -42,6 +49,7 @@ public final class WallPicture {
   private final ThreadAnswer thread;
   private final RealAnswer real;
   private final LengthUnit unit;
+  private final double top;
   private final double right;
   private final double bottom;
   private final int columns;
@@ -52,11 +60,21 @@ public final class WallPicture {
     this.thread = thread;
     this.real = real;
     this.unit = unit;
-    diagram = new Diagram(width, height, theme, "Wall of " + LadderPicture.headline(thread));
-    right = width - RIGHT;
-    bottom = height - BOTTOM;
+    diagram =
+        new Diagram(
+            width, height, theme, "Wall of " + PictureFrame.headline(thread), thread.reason());
+    PictureFrame frame =
+        PictureFrame.of(
+            diagram,
+            thread,
+            "Wall unrolled: direction across, height up; the groove is a sloping stripe",
+            "shade: depth of the wall from the crest · hue: how far the wall as moved stands deeper"
+                + " or shallower than the endless helix, on the radius");
+    top = frame.top() + 24;
+    right = width - (width < PictureFrame.NARROW ? NARROW_RIGHT : RIGHT);
+    bottom = frame.foot() - BELOW;
     columns = (int) Math.min(MOST_COLUMNS, right - LEFT);
-    rows = (int) Math.min(MOST_ROWS, bottom - TOP);
+    rows = (int) Math.min(MOST_ROWS, bottom - top);
   }
 
   /**
@@ -83,25 +101,95 @@ public final class WallPicture {
 
   private void draw(RegularThread surface) {
     Theme.Palette palette = diagram.palette();
-    LadderPicture.title(
-        diagram,
-        thread,
-        "shade: depth of the wall · hue: departure from the endless helix, on the radius · lengths"
-            + " in "
-            + LadderPicture.named(unit));
     Groove groove = surface.groove();
     double[] moved = moved(surface.blankRadius(), groove.bottom());
     double[] steady = steady(surface);
-    double full = full(moved, steady);
+    double[] departures = new double[moved.length];
+    double most = 0;
+    for (int i = 0; i < moved.length; i++) {
+      departures[i] = departure(moved[i], steady[i]);
+      most = Math.max(most, Math.abs(departures[i]));
+    }
+    double full = Math.max(LEAST_FULL, Math.min(MOST_FULL, most));
     int[] cells = new int[columns * rows];
     for (int i = 0; i < cells.length; i++) {
       double share = (moved[i] - surface.blankRadius()) / (groove.bottom() - surface.blankRadius());
       int shade = Colours.mix(palette.stock(), palette.ground(), Math.max(0, Math.min(1, share)));
-      cells[i] = tinted(shade, departure(moved[i], steady[i]) / full);
+      boolean seen = Math.abs(departures[i]) >= NONE;
+      cells[i] = seen ? tinted(shade, departures[i] / full) : shade;
     }
-    diagram.raster(LEFT, TOP, right - LEFT, bottom - TOP, columns, cells);
+    diagram.raster(LEFT, top, right - LEFT, bottom - top, columns, cells);
     scales();
-    key(full);
+    WallKey key = new WallKey(diagram, right + 24, top, bottom);
+    key.depth(Math.abs(groove.bottom() - surface.blankRadius()) * MICROMETRES);
+    if (most < NONE) {
+      key.noDeparture(NONE);
+    } else {
+      key.departure(full, most > full, share -> tinted(palette.ground(), share));
+    }
+    mark();
+    ends(departures);
+  }
+
+  /** Names the mark of the entry where it is. */
+  private void mark() {
+    real.measures()
+        .map(WallMeasures::deepest)
+        .filter(mark -> mark.depth() * MICROMETRES >= NONE)
+        .ifPresent(
+            mark -> {
+              int ink = diagram.palette().ink();
+              double turn = mark.theta() / Angles.TURN;
+              double x = LEFT + (turn - Math.floor(turn)) * (right - LEFT);
+              Wall wall = real.wall();
+              double y = new DiagramRule(wall.bottom(), wall.top(), bottom, top).within(mark.z());
+              diagram.stroke(
+                  new double[] {x, y - 9, x + 9, y, x, y + 9, x - 9, y, x, y - 9}, 2, 0, ink);
+              String deep = Figures.plain(mark.depth() * MICROMETRES, 0) + " µm";
+              String words = "entry mark, " + deep + " deeper";
+              double wide = diagram.width(Face.STRONG, words);
+              boolean atRight = x + 20 + wide < right;
+              double row = Math.max(top + 16, Math.min(bottom - 8, y + 5));
+              diagram.plate(
+                  Face.STRONG,
+                  atRight ? x + 16 : x - 16,
+                  row,
+                  words,
+                  atRight ? Align.LEFT : Align.RIGHT,
+                  ink);
+            });
+  }
+
+  /** Names the bands at both ends where the thread is not that of the endless helix. */
+  private void ends(double[] departures) {
+    int mouth = 0;
+    while (mouth < rows && share(departures, mouth, 1) > BANDED) {
+      mouth++;
+    }
+    int end = rows;
+    while (end > mouth && share(departures, end - 1, -1) > BANDED) {
+      end--;
+    }
+    band(0, mouth, "mouth: wider than the thread");
+    band(end, rows, "no full thread here: metal left");
+  }
+
+  /** Share of a row's cells that depart clearly to one side (1). */
+  private double share(double[] departures, int row, int sign) {
+    int there = 0;
+    for (int i = 0; i < columns; i++) {
+      there += sign * departures[row * columns + i] > MOST_FULL / 2 ? 1 : 0;
+    }
+    return (double) there / columns;
+  }
+
+  private void band(int first, int last, String words) {
+    double high = (bottom - top) / rows;
+    if ((last - first) * high < 18) {
+      return;
+    }
+    double y = top + (first + last) / 2.0 * high + 5;
+    diagram.plate(Face.BODY, (LEFT + right) / 2, y, words, Align.MIDDLE, diagram.palette().ink());
   }
 
   private double theta(int column) {
@@ -158,14 +246,6 @@ public final class WallPicture {
     return (thread.internal() ? 1 : -1) * (moved - steady) * MICROMETRES;
   }
 
-  private double full(double[] moved, double[] steady) {
-    double most = 0;
-    for (int i = 0; i < moved.length; i++) {
-      most = Math.max(most, departure(moved[i], steady[i]));
-    }
-    return Math.max(LEAST_FULL, Math.min(MOST_FULL, most));
-  }
-
   /** Deeper takes the one hue, metal left the other. */
   private int tinted(int shade, double share) {
     Theme.Palette palette = diagram.palette();
@@ -178,40 +258,28 @@ public final class WallPicture {
 
   private void scales() {
     Theme.Palette palette = diagram.palette();
-    new DiagramRule(real.wall().bottom(), real.wall().top(), bottom, TOP)
+    new DiagramRule(real.wall().bottom(), real.wall().top(), bottom, top)
         .upright(diagram, LEFT, unit);
-    diagram.text(Face.SMALL, 28, TOP - 12, "Z", Align.LEFT, palette.softInk());
-    for (int degrees = 0; degrees <= 360; degrees += 45) {
+    diagram.text(
+        Face.SMALL,
+        PictureFrame.MARGIN,
+        top - 12,
+        "height Z" + PictureFrame.unit(unit),
+        Align.LEFT,
+        palette.softInk());
+    int step = right - LEFT < 450 ? 90 : 45;
+    for (int degrees = 0; degrees <= 360; degrees += step) {
       double x = LEFT + (right - LEFT) * degrees / 360;
       diagram.line(x, bottom, x, bottom + 5, 1, palette.softInk());
-      diagram.text(Face.SMALL, x, bottom + 19, degrees + "°", Align.MIDDLE, palette.softInk());
+      diagram.label(Face.SMALL, x, bottom + 19, degrees + "°", Align.MIDDLE, palette.softInk());
     }
+    diagram.line(LEFT, bottom, right, bottom, 1, palette.softInk());
     diagram.text(
         Face.SMALL,
         right,
-        bottom + 38,
-        "direction, from +X towards +Y",
+        bottom + 36,
+        "direction about the axis, from +X towards +Y",
         Align.RIGHT,
         palette.softInk());
-  }
-
-  /** What a hue stands for. */
-  private void key(double full) {
-    Theme.Palette palette = diagram.palette();
-    double x = right + 36;
-    int steps = 60;
-    int[] cells = new int[steps];
-    for (int i = 0; i < steps; i++) {
-      cells[i] = tinted(palette.ground(), 1 - 2.0 * (i + 0.5) / steps);
-    }
-    double high = Math.min(300, bottom - TOP - 60);
-    double top = TOP + 40;
-    diagram.raster(x, top, 22, high, 1, cells);
-    String most = Figures.plain(full, full < 10 ? 1 : 0) + " µm";
-    diagram.text(Face.SMALL, x + 30, top + 10, most, Align.LEFT, palette.ink());
-    diagram.text(Face.SMALL, x + 30, top + 26, "deeper", Align.LEFT, palette.softInk());
-    diagram.text(Face.SMALL, x + 30, top + high / 2 + 4, "0", Align.LEFT, palette.ink());
-    diagram.text(Face.SMALL, x + 30, top + high - 16, "metal left", Align.LEFT, palette.softInk());
-    diagram.text(Face.SMALL, x + 30, top + high, "−" + most, Align.LEFT, palette.ink());
   }
 }
