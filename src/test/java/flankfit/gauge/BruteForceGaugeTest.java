@@ -95,7 +95,7 @@ class BruteForceGaugeTest {
         .isGreaterThanOrEqualTo(4);
   }
 
-  private static Milled job(Case c) {
+  static Milled job(Case c) {
     ThreadSpec spec = c.spec();
     Milled job = new Milled();
     job.thread = c.thread();
