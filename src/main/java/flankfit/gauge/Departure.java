@@ -71,7 +71,7 @@ public record Departure(double depth, double theta, double z, Flank flank) {
 
   /**
    * A flank's distance from the fitted groove at a depth (mm); not a number where it ends or is
-   * free, as where a ridge runs out at the face.
+   * free, as where a ridge is cut away up to the face.
    */
   private static double off(WallField field, PitchLine line, int i, Flank flank, int step) {
     int e = line.element(i);

@@ -15,7 +15,7 @@ final class DepthLadder {
   private static final double CORNER_STEP = 1.0 / 60;
 
   /** How many times closer the steps are where flanks of a measured tooth have kinks (1). */
-  private static final int KINKED = 16;
+  private static final int KINKED = 40;
 
   private DepthLadder() {}
 
