@@ -88,11 +88,7 @@ class SpringPassProgramTest {
     for (int turn = 1; turn <= 8; turn++) {
       program.append(
           String.format(
-              Locale.ROOT,
-              "G3 X%.4f Y0. Z%.6f I%.4f J0.%n",
-              radius,
-              -0.43 + turn / 18.0,
-              -radius));
+              Locale.ROOT, "G3 X%.4f Y0. Z%.6f I%.4f J0.%n", radius, -0.43 + turn / 18.0, -radius));
     }
     program.append("G1 X0. Y0. F20.\n");
   }

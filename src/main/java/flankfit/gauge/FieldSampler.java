@@ -35,8 +35,7 @@ final class FieldSampler {
   private final Winding winding;
   private final double pitchLine;
 
-  FieldSampler(
-      Wall wall, ThreadSpec spec, boolean through, int directions, double[] ladder) {
+  FieldSampler(Wall wall, ThreadSpec spec, boolean through, int directions, double[] ladder) {
     this.wall = wall;
     this.through = through;
     this.directions = directions;

@@ -141,8 +141,7 @@ final class RealPath {
   WallField read(SweptWall wall) {
     boolean kinked =
         passes.stream().anyMatch(cut -> cut.teeth().form() instanceof Tool.CutterForm.Measured);
-    double[] ladder =
-        kinked ? DepthLadder.ofKinked(found.spec()) : DepthLadder.of(found.spec());
+    double[] ladder = kinked ? DepthLadder.ofKinked(found.spec()) : DepthLadder.of(found.spec());
     return WallField.sample(wall, found.spec(), isThrough(), WallField.DIRECTIONS, ladder);
   }
 

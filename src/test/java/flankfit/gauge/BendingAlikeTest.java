@@ -48,7 +48,11 @@ class BendingAlikeTest {
   /** The rows of a comb bend in a line: {@code most} at the lowest, less by {@code taper} above. */
   @ParameterizedTest(name = "bent by {0}, {1} less at the top")
   @CsvSource({
-    "0.0031, 0.0008", "0.0063, 0.0017", "0.0099, 0.0043", "0.0099, 0.0002", "0.0147, 0.0023",
+    "0.0031, 0.0008",
+    "0.0063, 0.0017",
+    "0.0099, 0.0043",
+    "0.0099, 0.0002",
+    "0.0147, 0.0023",
     "0.0300, 0.0094"
   })
   void measures_of_the_wall_are_those_of_every_row_for_itself(double most, double taper) {

@@ -28,13 +28,48 @@ class BruteForceGaugeTest {
   private static final int CYLINDERS = 16;
 
   private static final String[] THREADS = {
-    "M3x0.5-6H", "M4x0.7-6H", "M5x0.8-6H", "M6x1-6H", "M8x1.25-6H", "M8x1-6H", "M10x1.5-6H",
-    "M12x1.75-6H", "M12x1.25-6H", "M16x2-6H", "M16x1.5-6H", "M20x2.5-6H", "M20x1.5-6H-LH",
-    "M24x3-6H", "M24x1.5-6H", "M30x3.5-6H", "M30x2-6H", "M36x4-6H", "M42x4.5-6H", "M48x3-6H",
-    "M56x5.5-6H", "M64x6-6H", "M64x4-6H", "M20xPh3P1.5-6H", "#6-32 UNC-2B", "#8-32 UNC-2B",
-    "#10-24 UNC-2B", "1/4-20 UNC-2B", "5/16-18 UNC-2B", "3/8-24 UNF-2B", "1/2-13 UNC-2B",
-    "5/8-11 UNC-2B", "3/4-16 UNF-2B", "1-12 UNF-2B", "1 1/4-7 UNC-2B", "1 1/2-6 UNC-2B",
-    "2-4.5 UNC-2B", "M6x1-6g", "M20x1.5-6g", "M36x4-6g", "1/2-13 UNC-2A", "1-8 UNC-2A"
+    "M3x0.5-6H",
+    "M4x0.7-6H",
+    "M5x0.8-6H",
+    "M6x1-6H",
+    "M8x1.25-6H",
+    "M8x1-6H",
+    "M10x1.5-6H",
+    "M12x1.75-6H",
+    "M12x1.25-6H",
+    "M16x2-6H",
+    "M16x1.5-6H",
+    "M20x2.5-6H",
+    "M20x1.5-6H-LH",
+    "M24x3-6H",
+    "M24x1.5-6H",
+    "M30x3.5-6H",
+    "M30x2-6H",
+    "M36x4-6H",
+    "M42x4.5-6H",
+    "M48x3-6H",
+    "M56x5.5-6H",
+    "M64x6-6H",
+    "M64x4-6H",
+    "M20xPh3P1.5-6H",
+    "#6-32 UNC-2B",
+    "#8-32 UNC-2B",
+    "#10-24 UNC-2B",
+    "1/4-20 UNC-2B",
+    "5/16-18 UNC-2B",
+    "3/8-24 UNF-2B",
+    "1/2-13 UNC-2B",
+    "5/8-11 UNC-2B",
+    "3/4-16 UNF-2B",
+    "1-12 UNF-2B",
+    "1 1/4-7 UNC-2B",
+    "1 1/2-6 UNC-2B",
+    "2-4.5 UNC-2B",
+    "M6x1-6g",
+    "M20x1.5-6g",
+    "M36x4-6g",
+    "1/2-13 UNC-2A",
+    "1-8 UNC-2A"
   };
 
   /** One job: mill as a share of the thread, kind of teeth, room beyond the basic size. */
@@ -64,7 +99,8 @@ class BruteForceGaugeTest {
 
     @Override
     public String toString() {
-      return String.format(Locale.ROOT, "%s, %.3f of it, %s", thread, mill() / spec().nominal(), teeth);
+      return String.format(
+          Locale.ROOT, "%s, %.3f of it, %s", thread, mill() / spec().nominal(), teeth);
     }
   }
 
@@ -74,7 +110,8 @@ class BruteForceGaugeTest {
     for (int i = 0; i < THREADS.length; i++) {
       for (int k = 0; k < 2 - i % 2; k++) {
         double share = SHARES[(i + 3 * k) % SHARES.length];
-        String teeth = new String[] {"straight", "lopsided", "straight", "ground"}[(i + k + i / 4) % 4];
+        String teeth =
+            new String[] {"straight", "lopsided", "straight", "ground"}[(i + k + i / 4) % 4];
         double pitch = TurnedWall.spec(THREADS[i]).pitch();
         double beyond = (0.005 + 0.02 * random.nextDouble()) * pitch;
         Case drawn = new Case(THREADS[i], share, teeth, beyond);

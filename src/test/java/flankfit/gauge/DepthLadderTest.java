@@ -60,10 +60,10 @@ class DepthLadderTest {
     ThreadSpec spec = TurnedWall.spec(designation);
     double mill = share * spec.nominal();
     double sign = spec.internal() ? 1 : -1;
-    double bottom = spec.internal() ? spec.nominal() / 2 : spec.basicMinor() / 2 - 0.03 * spec.pitch();
+    double bottom =
+        spec.internal() ? spec.nominal() / 2 : spec.basicMinor() / 2 - 0.03 * spec.pitch();
     double path = bottom - sign * mill / 2 + sign * beyond * spec.pitch();
-    double blank =
-        spec.internal() ? spec.basicMinor() / 2 + 0.01 : spec.nominal() / 2 - 0.01;
+    double blank = spec.internal() ? spec.basicMinor() / 2 + 0.01 : spec.nominal() / 2 - 0.01;
     HelicalGroove groove =
         new HelicalGroove(tooth(spec, mill, form), spec.internal(), path, spec.lead());
     RegularThread thread = new RegularThread(groove, spec.pitch(), blank);
@@ -75,8 +75,7 @@ class DepthLadderTest {
     WallField fine = WallField.sample(wall, spec, true, 12, closer);
     assertThat(fine.depths()).isGreaterThan(3 * usual.depths());
     double same = kinked ? KINK : SAME;
-    sameMeasures(
-        WallMeasures.of(usual).orElseThrow(), WallMeasures.of(fine).orElseThrow(), same);
+    sameMeasures(WallMeasures.of(usual).orElseThrow(), WallMeasures.of(fine).orElseThrow(), same);
     double felt = WallMeasures.of(fine).orElseThrow().functional().central().diameter();
     for (ThreadGauge gauge : List.of(ThreadGauge.go(spec), ThreadGauge.noGo(spec))) {
       sameWay(usual, fine, gauge, same);
@@ -125,8 +124,7 @@ class DepthLadderTest {
                     .isCloseTo(fine.overBall().orElseThrow().mean(), within(same)));
   }
 
-  private static void sameWay(
-      WallField usual, WallField fine, ThreadGauge gauge, double same) {
+  private static void sameWay(WallField usual, WallField fine, ThreadGauge gauge, double same) {
     Travel one = Travel.of(usual, gauge, From.MOUTH, Play.CENTRAL);
     Travel other = Travel.of(fine, gauge, From.MOUTH, Play.CENTRAL);
     assertThat(one.end()).isEqualTo(other.end());

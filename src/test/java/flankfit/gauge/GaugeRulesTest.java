@@ -10,10 +10,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Acceptance by the rules of the standards, on cases worked out by hand. */
 class GaugeRulesTest {
   /**
-   * Turns of the NO-GO plug in a taper: (D2 at the mouth - plug) / (taper for a turn), and a quarter
-   * turn more by leaning on the wider side. Two turns by hand from either end, more is a reject: ISO
-   * 1502 as printed in a gauge maker's instructions for thread gauges. Not more than three complete
-   * turns: ASME B1.2-1983, acceptance by NOT-GO gauges.
+   * Turns of the NO-GO plug in a taper: (D2 at the mouth - plug) / (taper for a turn), and a
+   * quarter turn more by leaning on the wider side. Two turns by hand from either end, more is a
+   * reject: ISO 1502 as printed in a gauge maker's instructions for thread gauges. Not more than
+   * three complete turns: ASME B1.2-1983, acceptance by NOT-GO gauges.
    */
   @ParameterizedTest(name = "{0}: {1} micrometres of room, {2} a turn")
   @CsvSource({
@@ -46,10 +46,10 @@ class GaugeRulesTest {
   }
 
   /**
-   * Plain plugs stand at the limits of the minor diameter: M16 x 2-6H 13.835 to 14.210, M10 x 1.5-6H
-   * 8.376 to 8.676 (ISO 965-1, limits of size); 1/2-13 UNC-2B 0.417 to 0.434 in, 1/4-20 UNC-2B
-   * 0.1959 to 0.2067 in (ASME B1.1, limits of size, the third and fourth decimals printed). Two
-   * hundredths of a millimetre cover what a gauge's own tolerance is.
+   * Plain plugs stand at the limits of the minor diameter: M16 x 2-6H 13.835 to 14.210, M10 x
+   * 1.5-6H 8.376 to 8.676 (ISO 965-1, limits of size); 1/2-13 UNC-2B 0.417 to 0.434 in, 1/4-20
+   * UNC-2B 0.1959 to 0.2067 in (ASME B1.1, limits of size, the third and fourth decimals printed).
+   * Two hundredths of a millimetre cover what a gauge's own tolerance is.
    */
   @ParameterizedTest(name = "{0}, minor {1} mm")
   @CsvSource({
@@ -87,7 +87,10 @@ class GaugeRulesTest {
   /** A depth plug reads from the face to where the groove ends, whatever its chamfer. */
   @ParameterizedTest(name = "groove to {0}, chamfer {1}, wanted {2}")
   @CsvSource({
-    "11, 0, 10.5, true", "11, 0.9, 10.5, true", "11, 1.3, 11.5, false", "13.4, 0, 13, true",
+    "11, 0, 10.5, true",
+    "11, 0.9, 10.5, true",
+    "11, 1.3, 11.5, false",
+    "13.4, 0, 13, true",
     "6.2, 0.5, 7, false"
   })
   void depth_reading(double groove, double chamfer, double wanted, boolean enough) {

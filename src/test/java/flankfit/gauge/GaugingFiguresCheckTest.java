@@ -105,17 +105,15 @@ class GaugingFiguresCheckTest {
   }
 
   /**
-   * "Almost twice" the pitch error for the Whitworth form: a university's course in metrology, 1.92;
-   * cot 27.5°. For 60° 1.732, for 30° trapezoidal 3.732.
+   * "Almost twice" the pitch error for the Whitworth form: a university's course in metrology,
+   * 1.92; cot 27.5°. For 60° 1.732, for 30° trapezoidal 3.732.
    */
   @ParameterizedTest(name = "half angle {0}")
   @CsvSource({"27.5, 1.92098", "30, 1.73205", "15, 3.73205"})
   void a_pitch_error_costs_the_cotangent(double degrees, double factor) {
     double angle = Angles.toRadians(degrees);
     Mate plug = new Mate(true, 2, angle, 20, 20.6, 19.2, 20.5);
-    HelicalGroove groove =
-        new HelicalGroove(
-            PolylineTooth.straight(6, 0.3, angle), true, 4.6, 2);
+    HelicalGroove groove = new HelicalGroove(PolylineTooth.straight(6, 0.3, angle), true, 4.6, 2);
     RegularThread thread = new RegularThread(groove, 2, 9.4);
     double lost = Fit.of(thread, plug, 0).flanks() - Fit.of(thread, plug, 0.010).flanks();
     assertThat(lost).isCloseTo(0.010 * factor, within(1e-7));

@@ -40,9 +40,7 @@ class KnownBehaviourTest {
 
   /** "a GO plug whose full crest reaches the bottom gains nothing from the over-cut". */
   @ParameterizedTest(name = "{0}, mill {1}")
-  @CsvSource({
-    "M6x1-6H, 4", "M10x1.5-6H, 7.5", "M16x2-6H, 12", "M20x2.5-6H, 16", "M30x3.5-6H, 25"
-  })
+  @CsvSource({"M6x1-6H, 4", "M10x1.5-6H, 7.5", "M16x2-6H, 12", "M20x2.5-6H, 16", "M30x3.5-6H, 25"})
   void a_crest_that_reaches_the_bottom_gains_nothing_and_play_gives_it_back(
       String thread, double mill) {
     ThreadSpec spec = TurnedWall.spec(thread);
@@ -81,8 +79,13 @@ class KnownBehaviourTest {
   /** tan α_loc = tan α sqrt(1 - (r_b/ρ)²), whatever the mill. */
   @ParameterizedTest(name = "{0}")
   @CsvSource({
-    "M6x1-6H, 4, 3", "M8x1.25-6H, 6, 4", "M16x2-6H, 12, 8", "M20x1.5-6H, 14, 9",
-    "M20x2.5-6H, 16, 10", "M36x4-6H, 25, 18", "1/2-13 UNC-2B, 9.525, 6"
+    "M6x1-6H, 4, 3",
+    "M8x1.25-6H, 6, 4",
+    "M16x2-6H, 12, 8",
+    "M20x1.5-6H, 14, 9",
+    "M20x2.5-6H, 16, 10",
+    "M36x4-6H, 25, 18",
+    "1/2-13 UNC-2B, 9.525, 6"
   })
   void flank_angle_is_a_little_below_the_mills_whatever_its_diameter(
       String thread, double large, double small) {
@@ -174,14 +177,7 @@ class KnownBehaviourTest {
   }
 
   private static double central(Milled job) {
-    return job.only()
-        .real()
-        .orElseThrow()
-        .measures()
-        .orElseThrow()
-        .flanks()
-        .central()
-        .diameter();
+    return job.only().real().orElseThrow().measures().orElseThrow().flanks().central().diameter();
   }
 
   private static Milled m20(int rows, double turns, double lead, double length) {

@@ -33,8 +33,7 @@ record MembershipGroove(
     Places places = new Places(about, width, new double[PLACES + 1], new double[PLACES + 1]);
     for (int i = 0; i <= PLACES; i++) {
       double phi = places.angle(i);
-      places.distance[i] =
-          Math.sqrt(path * path + rho * rho - 2 * path * rho * Math.cos(phi));
+      places.distance[i] = Math.sqrt(path * path + rho * rho - 2 * path * rho * Math.cos(phi));
       places.height[i] = perRadian * phi;
     }
     return places;

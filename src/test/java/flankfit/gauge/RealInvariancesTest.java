@@ -156,7 +156,8 @@ class RealInvariancesTest {
 
   static List<BruteForceGaugeTest.Case> someCases() {
     List<BruteForceGaugeTest.Case> all = BruteForceGaugeTest.cases();
-    // Where the path is hardly larger than the helicoid's base circle the pitch line comes to lie in
+    // Where the path is hardly larger than the helicoid's base circle the pitch line comes to lie
+    // in
     // the round corner, whose chords between depths are off by 0.2 micrometres.
     return IntStream.range(0, all.size())
         .filter(i -> i % 5 == 0 && all.get(i).path() > 1.5 * all.get(i).baseRadius())
