@@ -23,14 +23,24 @@ record MembershipGroove(
   private static final int BISECTIONS = 22;
 
   /** Places whose cutter is asked, on both sides of an angle (rad). */
-  private record Places(double about, double width, double[] distance, double[] height) {
+  private static final class Places {
+    final double about;
+    final double width;
+    final double[] distance = new double[PLACES + 1];
+    final double[] height = new double[PLACES + 1];
+
+    Places(double about, double width) {
+      this.about = about;
+      this.width = width;
+    }
+
     double angle(int i) {
       return about + width * (2.0 * i / PLACES - 1);
     }
   }
 
   private Places places(double rho, double about, double width) {
-    Places places = new Places(about, width, new double[PLACES + 1], new double[PLACES + 1]);
+    Places places = new Places(about, width);
     for (int i = 0; i <= PLACES; i++) {
       double phi = places.angle(i);
       places.distance[i] = Math.sqrt(path * path + rho * rho - 2 * path * rho * Math.cos(phi));
