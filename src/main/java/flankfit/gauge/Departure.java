@@ -69,7 +69,10 @@ public record Departure(double depth, double theta, double z, Flank flank) {
     return deepest;
   }
 
-  /** A flank's distance from the fitted groove at a depth (mm); not a number where it ends. */
+  /**
+   * A flank's distance from the fitted groove at a depth (mm); not a number where it ends or is
+   * free, as where a ridge is cut away up to the face.
+   */
   private static double off(WallField field, PitchLine line, int i, Flank flank, int step) {
     int e = line.element(i);
     boolean up = flank == Flank.UP;
@@ -78,7 +81,8 @@ public record Departure(double depth, double theta, double z, Flank flank) {
     }
     double middle = up ? line.middleFitted(i) : -line.middleFitted(i);
     double cone = line.depthFitted(i) * field.winding().tan();
-    return field.flank(e, step, up) - middle - cone;
+    double at = field.flank(e, step, up);
+    return Double.isFinite(at) ? at - middle - cone : Double.NaN;
   }
 
   private static double median(double[] values) {

@@ -35,12 +35,12 @@ final class FieldSampler {
   private final Winding winding;
   private final double pitchLine;
 
-  FieldSampler(Wall wall, ThreadSpec spec, boolean through, int directions) {
+  FieldSampler(Wall wall, ThreadSpec spec, boolean through, int directions, double[] ladder) {
     this.wall = wall;
     this.through = through;
     this.directions = directions;
     this.winding = Winding.of(spec);
-    this.ladder = DepthLadder.of(spec);
+    this.ladder = ladder;
     this.pitchLine = winding.turned(spec.basicPitch() / 2);
     this.sections = new WallSection[directions];
     DepthMarks marks = DepthMarks.of(wall, winding, ladder);

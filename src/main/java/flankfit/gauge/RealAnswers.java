@@ -45,7 +45,7 @@ final class RealAnswers {
 
   private static RealAnswer screwed(FoundThread found, RealPath path) throws NoRealWallException {
     SweptWall wall = path.wall();
-    WallField field = WallField.sample(wall, found.spec(), path.isThrough());
+    WallField field = path.read(wall);
     try {
       Travel go = Travel.of(field, ThreadGauge.go(found.spec()));
       TurnsRuling noGo = TurnsRuling.of(field, ThreadGauge.noGo(found.spec()));

@@ -4,6 +4,7 @@ import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
 import flankfit.motion.Tape;
 import flankfit.setup.Hole;
+import flankfit.setup.Tool;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.Blank;
 import flankfit.sweep.Cutter;
@@ -22,11 +23,14 @@ import java.util.Optional;
  * its hole, so that holes cut by the same moves have the same wall.
  */
 final class RealPath {
-  /** Bending nearer than this is one (mm): a tenth of a micrometre off at most. */
-  private static final double SAME_BENDING = 2e-4;
+  /** Bending nearer than this is one (mm): a tenth of a micrometre off on a diameter at most. */
+  private static final double SAME_BENDING = 1e-4;
 
-  /** The same as a share of the greatest (1): forces are good to a third at best. */
-  private static final double SAME_SHARE = 1.0 / 20;
+  /**
+   * The same as a share of the greatest (1), which rules from a hundredth of a millimetre on:
+   * diameters are then off by no more than a fiftieth of the greatest bending.
+   */
+  private static final double SAME_SHARE = 1.0 / 100;
 
   /** Turns of a thread that are read at most, for the time and memory that it takes (1). */
   private static final int MOST_TURNS = 500;
@@ -131,6 +135,14 @@ final class RealPath {
         new SweptWall.Range(bottom, hole.top()),
         List.of(Blank.of(hole, bottom)),
         seen().stream().map(Seen::sweep).toList());
+  }
+
+  /** Reads the wall, more closely where a measured tooth may leave kinks in its flanks. */
+  WallField read(SweptWall wall) {
+    boolean kinked =
+        passes.stream().anyMatch(cut -> cut.teeth().form() instanceof Tool.CutterForm.Measured);
+    double[] ladder = kinked ? DepthLadder.ofKinked(found.spec()) : DepthLadder.of(found.spec());
+    return WallField.sample(wall, found.spec(), isThrough(), WallField.DIRECTIONS, ladder);
   }
 
   /** Index on the tape of a move of a sweep of the wall. */
@@ -243,16 +255,24 @@ final class RealPath {
       int number = row;
       off[row] = found.bending().map(b -> b.cutShort(i, number)).orElse(0.0);
     }
+    List<Double> inward = new ArrayList<>();
+    for (double told : alike(off)) {
+      inward.add((found.spec().internal() ? told : -told) + 0.0);
+    }
+    return inward;
+  }
+
+  /** Bending of rows (mm), such that rows that bend nearly alike have one number. */
+  static double[] alike(double[] off) {
     double greatest = Arrays.stream(off).map(Math::abs).max().orElse(0);
     double step = SAME_BENDING;
     while (step < SAME_SHARE * greatest) {
       step *= 2;
     }
-    List<Double> inward = new ArrayList<>();
-    for (double bending : off) {
-      double told = Math.rint(bending / step) * step;
-      inward.add((found.spec().internal() ? told : -told) + 0.0);
+    double[] told = new double[off.length];
+    for (int row = 0; row < off.length; row++) {
+      told[row] = Math.rint(off[row] / step) * step;
     }
-    return inward;
+    return told;
   }
 }

@@ -49,6 +49,17 @@ public final class WallField {
    *     is a hole's and the other a boss's
    */
   public static WallField sample(Wall wall, ThreadSpec spec, boolean through, int directions) {
+    return sample(wall, spec, through, directions, DepthLadder.of(spec));
+  }
+
+  /**
+   * Reads a wall at other depths.
+   *
+   * @param ladder depths in rising order, all ends of the thread's gauges and its pitch line among
+   *     them (mm)
+   */
+  static WallField sample(
+      Wall wall, ThreadSpec spec, boolean through, int directions, double[] ladder) {
     Require.within("directions", directions, 12, 100_000);
     if (directions % 2 != 0) {
       throw new IllegalArgumentException("directions must be even: " + directions);
@@ -56,7 +67,7 @@ public final class WallField {
     if (wall.isInternal() != spec.internal()) {
       throw new IllegalArgumentException("wall and thread must both be internal or external");
     }
-    FieldSampler read = new FieldSampler(wall, spec, through, directions);
+    FieldSampler read = new FieldSampler(wall, spec, through, directions, ladder);
     read.readAll();
     return new WallField(spec, read);
   }

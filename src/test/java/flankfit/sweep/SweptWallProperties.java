@@ -49,7 +49,7 @@ class SweptWallProperties {
     boolean internal = i % 3 != 2;
     double major = size[0];
     double pitch = size[1];
-    double share = internal ? 0.4 + 0.4 * random.nextDouble() : 0.4 + random.nextDouble();
+    double share = internal ? 0.4 + 0.5 * random.nextDouble() : 0.4 + random.nextDouble();
     double mill = share * major;
     int starts = i % 7 == 3 && major > 8 * pitch ? 2 : 1;
     Tooth tooth =
