@@ -30,6 +30,8 @@ class HeldAdviceProperties {
     } else {
       job.depth = number % 3 == 0 ? Optional.of(22.0) : Optional.empty();
       job.radii = number % 3 == 1 ? new double[] {2.8, 3} : new double[] {3};
+      // deep enough for whole thread where the entry has risen
+      job.zStart = -17.5;
       job.entryRiseShare = number % 2 == 0 ? -1 : 0.2 + 0.15 * random.nextDouble();
     }
     if (number % 5 == 2) {
