@@ -30,8 +30,8 @@ class HeldAdviceProperties {
     } else {
       job.depth = number % 3 == 0 ? Optional.of(22.0) : Optional.empty();
       job.radii = number % 3 == 1 ? new double[] {2.8, 3} : new double[] {3};
-      // deep enough for whole thread where the entry has risen
-      job.zStart = -17.5;
+      // deep enough for whole thread where the entry rises, barely so where it goes straight
+      job.zStart = number % 2 == 0 ? -16.5 : -17.5;
       job.entryRiseShare = number % 2 == 0 ? -1 : 0.2 + 0.15 * random.nextDouble();
     }
     if (number % 5 == 2) {
@@ -58,7 +58,7 @@ class HeldAdviceProperties {
 
   private static ThreadAnswer keyed(Milled job, double wear) {
     job.wear = wear;
-    return job.only();
+    return job.judged();
   }
 
   @Test
@@ -86,7 +86,8 @@ class HeldAdviceProperties {
           assertThat(keyed(job, good).verdict()).as(what).isEqualTo(Verdict.GAUGES_GOOD);
         }
       }
-      OffsetAdvice there = keyed(job, advice.keyToMiddle()).offset().orElseThrow();
+      job.wear = advice.keyToMiddle();
+      OffsetAdvice there = job.only().offset().orElseThrow();
       assertThat(there.keyToGoLimit()).as(what).isCloseTo(advice.keyToGoLimit(), within(1e-9));
       assertThat(there.keyToNoGoLimit()).as(what).isCloseTo(advice.keyToNoGoLimit(), within(1e-9));
     }

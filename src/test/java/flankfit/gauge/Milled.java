@@ -272,6 +272,15 @@ class Milled {
     return ThreadGauging.gauge(request().withoutRealPath()).threads().get(0);
   }
 
+  /** The only thread with its verdict in full, and no advice: that takes several runs. */
+  ThreadAnswer judged() {
+    SetupSheet sheet = sheet();
+    Tape tape = tape(sheet.offsets());
+    return ThreadGauging.gauge(new GaugeRequest("job.nc", tape, sheet, none -> Optional.empty()))
+        .threads()
+        .get(0);
+  }
+
   ThreadAnswer only() {
     GaugeAnswer answer = gauge();
     if (answer.threads().size() != 1) {
