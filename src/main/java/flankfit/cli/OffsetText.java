@@ -50,7 +50,8 @@ final class OffsetText {
     Optional<AsMoved> moved = offset.asMoved();
     String enter = offset.setBy().isPresent() ? "value" : "key in";
     boolean between = moved.map(AsMoved::middleBetweenGauges).orElse(false);
-    String middle = between ? " for the middle between the gauges" : " for the middle of the limits";
+    String middle =
+        between ? " for the middle between the gauges" : " for the middle of the limits";
     key(enter + middle, offset.keyToMiddle(), "");
     key(
         "the last value at which GO enters",

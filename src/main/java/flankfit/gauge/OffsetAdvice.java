@@ -51,15 +51,15 @@ public record OffsetAdvice(
   }
 
   /**
-   * What the path as moved makes of the entries of an endless helix: with entry, exit and incomplete
-   * turns, and with the mill bending anew at each entry, the whole program was gauged with the
-   * entries told and with those next to them.
+   * What the path as moved makes of the entries of an endless helix: with entry, exit and
+   * incomplete turns, and with the mill bending anew at each entry, the whole program was gauged
+   * with the entries told and with those next to them.
    *
    * @param goShift by how much {@code toGoLimit} lies off that of an endless helix (mm of the
    *     entry); empty when GO enters with no entry within half a pitch
    * @param noGoShift the same of {@code toNoGoLimit}
-   * @param middleBetweenGauges whether {@code toMiddle} is the middle between the gauges, for one of
-   *     them fails at the middle of the limits
+   * @param middleBetweenGauges whether {@code toMiddle} is the middle between the gauges, for one
+   *     of them fails at the middle of the limits
    */
   public record AsMoved(
       OptionalDouble goShift, OptionalDouble noGoShift, boolean middleBetweenGauges) {

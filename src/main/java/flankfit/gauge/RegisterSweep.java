@@ -63,8 +63,8 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
 
   /**
    * Runs a program with each entry. Advice is not asked for. The verdict of each step is that of
-   * gauging the program with that entry; where an endless helix already fails, the answer is that of
-   * the endless helix.
+   * gauging the program with that entry; where an endless helix already fails, the answer is that
+   * of the endless helix.
    *
    * @param request the program, its sheet, and how it is run with other registers
    * @param register number of the D register
@@ -78,7 +78,11 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
     for (double wear : entries) {
       Offsets changed = offsets.withRadius(register, new Offsets.Register(old.geometry(), wear));
       List<ThreadAnswer> threads =
-          request.replay().apply(changed).map(tape -> gauged(request, changed, tape)).orElse(List.of());
+          request
+              .replay()
+              .apply(changed)
+              .map(tape -> gauged(request, changed, tape))
+              .orElse(List.of());
       steps.add(new Step(wear, threads));
     }
     return new RegisterSweep(register, old.wear(), steps);

@@ -58,11 +58,13 @@ final class Travelling {
   }
 
   /**
-   * Pitch diameter of the largest gauge of the form that goes as far as a height, less its own (mm);
-   * not a number when the crest lets none go there.
+   * Pitch diameter of the largest gauge of the form that goes as far as a height, less its own
+   * (mm); not a number when the crest lets none go there.
    */
   double clearanceTo(double height) {
-    for (int step = 0; step < field.size() && !isBeyond(field.height(element(step)), height); step++) {
+    for (int step = 0;
+        step < field.size() && !isBeyond(field.height(element(step)), height);
+        step++) {
       int element = element(step);
       while (Math.abs(field.height(element(rear)) - field.height(element)) > gauge.length()) {
         rear++;

@@ -110,7 +110,9 @@ final class Trials {
 
     /** Whether GO enters as far as the thread is wanted. */
     Reading go() {
-      return endlessGo.passed() ? walk().map(w -> endlessGo.and(w.go())).orElse(endlessGo) : endlessGo;
+      return endlessGo.passed()
+          ? walk().map(w -> endlessGo.and(w.go())).orElse(endlessGo)
+          : endlessGo;
     }
 
     /** Whether NO-GO stops within the turns that the rule allows. */

@@ -12,6 +12,7 @@ final class TeethReader {
   private static final List<String> KEYS =
       List.of("rows", "pitch", "flank-angle", "crest-flat", "form", "ground-for", "profile", "tip");
   private static final double USUAL_FLANK_ANGLE = Angles.toRadians(60);
+
   /** Angles nearer than this are one (rad). */
   private static final double ANGLE = Angles.toRadians(1e-3);
 
@@ -199,7 +200,9 @@ final class TeethReader {
       return item.impossible("it must be below 180");
     }
     Optional<Double> other =
-        groundFor.map(t -> 2 * t.halfAngle()).filter(t -> angle.filter(a -> sameAngle(a, t)).isEmpty());
+        groundFor
+            .map(t -> 2 * t.halfAngle())
+            .filter(t -> angle.filter(a -> sameAngle(a, t)).isEmpty());
     if (angle.isPresent() && other.isPresent()) {
       return item.impossible(
           "the mill is ground for a thread of " + Math.round(Angles.toDegrees(other.get())) + "°");

@@ -156,7 +156,9 @@ class BrokenJobTest {
     assertThat(faults(job.gauge())).contains(Code.TH08);
   }
 
-  /** Both sides of the limit: a thousandth smaller than the hole goes in, as wide as it does not. */
+  /**
+   * Both sides of the limit: a thousandth smaller than the hole goes in, as wide as it does not.
+   */
   @Test
   void a_mill_goes_into_a_hole_that_is_a_thousandth_wider() {
     job.mill = 18.5;
@@ -202,7 +204,8 @@ class BrokenJobTest {
     ThreadAnswer answer = job.only();
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
     assertThat(answer.reason()).startsWith("the rows of the mill stand 1.75 mm apart");
-    assertThat(told(Code.TH13).get(0).fix()).isEqualTo("take a mill with rows 1.5 mm apart, or with one row");
+    assertThat(told(Code.TH13).get(0).fix())
+        .isEqualTo("take a mill with rows 1.5 mm apart, or with one row");
     // a thousandth of the pitch is the limit
     job.rowPitch = 1.5014;
     assertThat(told(Code.TH13)).isEmpty();
