@@ -216,6 +216,17 @@ final class GaugeJson {
         .put("keyToGoLimit", offset.keyToGoLimit())
         .put("keyToNoGoLimit", offset.keyToNoGoLimit())
         .put("hasWindow", offset.hasWindow());
+    if (offset.asMoved().isPresent()) {
+      OffsetAdvice.AsMoved moved = offset.asMoved().get();
+      json.object("asMoved");
+      if (moved.goShift().isPresent()) {
+        json.put("goShift", moved.goShift().getAsDouble());
+      }
+      if (moved.noGoShift().isPresent()) {
+        json.put("noGoShift", moved.noGoShift().getAsDouble());
+      }
+      json.put("middleBetweenGauges", moved.middleBetweenGauges()).end();
+    }
     if (offset.setBy().isPresent()) {
       RadiusSetting setting = offset.setBy().get();
       json.object("setBy")

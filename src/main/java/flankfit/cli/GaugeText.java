@@ -4,12 +4,10 @@ import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.Measures;
-import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.odds.OddsAnswer;
-import flankfit.setup.RadiusSetting;
 import flankfit.unit.Angles;
 import flankfit.unit.LengthUnit;
 import java.nio.file.Path;
@@ -98,7 +96,7 @@ final class GaugeText {
         style.severity(good ? Severity.NOTE : Severity.ERROR, head + first.verdict().words()));
     out.append('\n').append(figures);
     passes(group);
-    first.offset().ifPresent(offset -> offset(first, offset));
+    first.offset().ifPresent(o -> OffsetText.write(o, program, unit(first), style, out));
     out.append('\n');
   }
 
@@ -228,40 +226,6 @@ final class GaugeText {
           .ifPresent(cut -> CuttingText.pass(cut, unit, out));
     }
     first.bending().ifPresent(bending -> CuttingText.bending(bending, unit, out));
-  }
-
-  private void offset(ThreadAnswer thread, OffsetAdvice offset) {
-    LengthUnit unit = unit(thread);
-    double step = unit == LengthUnit.INCH ? unit.toMillimetres(0.001) : 0.01;
-    double effect = offset.sensitivity() * step;
-    out.append("    ").append(style.strong(offset.register() + " wear"));
-    out.append(" is ").append(Figures.lengthWithUnit(offset.now(), unit));
-    out.append("; ").append(Figures.lengthWithUnit(step, unit));
-    out.append(" more makes the pitch diameter ").append(fine(Math.abs(effect), unit));
-    out.append(' ').append(unit.symbol()).append(effect < 0 ? " smaller\n" : " larger\n");
-    offset.setBy().ifPresent(this::setBy);
-    if (!offset.hasWindow()) {
-      out.append("      no value suits both gauges: mend the motion or the mill\n");
-      return;
-    }
-    String enter = offset.setBy().isPresent() ? "value" : "key in";
-    key(enter + " for the middle of the limits", offset.keyToMiddle(), unit);
-    key("the last value at which GO enters", offset.keyToGoLimit(), unit);
-    key("the last value at which NO-GO stops", offset.keyToNoGoLimit(), unit);
-  }
-
-  /** The program overwrites the register: its own block is to be changed. */
-  private void setBy(RadiusSetting setting) {
-    String file = setting.place().file();
-    out.append("      ").append(setting.word()).append(" of G10 in line ");
-    out.append(setting.place().line()).append(file.equals(program) ? "" : " of " + file);
-    out.append(" overwrites what is keyed in: write the value there\n");
-  }
-
-  private void key(String name, double value, LengthUnit unit) {
-    out.append("      ").append(Figures.left(name, 38));
-    out.append(Figures.right(Figures.length(value, unit), 9)).append(' ');
-    out.append(unit.symbol()).append('\n');
   }
 
   private void findings(List<Finding> findings) {

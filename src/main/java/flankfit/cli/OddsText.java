@@ -75,11 +75,7 @@ final class OddsText {
   }
 
   private void advice(ThreadAnswer thread, GaugingAdvice advice, LengthUnit unit) {
-    PartObserved last = advice.observed().get(advice.observed().size() - 1);
-    String seen = last.observations().stream().map(o -> o.text()).collect(Collectors.joining(", "));
-    head("after gauging " + thread.hole());
-    out.append(advice.observed().size() > 1 ? ", part " + last.part() : "");
-    out.append(": ").append(seen).append('\n');
+    observed(thread, advice.observed());
     line(
         "the next part as it is: pitch diameter "
             + estimate(advice.pitch(), unit)
@@ -97,6 +93,19 @@ final class OddsText {
                 .orElse(""));
     advice.trend().ifPresent(trend -> trend(trend, advice));
     out.append('\n');
+  }
+
+  private void observed(ThreadAnswer thread, List<PartObserved> observed) {
+    if (observed.isEmpty()) {
+      head(thread.hole() + " by what was seen in threads cut alike");
+      out.append('\n');
+      return;
+    }
+    PartObserved last = observed.get(observed.size() - 1);
+    String seen = last.observations().stream().map(o -> o.text()).collect(Collectors.joining(", "));
+    head("after gauging " + thread.hole());
+    out.append(observed.size() > 1 ? ", part " + last.part() : "");
+    out.append(": ").append(seen).append('\n');
   }
 
   private void head(String text) {

@@ -15,6 +15,7 @@ import java.util.function.Function;
 final class Answering {
   private final FoundThread found;
   private final OffsetSolver solver;
+  private final HeldAdvice held;
   private final ThreadSpec spec;
   private final ThreadModel model;
   private final Measurer measurer;
@@ -28,12 +29,14 @@ final class Answering {
   }
 
   /**
+   * @param held makes advice hold on the path as moved
    * @param real gives what gauges do on the wall of the real path
    * @param varied makes the thread's variation of the slopes of its register
    */
   Answering(
       FoundThread found,
       OffsetSolver solver,
+      HeldAdvice held,
       Tape tape,
       RealWall real,
       Function<Optional<double[]>, ThreadVariation> varied) {
@@ -41,6 +44,7 @@ final class Answering {
     this.varied = varied;
     this.found = found;
     this.solver = solver;
+    this.held = held;
     this.spec = found.spec();
     this.model = found.model();
     this.measurer = new Measurer(spec);
@@ -56,11 +60,12 @@ final class Answering {
         measured
             .map(m -> Judge.of(found, m, measurer.simple(found.felt().thread())))
             .orElseGet(() -> Judge.Ruling.notAThread(notMeasurable.orElseThrow()));
-    Optional<OffsetAdvice> offset =
-        ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
     Optional<BendingAnswer> bending =
         measured.isPresent() ? new BendingAnswers(found).answer() : Optional.empty();
     Optional<RealAnswer> moved = ruling.go().flatMap(go -> real.of(found));
+    Optional<OffsetAdvice> endless =
+        ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
+    Optional<OffsetAdvice> offset = moved.isPresent() ? endless.map(held::of) : endless;
     Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
     Optional<ThreadVariation> variation = ruling.go().map(go -> varied.apply(solver.slopes(found)));
     CutPass finish = model.finish();

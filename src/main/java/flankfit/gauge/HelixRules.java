@@ -244,9 +244,18 @@ final class HelixRules {
             scene.at(finish.pass()),
             "rows " + text.length(rows) + " apart, lead " + text.length(finish.pass().lead()),
             "every row cuts its own groove",
-            "take another mill, or move Z by " + text.length(rows * spec.starts()) + " in a turn");
+            mendedRows(rows));
       }
     }
+  }
+
+  /** The helix is to be mended only where the rows suit the thread wanted. */
+  private String mendedRows(double rows) {
+    double multiple = Math.rint(rows / spec.pitch());
+    boolean fits = multiple >= 1 && Math.abs(rows - multiple * spec.pitch()) <= LEAD_SHARE * rows;
+    return fits
+        ? "move Z by " + text.length(spec.lead()) + " in a turn"
+        : "take a mill with rows " + text.length(spec.pitch()) + " apart, or with one row";
   }
 
   /** A pass whose grooves lie beside those of the finishing pass widens them. */

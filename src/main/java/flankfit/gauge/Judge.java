@@ -159,6 +159,16 @@ final class Judge {
     }
     double error = found.accumulatedError();
     if (error > LOST_SHARE * spec.pitch()) {
+      if (Math.abs(found.model().leadError()) <= LOST_SHARE * error) {
+        return Optional.of(
+            "the rows of the mill stand "
+                + text.length(found.model().finish().rowPitch())
+                + " apart where the thread's pitch is "
+                + text.length(spec.pitch())
+                + ": over the engaged length grooves lie "
+                + text.length(error)
+                + " off, more than a quarter of the pitch");
+      }
       return Optional.of(
           "the lead is "
               + text.length(pass.lead())

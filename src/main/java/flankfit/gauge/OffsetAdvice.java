@@ -1,7 +1,9 @@
 package flankfit.gauge;
 
 import flankfit.setup.RadiusSetting;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What to enter in the wear page of the D register. All values are what is keyed in as wear, not
@@ -13,7 +15,8 @@ import java.util.Optional;
  * @param now wear entry now (mm, as entered)
  * @param sensitivity change of the pitch diameter with the wear entry (1), by running the program
  *     with the entry changed both ways
- * @param toMiddle entry that puts the simple pitch diameter at the middle of its limits (mm)
+ * @param toMiddle entry that puts the simple pitch diameter at the middle of its limits (mm); the
+ *     middle of the entries that suit both gauges where that one does not
  * @param toGoLimit entry at which the GO gauge just enters (mm)
  * @param toNoGoLimit entry at which the NO-GO gauge just stays out (mm)
  * @param increment least increment of the register (mm)
@@ -23,6 +26,8 @@ import java.util.Optional;
  * @param hasWindow whether entries exist with which both gauges are good
  * @param setBy the block in which the program enters the wear itself: the values go there, a
  *     register would be overwritten
+ * @param asMoved what the path as moved makes of the entries; empty when they are those of an
+ *     endless helix
  */
 public record OffsetAdvice(
     String register,
@@ -37,4 +42,30 @@ public record OffsetAdvice(
     double keyToGoLimit,
     double keyToNoGoLimit,
     boolean hasWindow,
-    Optional<RadiusSetting> setBy) {}
+    Optional<RadiusSetting> setBy,
+    Optional<AsMoved> asMoved) {
+  public OffsetAdvice {
+    Objects.requireNonNull(register, "register");
+    Objects.requireNonNull(setBy, "setBy");
+    Objects.requireNonNull(asMoved, "asMoved");
+  }
+
+  /**
+   * What the path as moved makes of the entries of an endless helix: with entry, exit and
+   * incomplete turns, and with the mill bending anew at each entry, the whole program was gauged
+   * with the entries told and with those next to them.
+   *
+   * @param goShift by how much {@code toGoLimit} lies off that of an endless helix (mm of the
+   *     entry); empty when GO enters with no entry within half a pitch
+   * @param noGoShift the same of {@code toNoGoLimit}
+   * @param middleBetweenGauges whether {@code toMiddle} is the middle between the gauges, for one
+   *     of them fails at the middle of the limits
+   */
+  public record AsMoved(
+      OptionalDouble goShift, OptionalDouble noGoShift, boolean middleBetweenGauges) {
+    public AsMoved {
+      Objects.requireNonNull(goShift, "goShift");
+      Objects.requireNonNull(noGoShift, "noGoShift");
+    }
+  }
+}

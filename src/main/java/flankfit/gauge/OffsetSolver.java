@@ -176,7 +176,8 @@ final class OffsetSolver {
               rounded(entryGo, increment, goIsLow),
               rounded(entryNoGo, increment, !goIsLow),
               toGo <= toNoGo,
-              register.setBy()));
+              register.setBy(),
+              Optional.empty()));
     }
 
     private double rounded(double entry, double increment, boolean up) {

@@ -1,5 +1,6 @@
 package flankfit.gauge;
 
+import flankfit.motion.Tape;
 import flankfit.setup.Offsets;
 import flankfit.unit.Require;
 import java.util.ArrayList;
@@ -61,7 +62,9 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
   }
 
   /**
-   * Runs a program with each entry. Advice is not asked for.
+   * Runs a program with each entry. Advice is not asked for. The verdict of each step is that of
+   * gauging the program with that entry; where an endless helix already fails, the answer is that
+   * of the endless helix.
    *
    * @param request the program, its sheet, and how it is run with other registers
    * @param register number of the D register
@@ -78,19 +81,24 @@ public record RegisterSweep(int register, double now, List<Step> steps) {
           request
               .replay()
               .apply(changed)
-              .map(
-                  tape ->
-                      ThreadGauging.gauge(
-                              new GaugeRequest(
-                                      request.program(),
-                                      tape,
-                                      request.setup().withOffsets(changed),
-                                      withoutAdvice -> Optional.empty())
-                                  .withoutRealPath())
-                          .threads())
+              .map(tape -> gauged(request, changed, tape))
               .orElse(List.of());
       steps.add(new Step(wear, threads));
     }
     return new RegisterSweep(register, old.wear(), steps);
+  }
+
+  /** The path as moved can only make a verdict worse, so it is asked where one is good. */
+  private static List<ThreadAnswer> gauged(GaugeRequest request, Offsets offsets, Tape tape) {
+    GaugeRequest full =
+        new GaugeRequest(
+            request.program(),
+            tape,
+            request.setup().withOffsets(offsets),
+            withoutAdvice -> Optional.empty());
+    List<ThreadAnswer> endless = ThreadGauging.gauge(full.withoutRealPath()).threads();
+    boolean asked =
+        request.realPath() && endless.stream().anyMatch(t -> t.verdict() == Verdict.GAUGES_GOOD);
+    return asked ? ThreadGauging.gauge(full).threads() : endless;
   }
 }

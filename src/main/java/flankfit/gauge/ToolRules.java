@@ -4,9 +4,22 @@ import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.motion.ModalState;
 import flankfit.standard.ThreadSpec;
+import flankfit.sweep.Flank;
+import flankfit.sweep.RegularThread;
+import flankfit.unit.Angles;
 
 /** Rules on the mill: whether it goes in, turns the right way, and how its edge runs. */
 final class ToolRules {
+  /**
+   * Difference of a flank's angle that is told (rad), half a degree: what a mill corrected for its
+   * over-cut differs by is less, and a mill for another form of thread differs by 2.5 degrees at
+   * least (no source).
+   */
+  private static final double OTHER_ANGLE = Angles.toRadians(0.5);
+
+  /** Height of a flank as a share of the pitch times cot of its angle (1): 5/8 H. */
+  private static final double FLANK_HEIGHT = 5.0 / 16;
+
   private final Scene scene;
   private final ThreadSpec spec;
   private final CutPass finish;
@@ -23,6 +36,7 @@ final class ToolRules {
 
   void check() {
     goesIn();
+    flankAngle();
     spindle();
     edgeFeed();
   }
@@ -38,6 +52,58 @@ final class ToolRules {
           "its teeth meet the wall on the way in",
           "take a mill smaller than the hole");
     }
+  }
+
+  private void flankAngle() {
+    double angle = angleOffFurthest();
+    double wanted = spec.halfAngle();
+    if (Math.abs(angle - wanted) <= OTHER_ANGLE) {
+      return;
+    }
+    findings.add(
+        Code.TH18,
+        scene.at(finish.pass()),
+        "a flank of tool "
+            + finish.tool().number()
+            + " stands at "
+            + Text.degrees(angle)
+            + ", that of the thread at "
+            + Text.degrees(wanted),
+        "screw and gauge bear on one end of the flank only" + lostByAngle(),
+        "take a mill with a flank angle of "
+            + Text.degrees(2 * wanted)
+            + ", or correct the mill in the sheet");
+  }
+
+  /** Angle of the flank that is farther off (rad), over the middle half of the flank's height. */
+  private double angleOffFurthest() {
+    double outside = finish.tooth().outsideRadius();
+    double height = FLANK_HEIGHT * spec.pitch() / Math.tan(spec.halfAngle());
+    double high = outside - height / 4;
+    double low = Math.max(finish.tooth().rootRadius(), outside - 3 * height / 4);
+    double furthest = spec.halfAngle();
+    if (low >= high) {
+      return furthest;
+    }
+    for (Flank flank : Flank.values()) {
+      double wider = finish.tooth().halfWidth(low, flank) - finish.tooth().halfWidth(high, flank);
+      double angle = Math.atan(wider / (high - low));
+      if (Math.abs(angle - spec.halfAngle()) > Math.abs(furthest - spec.halfAngle())) {
+        furthest = angle;
+      }
+    }
+    return furthest;
+  }
+
+  /** What it costs, where there is a thread to measure. */
+  private String lostByAngle() {
+    RegularThread thread = scene.found().model().thread();
+    if (Judge.notMeasurable(scene.found(), thread).isPresent()) {
+      return "";
+    }
+    Measurer measurer = new Measurer(spec);
+    double lost = measurer.simple(thread) - measurer.fit(thread, 0).flanks();
+    return "; GO loses " + text.length(Math.abs(lost)) + " of the pitch diameter by it";
   }
 
   private void spindle() {

@@ -57,6 +57,32 @@ final class Travelling {
     return result(turns(last), last, end, clearance(tightest));
   }
 
+  /**
+   * Pitch diameter of the largest gauge of the form that goes as far as a height, less its own
+   * (mm); not a number when the crest lets none go there.
+   */
+  double clearanceTo(double height) {
+    for (int step = 0;
+        step < field.size() && !isBeyond(field.height(element(step)), height);
+        step++) {
+      int element = element(step);
+      while (Math.abs(field.height(element(rear)) - field.height(element)) > gauge.length()) {
+        rear++;
+      }
+      if (largest.isBrokenBy(element)) {
+        advance(step);
+        if (crestBlocked) {
+          return Double.NaN;
+        }
+      }
+    }
+    return Math.min(rooms.winding().pitch(), 2 * (tightest - own) / rooms.winding().tan());
+  }
+
+  private boolean isBeyond(double height, double wanted) {
+    return from == From.MOUTH ? height < wanted : height > wanted;
+  }
+
   /** Takes the next element in; false when the gauge does not go there. */
   private boolean advance(int step) {
     boolean stands = fit(step);

@@ -69,6 +69,12 @@ final class WorkpieceMetal {
     return bending;
   }
 
+  /** The bending of a trial with another register, of which nothing is told. */
+  Optional<Bending> ofTrial(FoundThread found) {
+    return material.flatMap(
+        m -> known.computeIfAbsent(alike(found), key -> BendingSolver.of(found, m, told -> {})));
+  }
+
   /** The bending by forces so many times as great; empty when metal or mill are not known. */
   Optional<Bending> bending(FoundThread found, double times) {
     return material.flatMap(m -> BendingSolver.of(found, m.stronger(times), told -> {}));

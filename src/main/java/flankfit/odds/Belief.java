@@ -125,9 +125,20 @@ final class Belief {
 
   /** Learns from a part; parts must come by rising number. */
   void learn(PartObserved part) {
+    learn(part, true);
+  }
+
+  /**
+   * Learns from a part; parts must not come by falling number.
+   *
+   * @param own whether it was seen in this very thread: clashes of others are told with theirs
+   */
+  void learn(PartObserved part, boolean own) {
     grid.wander(WANDER * Math.sqrt(part.part() - last));
     last = part.part();
-    clashes.addAll(clashes(part));
+    if (own) {
+      clashes.addAll(clashes(part));
+    }
     for (Observation observation : part.observations()) {
       grid.learn(likelihood(observation, part.wear()), last - first);
     }

@@ -58,12 +58,27 @@ public final class Odds {
    * @param parts what was seen, at least one part
    */
   public GaugingAdvice advice(List<PartObserved> parts) {
-    if (parts.isEmpty()) {
+    return advice(parts, List.of());
+  }
+
+  /**
+   * The same where threads cut alike by the same mill and register were gauged, too: the mill is
+   * one, the circles that the machine makes are others in each hole.
+   *
+   * @param parts what was seen in this thread
+   * @param alike what was seen in threads that are cut alike; not both empty
+   */
+  GaugingAdvice advice(List<PartObserved> parts, List<PartObserved> alike) {
+    if (parts.isEmpty() && alike.isEmpty()) {
       throw new IllegalArgumentException("parts must not be empty");
     }
-    List<PartObserved> ordered = new ArrayList<>(parts);
-    ordered.sort(Comparator.comparingInt(PartObserved::part));
-    boolean drifts = ordered.get(0).part() != ordered.get(ordered.size() - 1).part();
+    List<PartObserved> own = new ArrayList<>(parts);
+    own.sort(Comparator.comparingInt(PartObserved::part));
+    List<Seen> ordered = new ArrayList<>();
+    alike.forEach(part -> ordered.add(new Seen(part, false)));
+    own.forEach(part -> ordered.add(new Seen(part, true)));
+    ordered.sort(Comparator.comparingInt(Seen::number));
+    boolean drifts = ordered.get(0).number() != ordered.get(ordered.size() - 1).number();
     FeltSizes sizes = new FeltSizes(model, seed);
     Belief belief =
         new Belief(
@@ -71,9 +86,16 @@ public final class Odds {
             offset.flatMap(o -> model.thread().depthPerEntry()).orElse(0.0),
             offset.map(OffsetAdvice::now).orElse(0.0),
             model.thread().turnsAllowed(),
-            ordered.get(0).part(),
+            ordered.get(0).number(),
             drifts);
-    ordered.forEach(belief::learn);
-    return new Advising(model, sizes, belief, offset, drifts).advise(ordered, drifts);
+    ordered.forEach(seen -> belief.learn(seen.part(), seen.own()));
+    return new Advising(model, sizes, belief, offset, drifts).advise(own, drifts);
+  }
+
+  /** A part, and whether it was gauged in this very thread. */
+  private record Seen(PartObserved part, boolean own) {
+    int number() {
+      return part.part();
+    }
   }
 }

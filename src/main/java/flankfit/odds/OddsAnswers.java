@@ -4,9 +4,12 @@ import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.Measures;
+import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.Text;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.setup.SetupSheet;
+import flankfit.unit.Tolerance;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -42,7 +45,7 @@ public final class OddsAnswers {
   public static OddsAnswer of(
       String program, GaugeAnswer gauged, SetupSheet sheet, OddsRequest request) {
     OddsAnswers answers = new OddsAnswers(program, sheet, request);
-    gauged.threads().forEach(answers::answer);
+    gauged.threads().forEach(thread -> answers.answer(thread, gauged.threads()));
     return new OddsAnswer(
         answers.odds,
         answers.advice,
@@ -50,9 +53,11 @@ public final class OddsAnswers {
         answers.findings.sorted());
   }
 
-  private void answer(ThreadAnswer thread) {
-    List<PartObserved> parts = request.parts().getOrDefault(thread.hole(), List.of());
-    if (!request.odds() && parts.isEmpty()) {
+  private void answer(ThreadAnswer thread, List<ThreadAnswer> all) {
+    List<PartObserved> parts = seen(thread);
+    List<ThreadAnswer> alike =
+        all.stream().filter(t -> !t.hole().equals(thread.hole()) && !seen(t).isEmpty() && isAlike(t, thread)).toList();
+    if (!request.odds() && parts.isEmpty() && alike.isEmpty()) {
       return;
     }
     Optional<Odds> of = Odds.of(thread, sheet.scatter(), request.seed());
@@ -65,13 +70,54 @@ public final class OddsAnswers {
       odds.put(thread.hole(), reckoned);
       assumptions.addAll(reckoned.assumptions());
     }
-    if (!parts.isEmpty()) {
-      GaugingAdvice advised = of.get().advice(parts);
+    if (!parts.isEmpty() || !alike.isEmpty()) {
+      List<PartObserved> others = alike.stream().flatMap(t -> seen(t).stream()).toList();
+      GaugingAdvice advised = of.get().advice(parts, others);
+      if (!alike.isEmpty()) {
+        assumptions.add(
+            "gauging: what is seen in one of the threads cut alike, by the same mill and register,"
+                + " counts for the others, too");
+      }
       advice.put(thread.hole(), advised);
       assumptions.addAll(advised.assumptions());
       clashes(thread, advised);
       advised.key().filter(GaugingAdvice.Key::limited).ifPresent(key -> limited(thread, key));
     }
+  }
+
+  private List<PartObserved> seen(ThreadAnswer thread) {
+    return request.parts().getOrDefault(thread.hole(), List.of());
+  }
+
+  /** Whether two threads are wanted and cut alike by one mill and one entry of one register. */
+  private static boolean isAlike(ThreadAnswer a, ThreadAnswer b) {
+    if (!a.spec().equals(b.spec()) || a.variation().isEmpty() || b.variation().isEmpty()) {
+      return false;
+    }
+    boolean sameMill = a.variation().get().tool().equals(b.variation().get().tool());
+    boolean sameEntry =
+        a.offset().map(OffsetAdvice::register).equals(b.offset().map(OffsetAdvice::register))
+            && near(
+                a.offset().map(OffsetAdvice::now).orElse(0.0),
+                b.offset().map(OffsetAdvice::now).orElse(0.0));
+    return sameMill
+        && sameEntry
+        && near(simple(a), simple(b))
+        && near(functional(a), functional(b))
+        && a.cutting().equals(b.cutting())
+        && a.passes().size() == b.passes().size();
+  }
+
+  private static double simple(ThreadAnswer thread) {
+    return thread.finished().map(Measures::pitchSimple).orElse(Double.NaN);
+  }
+
+  private static double functional(ThreadAnswer thread) {
+    return thread.finished().map(Measures::functional).orElse(Double.NaN);
+  }
+
+  private static boolean near(double a, double b) {
+    return Tolerance.MODEL.near(a, b);
   }
 
   private void clashes(ThreadAnswer thread, GaugingAdvice advised) {

@@ -12,6 +12,10 @@ final class TeethReader {
   private static final List<String> KEYS =
       List.of("rows", "pitch", "flank-angle", "crest-flat", "form", "ground-for", "profile", "tip");
   private static final double USUAL_FLANK_ANGLE = Angles.toRadians(60);
+
+  /** Angles nearer than this are one (rad). */
+  private static final double ANGLE = Angles.toRadians(1e-3);
+
   private static final Tolerance PITCH =
       new Tolerance(0.003, "mm", "13 threads an inch is written as 0.077 in: 0.002 mm off");
   private static final int MOST_ROWS = 1000;
@@ -177,14 +181,7 @@ final class TeethReader {
       Optional<ThreadSpec> groundFor,
       String called) {
     if (table.has("flank-angle")) {
-      return table
-          .item("flank-angle")
-          .flatMap(
-              i ->
-                  i.angle(180)
-                      .flatMap(
-                          a ->
-                              a < Math.PI ? Optional.of(a) : i.impossible("it must be below 180")));
+      return table.item("flank-angle").flatMap(i -> statedAngle(i, groundFor));
     }
     boolean measured = form.filter(Tool.CutterForm.Measured.class::isInstance).isPresent();
     if (groundFor.isPresent() || measured) {
@@ -195,6 +192,26 @@ final class TeethReader {
         i -> i.angle(180),
         USUAL_FLANK_ANGLE,
         called + ": flank-angle not stated: 60 degrees");
+  }
+
+  private static Optional<Double> statedAngle(SheetItem item, Optional<ThreadSpec> groundFor) {
+    Optional<Double> angle = item.angle(180);
+    if (angle.isPresent() && angle.get() >= Math.PI) {
+      return item.impossible("it must be below 180");
+    }
+    Optional<Double> other =
+        groundFor
+            .map(t -> 2 * t.halfAngle())
+            .filter(t -> angle.filter(a -> sameAngle(a, t)).isEmpty());
+    if (angle.isPresent() && other.isPresent()) {
+      return item.impossible(
+          "the mill is ground for a thread of " + Math.round(Angles.toDegrees(other.get())) + "°");
+    }
+    return angle;
+  }
+
+  private static boolean sameAngle(double a, double b) {
+    return Math.abs(a - b) <= ANGLE;
   }
 
   private Optional<Double> crestFlat(

@@ -156,6 +156,89 @@ class BrokenJobTest {
     assertThat(faults(job.gauge())).contains(Code.TH08);
   }
 
+  /**
+   * Both sides of the limit: a thousandth smaller than the hole goes in, as wide as it does not.
+   */
+  @Test
+  void a_mill_goes_into_a_hole_that_is_a_thousandth_wider() {
+    job.mill = 18.5;
+    job.radii = new double[] {0.75};
+    assertThat(faults(job.gauge())).contains(Code.TH08);
+    job.mill = 18.499;
+    assertThat(faults(job.gauge())).doesNotContain(Code.TH08);
+  }
+
+  /** The basic triangle of Whitworth's thread has 55 degrees, that of ISO 68-1 60. */
+  @Test
+  void a_mill_of_another_flank_angle_is_named_from_half_a_degree_of_a_flank_on() {
+    job.flankAngle = 55;
+    List<Finding> findings = told(Code.TH18);
+    assertThat(findings).hasSize(1);
+    assertThat(findings.get(0).what()).contains("27.5°", "30°");
+    assertThat(findings.get(0).why()).contains("GO loses 0.05");
+    assertThat(job.only().finished()).isPresent();
+    for (double off : new double[] {-1.01, 1.01}) {
+      job.flankAngle = 60 + off;
+      assertThat(told(Code.TH18)).as("%s", off).hasSize(1);
+    }
+    for (double off : new double[] {-0.99, 0, 0.99}) {
+      job.flankAngle = 60 + off;
+      assertThat(told(Code.TH18)).as("%s", off).isEmpty();
+    }
+  }
+
+  @Test
+  void a_mill_ground_for_a_thread_and_a_measured_one_are_not_taken_for_another_angle() {
+    job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
+    assertThat(told(Code.TH18)).isEmpty();
+    // flanks of 45 degrees, measured
+    job.form =
+        new CutterForm.Measured(List.of(List.of(0.0, 7.0), List.of(0.09, 7.0), List.of(1.09, 6.0)));
+    assertThat(told(Code.TH18)).hasSize(1);
+    assertThat(told(Code.TH18).get(0).what()).contains("45°");
+  }
+
+  @Test
+  void rows_of_another_pitch_are_told_as_rows_and_not_as_lead() {
+    job.rowPitch = 1.75;
+    ThreadAnswer answer = job.only();
+    assertThat(answer.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
+    assertThat(answer.reason()).startsWith("the rows of the mill stand 1.75 mm apart");
+    assertThat(told(Code.TH13).get(0).fix())
+        .isEqualTo("take a mill with rows 1.5 mm apart, or with one row");
+    // a thousandth of the pitch is the limit
+    job.rowPitch = 1.5014;
+    assertThat(told(Code.TH13)).isEmpty();
+    job.rowPitch = 1.5016;
+    assertThat(told(Code.TH13)).hasSize(1);
+  }
+
+  @Test
+  void a_helix_of_another_lead_than_the_rows_is_to_be_mended_itself() {
+    job.lead = 1.75;
+    assertThat(told(Code.TH13).get(0).fix()).isEqualTo("move Z by 1.5 mm in a turn");
+    assertThat(job.only().reason()).startsWith("the lead is 1.75 mm where 1.5 mm is wanted");
+  }
+
+  @Test
+  void an_entry_of_the_sheet_beyond_the_controls_limit_is_told() {
+    job.zStart = -17.5;
+    job.wear = -0.045;
+    job.wearLimit = Optional.of(0.045);
+    assertThat(told(Code.GA11)).isEmpty();
+    job.wearLimit = Optional.of(0.044);
+    assertThat(told(Code.GA11)).hasSize(1);
+    assertThat(told(Code.GA11).get(0).what()).contains("-0.045 mm in the sheet");
+    job.wearLimit = Optional.of(0.02);
+    assertThat(told(Code.GA11)).hasSize(1);
+    assertThat(told(Code.GA11).get(0).what()).contains("-0.028 mm, the middle");
+    assertThat(told(Code.GA11).get(0).why()).contains("some entries");
+  }
+
+  private List<Finding> told(Code code) {
+    return job.gauge().findings().stream().filter(f -> f.code() == code).toList();
+  }
+
   @Test
   void a_half_turn_entry_that_rises_too_much_leaves_a_mark() {
     job.entryRiseShare = 0.5;

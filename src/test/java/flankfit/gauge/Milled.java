@@ -36,6 +36,7 @@ class Milled {
   int rows = 12;
   double rowPitch = 1.5;
   double crest = 0.1875;
+  double flankAngle = 60;
   Tool.CutterForm form = new Tool.CutterForm.Straight();
   double[] radii = {3};
   double lead = 1.5;
@@ -227,7 +228,7 @@ class Milled {
             new Tool.Teeth(
                 rows,
                 rows > 1 ? Optional.of(rowPitch) : Optional.empty(),
-                Math.PI / 6,
+                Math.toRadians(flankAngle) / 2,
                 crest,
                 form,
                 0.5)),
@@ -270,6 +271,15 @@ class Milled {
   /** The only thread as that of an endless helix, which advice is about. */
   ThreadAnswer endless() {
     return ThreadGauging.gauge(request().withoutRealPath()).threads().get(0);
+  }
+
+  /** The only thread with its verdict in full, and no advice: that takes several runs. */
+  ThreadAnswer judged() {
+    SetupSheet sheet = sheet();
+    Tape tape = tape(sheet.offsets());
+    return ThreadGauging.gauge(new GaugeRequest("job.nc", tape, sheet, none -> Optional.empty()))
+        .threads()
+        .get(0);
   }
 
   ThreadAnswer only() {

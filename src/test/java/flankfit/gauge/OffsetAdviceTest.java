@@ -41,7 +41,7 @@ class OffsetAdviceTest {
 
   @Test
   void the_entries_put_the_gauges_where_they_say() {
-    OffsetAdvice advice = advice();
+    OffsetAdvice advice = job.endless().offset().orElseThrow();
     ThreadSpec spec = job.only().spec();
     job.wear = advice.toMiddle();
     double middle = (spec.limits().pitchMin() + spec.limits().pitchMax()) / 2;
@@ -58,9 +58,9 @@ class OffsetAdviceTest {
   void rounded_entries_stay_inside_and_are_the_same_from_anywhere() {
     OffsetAdvice here = advice();
     job.wear = here.keyToGoLimit();
-    assertThat(job.endless().verdict()).isEqualTo(Verdict.GAUGES_GOOD);
+    assertThat(job.only().verdict()).isEqualTo(Verdict.GAUGES_GOOD);
     job.wear = here.keyToNoGoLimit();
-    assertThat(job.endless().verdict()).isEqualTo(Verdict.GAUGES_GOOD);
+    assertThat(job.only().verdict()).isEqualTo(Verdict.GAUGES_GOOD);
     OffsetAdvice there = advice();
     assertThat(there.now()).isEqualTo(job.wear);
     assertThat(there.toMiddle()).isCloseTo(here.toMiddle(), within(1e-6));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -22,14 +23,21 @@ class RegisterSweepTest {
   @Test
   void gauges_are_good_exactly_between_the_entries_that_the_advice_keys_in() {
     OffsetAdvice advice = job.only().offset().orElseThrow();
-    RegisterSweep sweep = sweep(-0.12, 0.02, 0.001);
-    assertThat(sweep.steps()).hasSize(141);
+    double step = advice.increment();
+    double[] entries = RegisterSweep.entries(-0.12, 0.02, 0.005);
+    int all = entries.length;
+    entries = Arrays.copyOf(entries, all + 4);
+    entries[all] = advice.keyToNoGoLimit() - step;
+    entries[all + 1] = advice.keyToNoGoLimit();
+    entries[all + 2] = advice.keyToGoLimit();
+    entries[all + 3] = advice.keyToGoLimit() + step;
+    RegisterSweep sweep = RegisterSweep.of(job.request(), job.register, entries);
     int good = 0;
-    for (RegisterSweep.Step step : sweep.steps()) {
+    for (RegisterSweep.Step tried : sweep.steps()) {
       boolean inside =
-          step.wear() >= advice.keyToNoGoLimit() - 1e-9
-              && step.wear() <= advice.keyToGoLimit() + 1e-9;
-      assertThat(verdict(step) == Verdict.GAUGES_GOOD).as("%s", step.wear()).isEqualTo(inside);
+          tried.wear() >= advice.keyToNoGoLimit() - 1e-9
+              && tried.wear() <= advice.keyToGoLimit() + 1e-9;
+      assertThat(verdict(tried) == Verdict.GAUGES_GOOD).as("%s", tried.wear()).isEqualTo(inside);
       good += inside ? 1 : 0;
     }
     assertThat(good).isPositive();

@@ -1,8 +1,11 @@
 package flankfit.gauge;
 
+import flankfit.motion.Point;
 import flankfit.setup.Tool;
 import flankfit.setup.Tool.CutterForm;
 import flankfit.setup.Tool.Section;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Threads of a few kinds for tests of the odds, which are those of an endless helix. */
@@ -12,6 +15,45 @@ public final class VariedThreads {
   /** M20 x 1.5 in a hole by a straight 14 mm comb, two passes at the finish radius. */
   public static ThreadAnswer straight(double wear) {
     return job(wear).endless();
+  }
+
+  /** The same in three holes: two cut alike, the third to another class. */
+  public static GaugeAnswer pattern(double wear, String third) {
+    Milled job = job(wear);
+    job.axes = List.of(new Point(0, 0, 0), new Point(40, 0, 0));
+    GaugeAnswer alike = job.gauge();
+    job.axes = List.of(new Point(80, 0, 0));
+    job.thread = third;
+    ThreadAnswer other = named(job.only(), "port 3");
+    List<ThreadAnswer> all = new ArrayList<>(alike.threads());
+    all.add(other);
+    return new GaugeAnswer(all, alike.assumptions(), alike.findings());
+  }
+
+  private static ThreadAnswer named(ThreadAnswer t, String hole) {
+    return new ThreadAnswer(
+        hole,
+        t.spec(),
+        t.line(),
+        t.x(),
+        t.y(),
+        t.rightHand(),
+        t.lead(),
+        t.cutting(),
+        t.zTop(),
+        t.zBottom(),
+        t.passes(),
+        t.finished(),
+        t.surface(),
+        t.go(),
+        t.noGo(),
+        t.plain(),
+        t.verdict(),
+        t.reason(),
+        t.offset(),
+        t.bending(),
+        t.real(),
+        t.variation());
   }
 
   /** The same by a mill ground for the thread, in steel, bending. */
