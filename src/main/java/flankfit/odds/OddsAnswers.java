@@ -56,7 +56,10 @@ public final class OddsAnswers {
   private void answer(ThreadAnswer thread, List<ThreadAnswer> all) {
     List<PartObserved> parts = seen(thread);
     List<ThreadAnswer> alike =
-        all.stream().filter(t -> !t.hole().equals(thread.hole()) && !seen(t).isEmpty() && isAlike(t, thread)).toList();
+        all.stream()
+            .filter(t -> !t.hole().equals(thread.hole()))
+            .filter(t -> !seen(t).isEmpty() && isAlike(t, thread))
+            .toList();
     if (!request.odds() && parts.isEmpty() && alike.isEmpty()) {
       return;
     }
