@@ -36,6 +36,8 @@ record FlankfitProcess(int status, String out, String err) {
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // Most of a short run is start-up, which the better compiler only slows.
+    command.add("-XX:TieredStopAtLevel=1");
     command.add("-jar");
     command.add(System.getProperty("flankfit.jar"));
     command.addAll(List.of(arguments));

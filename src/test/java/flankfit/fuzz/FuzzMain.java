@@ -2,6 +2,7 @@ package flankfit.fuzz;
 
 import com.code_intelligence.jazzer.Jazzer;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,9 +11,10 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Starts one fuzz target: {@code FuzzMain TARGET SECONDS [options of the fuzzer]}, TARGET one of
- * bytes, words, programs, sheet. Ends the process with a status other than 0 when something was
- * found; the failing input then lies as text in {@code target/fuzz/found}.
+ * Starts a fuzz target: {@code FuzzMain TARGET SECONDS [options of the fuzzer]}, TARGET one of
+ * bytes, words, programs, sheet, or several at once with commas between. Ends the process with a
+ * status other than 0 when something was found; the failing input then lies as text in {@code
+ * target/fuzz/found}.
  */
 public final class FuzzMain {
   private static final Path WORK = Path.of("target", "fuzz");
@@ -24,6 +26,9 @@ public final class FuzzMain {
 
   /** Runs a target until its time is over or something is found. */
   public static void main(String[] args) throws IOException, InterruptedException {
+    if (args[0].contains(",")) {
+      System.exit(together(args));
+    }
     String target = args[0];
     Path corpus = Files.createDirectories(WORK.resolve("corpus").resolve(target));
     List<String> given = new ArrayList<>();
@@ -46,6 +51,26 @@ public final class FuzzMain {
       given.addAll(seeds(target));
     }
     Jazzer.main(given.toArray(new String[0]));
+  }
+
+  /** Each target in a process of its own, started like this one; gives the worst status. */
+  private static int together(String[] args) throws IOException, InterruptedException {
+    List<Process> processes = new ArrayList<>();
+    for (String target : args[0].split(",", -1)) {
+      List<String> command = new ArrayList<>();
+      command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+      command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+      command.addAll(List.of("-classpath", System.getProperty("java.class.path")));
+      command.add(FuzzMain.class.getName());
+      command.add(target);
+      command.addAll(Arrays.asList(args).subList(1, args.length));
+      processes.add(new ProcessBuilder(command).inheritIO().start());
+    }
+    int worst = 0;
+    for (Process process : processes) {
+      worst = Math.max(worst, process.waitFor());
+    }
+    return worst;
   }
 
   private static String className(String target) {

@@ -175,7 +175,8 @@ class BrokenJobTest {
     List<Finding> findings = told(Code.TH18);
     assertThat(findings).hasSize(1);
     assertThat(findings.get(0).what()).contains("27.5°", "30°");
-    assertThat(findings.get(0).why()).contains("GO loses 0.05");
+    // It bears at the minor diameter: (19.0 - 18.5) (1 - tan 27.5° / tan 30°), by plane geometry.
+    assertThat(findings.get(0).why()).contains("GO loses 0.0465 mm");
     assertThat(job.only().finished()).isPresent();
     for (double off : new double[] {-1.01, 1.01}) {
       job.flankAngle = 60 + off;
@@ -217,7 +218,8 @@ class BrokenJobTest {
   void a_helix_of_another_lead_than_the_rows_is_to_be_mended_itself() {
     job.lead = 1.75;
     assertThat(told(Code.TH13).get(0).fix()).isEqualTo("move Z by 1.5 mm in a turn");
-    assertThat(job.only().reason()).startsWith("the lead is 1.75 mm where 1.5 mm is wanted");
+    // 0.25 mm cot 30°
+    assertThat(job.only().reason()).contains("the lead error alone costs 0.433 mm");
   }
 
   @Test

@@ -17,6 +17,7 @@ import flankfit.setup.SetupSheet.GaugeCondition;
 import flankfit.setup.Tool;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -264,8 +265,15 @@ class Milled {
 
   GaugeRequest request() {
     SetupSheet sheet = sheet();
-    return new GaugeRequest(
-        "job.nc", tape(sheet.offsets()), sheet, offsets -> Optional.of(tape(offsets)));
+    return new GaugeRequest("job.nc", tape(sheet.offsets()), sheet, this::again);
+  }
+
+  /** The motion with other registers; none where a circle would vanish, as for the control. */
+  private Optional<Tape> again(Offsets offsets) {
+    Offsets.Register r = offsets.radius(register).orElse(new Offsets.Register(0, 0));
+    double change = inwards.applyAsDouble(r.geometry() + r.wear());
+    boolean vanishes = Arrays.stream(radii).anyMatch(radius -> radius + change <= 0);
+    return vanishes ? Optional.empty() : Optional.of(tape(offsets));
   }
 
   /** The only thread as that of an endless helix, which advice is about. */
