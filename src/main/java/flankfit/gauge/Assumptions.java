@@ -24,9 +24,8 @@ final class Assumptions {
     this.condition = condition;
     if (realPath) {
       sentences.add(
-          "run-out is not part of the profile; diameters are those of an endless helix; on the path as"
-              + " moved gauges turn and shift but do not tilt; the worse verdict counts, in sweeps and in"
-              + " the entries to key in too");
+          "run-out is not part of the profile; diameters are those of an endless helix; verdict, sweeps"
+              + " and entries count the path as moved too, where gauges turn and shift but do not tilt");
     } else {
       sentences.add("entry and exit arcs and run-out are not part of the measured profile");
       sentences.add("gauges are held central in the thread and free to turn");
