@@ -3,6 +3,8 @@ package flankfit.cli;
 import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.GaugeRequest;
+import flankfit.gauge.ThreadGauging;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
 import java.io.ByteArrayOutputStream;
@@ -42,12 +44,21 @@ public final class Answers {
     return text.toString();
   }
 
-  /** What {@code gauge} writes in both forms. */
+  /**
+   * What {@code gauge} writes in both forms.
+   *
+   * @param asMoved whether the path as moved counts, which takes much longer
+   */
   public static Gauged gauge(
-      SourceText program, SetupSheet sheet, List<SourceText> more, Interpretation done)
+      SourceText program,
+      SetupSheet sheet,
+      List<SourceText> more,
+      Interpretation done,
+      boolean asMoved)
       throws IOException {
     ProgramOptions.Job job = new ProgramOptions.Job(program, sheet, more, done);
-    GaugeAnswer answer = job.gauge();
+    GaugeRequest request = job.gaugeRequest();
+    GaugeAnswer answer = ThreadGauging.gauge(asMoved ? request : request.withoutRealPath());
     List<Finding> findings = GaugeCommand.findings(done, answer);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     GaugeJson.write(job, answer, Optional.empty(), Optional.empty(), findings, out);

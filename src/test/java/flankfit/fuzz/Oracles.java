@@ -35,6 +35,9 @@ final class Oracles {
   /** How many cases for one that is written as text for people too, for time. */
   private static final int TEXT_FOR_ONE_IN = 4;
 
+  /** The same for gauging the path as moved, which takes seconds with coverage measured. */
+  private static final int PATH_FOR_ONE_IN = 16;
+
   private Oracles() {}
 
   /**
@@ -126,7 +129,9 @@ final class Oracles {
     }
     parses(Answers.motionJson(done));
     if (sheet.holes().stream().anyMatch(hole -> hole.thread().isPresent())) {
-      Answers.Gauged gauged = Answers.gauge(given.source(), sheet, given.subprograms(), done);
+      boolean asMoved = given.size() % PATH_FOR_ONE_IN == 0;
+      Answers.Gauged gauged =
+          Answers.gauge(given.source(), sheet, given.subprograms(), done, asMoved);
       parses(gauged.json());
       assertThat(gauged.text()).doesNotContain("NaN", "Infinity");
       placed(gauged.findings(), texts, given.sheet());
