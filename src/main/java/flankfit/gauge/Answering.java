@@ -9,7 +9,6 @@ import flankfit.sweep.RegularThread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Puts the answer on one thread together. */
 final class Answering {
@@ -21,17 +20,26 @@ final class Answering {
   private final Measurer measurer;
   private final PassCuts cuts;
   private final RealWall real;
-  private final Function<Optional<double[]>, ThreadVariation> varied;
+  private final Variations varied;
 
   /** Gives the real answer of a thread that can be gauged; empty where it is not to be had. */
   interface RealWall {
     Optional<RealAnswer> of(FoundThread found);
   }
 
+  /** Makes a thread's variation. */
+  interface Variations {
+    /**
+     * @param slopes slopes of its register
+     * @param moved whether its path as moved counts
+     */
+    ThreadVariation of(Optional<double[]> slopes, boolean moved);
+  }
+
   /**
    * @param held makes advice hold on the path as moved
    * @param real gives what gauges do on the wall of the real path
-   * @param varied makes the thread's variation of the slopes of its register
+   * @param varied makes the thread's variation
    */
   Answering(
       FoundThread found,
@@ -39,7 +47,7 @@ final class Answering {
       HeldAdvice held,
       Tape tape,
       RealWall real,
-      Function<Optional<double[]>, ThreadVariation> varied) {
+      Variations varied) {
     this.real = real;
     this.varied = varied;
     this.found = found;
@@ -67,7 +75,8 @@ final class Answering {
         ruling.go().isPresent() ? solver.solve(found) : Optional.empty();
     Optional<OffsetAdvice> offset = moved.isPresent() ? endless.map(held::of) : endless;
     Judge.Ruling ruled = moved.map(ruling::and).orElse(ruling);
-    Optional<ThreadVariation> variation = ruling.go().map(go -> varied.apply(solver.slopes(found)));
+    Optional<ThreadVariation> variation =
+        ruling.go().map(go -> varied.of(solver.slopes(found), moved.isPresent()));
     CutPass finish = model.finish();
     return new ThreadAnswer(
         found.hole().name(),

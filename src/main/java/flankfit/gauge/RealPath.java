@@ -41,6 +41,7 @@ final class RealPath {
   private final FoundThread found;
   private final Tape tape;
   private final List<CutPass> passes;
+  private final double[] outwards;
   private final List<Stretch> stretches = new ArrayList<>();
 
   /** A pass with its approach and departure, by the tape's moves. */
@@ -68,7 +69,16 @@ final class RealPath {
       Hole hole, ThreadSpec spec, double bottom, double wanted, boolean bare, List<?> passes) {}
 
   RealPath(FoundThread found, Tape tape) {
+    this(found, tape, new double[found.model().passes().size()]);
+  }
+
+  /**
+   * @param outwards how much larger the radius of each pass's path is than on the tape (mm): what
+   *     comes before and after grows in proportion
+   */
+  RealPath(FoundThread found, Tape tape, double[] outwards) {
     this.found = found;
+    this.outwards = outwards.clone();
     this.tape = tape;
     this.passes = found.model().passes();
     for (int i = 0; i < passes.size(); i++) {
@@ -257,7 +267,7 @@ final class RealPath {
     }
     List<Double> inward = new ArrayList<>();
     for (double told : alike(off)) {
-      inward.add((found.spec().internal() ? told : -told) + 0.0);
+      inward.add((found.spec().internal() ? told : -told) - outwards[i] + 0.0);
     }
     return inward;
   }

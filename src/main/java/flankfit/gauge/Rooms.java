@@ -59,6 +59,14 @@ final class Rooms {
     return rooms;
   }
 
+  /** The room that the crest of a thread gauge finds, as if it had no flanks. */
+  static Rooms crestOnly(WallField field, ThreadGauge gauge) {
+    Rooms rooms = of(field, gauge);
+    Arrays.fill(rooms.up, Double.POSITIVE_INFINITY);
+    Arrays.fill(rooms.down, Double.POSITIVE_INFINITY);
+    return rooms;
+  }
+
   /** The room that a plain plug or ring finds between the ridges' crests. */
   static Rooms plain(WallField field, double diameter) {
     Rooms rooms = new Rooms(field, diameter);

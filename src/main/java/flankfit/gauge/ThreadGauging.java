@@ -149,20 +149,25 @@ public final class ThreadGauging {
                 new HeldAdvice(found, register(found), setup.offsets(), trials),
                 request.tape(),
                 this::onRealPath,
-                slopes -> variation(found, bent, slopes))
+                (slopes, moved) -> variation(found, bent, slopes, moved))
             .answer();
     answers.add(answer);
     answer.offset().ifPresent(offset -> WearRule.check(scene, offset, setup, findings));
   }
 
   private ThreadVariation variation(
-      FoundThread found, FoundThread bent, Optional<double[]> slopes) {
+      FoundThread found, FoundThread bent, Optional<double[]> slopes, boolean moved) {
     LengthUnit unit = found.model().finish().pass().state().unit();
     ThreadVariation.Entries entries =
         new ThreadVariation.Entries(
             setup.control().reading().leastIncrement(unit), setup.control().tools().wearLimit());
     return new ThreadVariation(
-        bent, slopes, entries, threads, times -> metal.bending(found, times));
+        bent,
+        slopes,
+        entries,
+        threads,
+        times -> metal.bending(found, times),
+        moved ? Optional.of(request.tape()) : Optional.empty());
   }
 
   private Optional<RealAnswer> onRealPath(FoundThread found) {

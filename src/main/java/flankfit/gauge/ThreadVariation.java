@@ -1,11 +1,14 @@
 package flankfit.gauge;
 
+import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.setup.Tool;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.RegularThread;
+import flankfit.sweep.SweptWall;
 import flankfit.sweep.Tooth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +17,8 @@ import java.util.Optional;
 
 /**
  * One thread as it comes out when its making departs from sheet and program: measured exactly, on
- * the endless regular helix with bending. What the odds and what is believed of the cutter rest on.
+ * the endless regular helix with bending, and gauged on the wall of its path as moved. What the odds
+ * and what is believed of the cutter rest on.
  */
 public final class ThreadVariation {
   /** Bends of passes: mean over the rows, at the tightest row, where NO-GO must have stopped. */
@@ -27,6 +31,7 @@ public final class ThreadVariation {
   private final Optional<Double> wearLimit;
   private final ThreadLookup threads;
   private final Rebending rebending;
+  private final Optional<Tape> tape;
   private final boolean straight;
   private final Measurer measurer;
   private final Map<Double, Tooth> teeth = new HashMap<>();
@@ -43,13 +48,15 @@ public final class ThreadVariation {
    * @param found the thread with its bending
    * @param slopes how a register moves the radius of each pass (1); empty when none does
    * @param control what the register's entries are
+   * @param tape motion that cuts it; empty where only the endless helix is asked for
    */
   ThreadVariation(
       FoundThread found,
       Optional<double[]> slopes,
       Entries control,
       ThreadLookup threads,
-      Rebending rebending) {
+      Rebending rebending,
+      Optional<Tape> tape) {
     this(
         found,
         perDepth(found, slopes),
@@ -58,6 +65,7 @@ public final class ThreadVariation {
         control.wearLimit(),
         threads,
         rebending,
+        tape,
         false);
   }
 
@@ -69,6 +77,7 @@ public final class ThreadVariation {
       Optional<Double> wearLimit,
       ThreadLookup threads,
       Rebending rebending,
+      Optional<Tape> tape,
       boolean straight) {
     this.found = Objects.requireNonNull(found, "found");
     this.perDepth = perDepth;
@@ -77,6 +86,7 @@ public final class ThreadVariation {
     this.wearLimit = wearLimit;
     this.threads = threads;
     this.rebending = rebending;
+    this.tape = tape;
     this.straight = straight;
     this.measurer = new Measurer(found.spec());
   }
@@ -106,7 +116,7 @@ public final class ThreadVariation {
   /** The same thread by a mill whose flanks are true V instead of ground for a thread. */
   public ThreadVariation withStraightFlanks() {
     return new ThreadVariation(
-        found, perDepth, depthPerEntry, increment, wearLimit, threads, rebending, true);
+        found, perDepth, depthPerEntry, increment, wearLimit, threads, rebending, tape, true);
   }
 
   /**
@@ -132,19 +142,58 @@ public final class ThreadVariation {
         : Optional.empty();
   }
 
-  private RegularThread thread(Deviation deviation, List<Double> bend) {
+  /** Whether the thread is known on its path as moved, too. */
+  public boolean isMoved() {
+    return tape.isPresent();
+  }
+
+  /**
+   * What gauges of all sizes do in the thread with a deviation on the wall of the path as moved, in
+   * the hole as stated and with teeth as wide as stated.
+   *
+   * @return empty when there is no such wall, or it was not asked for
+   */
+  public Optional<Ways> ways(Deviation deviation) {
+    if (tape.isEmpty()) {
+      return Optional.empty();
+    }
     ThreadModel old = found.model();
+    ThreadModel model = new ThreadModel(old.spec(), old.blankRadius(), passes(deviation));
+    FoundThread varied =
+        new FoundThread(found.hole(), spec(), model, found.partBottom(), found.text())
+            .bent(bending(deviation.bending()));
+    RealPath path = new RealPath(varied, tape.get(), change(deviation));
+    if (path.impossible().isPresent()) {
+      return Optional.empty();
+    }
+    SweptWall wall = path.wall();
+    try {
+      return Optional.of(Ways.of(path.read(wall), Math.max(path.wanted(), wall.bottom())));
+    } catch (UnsettledGaugeException e) {
+      // told by whoever asks: there is no answer then
+      return Optional.empty();
+    }
+  }
+
+  private List<CutPass> passes(Deviation deviation) {
     List<CutPass> passes = new ArrayList<>();
-    double[] change = new double[old.passes().size()];
-    for (int i = 0; i < change.length; i++) {
-      CutPass cut = old.passes().get(i);
-      change[i] = perDepth[i] * deviation.depth();
+    for (CutPass cut : found.model().passes()) {
       boolean same = cut.tool().number() == tool().number();
       passes.add(same ? new CutPass(cut.pass(), cut.tool(), cut.teeth(), tooth(deviation)) : cut);
     }
-    double blank = old.blankRadius() + deviation.hole();
+    return passes;
+  }
+
+  /** What is added to the radius of each pass's path (mm). */
+  private double[] change(Deviation deviation) {
+    return Arrays.stream(perDepth).map(per -> per * deviation.depth()).toArray();
+  }
+
+  private RegularThread thread(Deviation deviation, List<Double> bend) {
+    double[] change = change(deviation);
+    double blank = found.model().blankRadius() + deviation.hole();
     RegularThread thread =
-        new ThreadModel(old.spec(), blank, passes, bend).thread(change, change.length);
+        new ThreadModel(spec(), blank, passes(deviation), bend).thread(change, change.length);
     return deviation.crest() == 0
         ? thread
         : new RegularThread(
@@ -165,9 +214,15 @@ public final class ThreadVariation {
       List<Double> none = found.model().bend();
       return new Bends(none, none, none);
     }
-    Bending bending =
-        (times == 1 ? found.bending() : rebending.at(times)).orElse(found.bending().get());
+    Bending bending = bending(times).orElseThrow();
     return new Bends(bending.mean(), bending.tight(), bending.felt());
+  }
+
+  /** The bending so many times as great; that reckoned where it cannot be had. */
+  private Optional<Bending> bending(double times) {
+    return found.bending().isEmpty() || times == 1
+        ? found.bending()
+        : rebending.at(times).or(found::bending);
   }
 
   /**
@@ -242,6 +297,11 @@ public final class ThreadVariation {
   /** Turns that a NO-GO gauge may go by the rule of the thread's own system (1). */
   public double turnsAllowed() {
     return TurnsRuling.allowed(spec());
+  }
+
+  /** Turns over which a gauge engages: what is wanted and cut (1). */
+  public double engagedTurns() {
+    return found.engaged() / spec().lead();
   }
 
   /** The hole or boss. */

@@ -4,7 +4,6 @@ import flankfit.chance.DriftGrid;
 import flankfit.chance.Spread;
 import flankfit.chance.Tabulated;
 import flankfit.gauge.Deviation;
-import flankfit.gauge.ThreadVariation;
 import flankfit.odds.Input.Kind;
 import flankfit.sweep.Root;
 import java.util.function.DoubleUnaryOperator;
@@ -83,10 +82,9 @@ final class FeltSizes {
 
   /** Enters one draw into the tables, as steps; says whether the plain plugs pass. */
   private boolean count(OddsModel.Made draw) {
-    ThreadVariation thread = model.thread();
-    boolean plainPasses = thread.spare(0, 0, draw.at(0).ridge()).plain() >= 0;
-    double enters = threshold(draw, depth -> model.spare(model.gauged(draw, depth)).go());
-    double runs = threshold(draw, depth -> -model.spare(model.gauged(draw, depth)).noGo());
+    boolean plainPasses = draw.spare(0).plain() >= 0;
+    double enters = threshold(draw, depth -> draw.spare(depth).go());
+    double runs = threshold(draw, depth -> -draw.spare(depth).noGo());
     step(go, enters, 1);
     step(noGo, runs, 1);
     if (plainPasses && enters < runs) {

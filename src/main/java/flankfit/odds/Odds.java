@@ -79,7 +79,8 @@ public final class Odds {
     own.forEach(part -> ordered.add(new Seen(part, true)));
     ordered.sort(Comparator.comparingInt(Seen::number));
     boolean drifts = ordered.get(0).number() != ordered.get(ordered.size() - 1).number();
-    FeltSizes sizes = new FeltSizes(model, seed);
+    OddsModel wide = model.forAdvice();
+    FeltSizes sizes = new FeltSizes(wide, seed);
     Belief belief =
         new Belief(
             sizes,
@@ -89,7 +90,7 @@ public final class Odds {
             ordered.get(0).number(),
             drifts);
     ordered.forEach(seen -> belief.learn(seen.part(), seen.own()));
-    return new Advising(model, sizes, belief, offset, drifts).advise(own, drifts);
+    return new Advising(wide, sizes, belief, offset, drifts).advise(own, drifts);
   }
 
   /** A part, and whether it was gauged in this very thread. */

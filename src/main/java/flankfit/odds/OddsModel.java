@@ -4,8 +4,10 @@ import flankfit.chance.Spread;
 import flankfit.gauge.Deviation;
 import flankfit.gauge.Formed;
 import flankfit.gauge.ThreadVariation;
+import flankfit.gauge.ThreadVariation.Spare;
 import flankfit.odds.Input.Kind;
 import flankfit.setup.Scatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,17 +16,26 @@ final class OddsModel {
   /** Depth beyond the odds' own that advice can reach (mm). */
   private static final double MARGIN = 0.1;
 
+  /** Depth beyond the window to which the path as moved is read (mm). */
+  private static final double BEYOND = 0.03;
+
   private final ThreadVariation thread;
   private final Inputs inputs;
-  private final Response given;
-  private final Optional<Response> straight;
+  private final Gauges given;
+  private final Optional<Gauges> straight;
+  private final double toWindow;
 
   private OddsModel(
-      ThreadVariation thread, Inputs inputs, Response given, Optional<Response> straight) {
+      ThreadVariation thread,
+      Inputs inputs,
+      Gauges given,
+      Optional<Gauges> straight,
+      double toWindow) {
     this.thread = thread;
     this.inputs = inputs;
     this.given = given;
     this.straight = straight;
+    this.toWindow = toWindow;
   }
 
   /**
@@ -45,11 +56,43 @@ final class OddsModel {
             reach(inputs, Kind.DEFLECTION),
             reach(inputs, Kind.HOLE));
     boolean open = inputs.index(Kind.FORM) >= 0;
-    Optional<Response> straight =
-        open ? Response.of(thread.withStraightFlanks(), ranges) : Optional.empty();
-    return Response.of(thread, ranges)
+    Optional<Gauges> straight =
+        open ? gauges(thread.withStraightFlanks(), ranges, toWindow) : Optional.empty();
+    return gauges(thread, ranges, toWindow)
         .filter(given -> !open || straight.isPresent())
-        .map(given -> new OddsModel(thread, inputs, given, straight));
+        .map(given -> new OddsModel(thread, inputs, given, straight, toWindow));
+  }
+
+  private static Optional<Gauges> gauges(ThreadVariation thread, Ranges ranges, double toWindow) {
+    return Response.of(thread, ranges)
+        .map(
+            response ->
+                new Gauges(
+                    response,
+                    MovedResponse.of(
+                        thread, far(response, toWindow, true), ranges.bending())));
+  }
+
+  /** Depth beyond the window that is read (mm), shallower or deeper than now. */
+  private static double far(Response response, double toWindow, boolean deeper) {
+    return deeper
+        ? Math.min(response.deepest(), Math.max(0, toWindow) + BEYOND)
+        : Math.max(response.shallowest(), Math.min(0, toWindow) - BEYOND);
+  }
+
+  /** The same with the path as moved read about all entries that may be advised. */
+  OddsModel forAdvice() {
+    return new OddsModel(
+        thread, inputs, farther(given), straight.map(this::farther), toWindow);
+  }
+
+  private Gauges farther(Gauges gauges) {
+    Response response = gauges.response();
+    List<Double> depths = new ArrayList<>();
+    depths.add(far(response, toWindow, false));
+    depths.add(toWindow);
+    depths.add(far(response, toWindow, true));
+    return gauges.withDepths(depths);
   }
 
   private static double reach(Inputs inputs, Kind kind) {
@@ -60,7 +103,7 @@ final class OddsModel {
   /**
    * One making of the thread.
    *
-   * @param response which form of teeth
+   * @param gauges which form of teeth
    * @param mill deviations that stay with the mill
    * @param path radius of this part's path, deeper (mm)
    * @param oval greatest less least radius of its circles (mm)
@@ -68,32 +111,37 @@ final class OddsModel {
    * @param isStraight whether flanks are true V where the sheet leaves them open
    */
   record Made(
-      Response response,
-      Deviation mill,
-      double path,
-      double oval,
-      double hole,
-      boolean isStraight) {
+      Gauges gauges, Deviation mill, double path, double oval, double hole, boolean isStraight) {
+    /** The deviation with the path so much deeper by the register (mm). */
+    private Deviation deviation(double depth) {
+      return new Deviation(depth + path, mill.cutter(), mill.crest(), mill.bending(), hole);
+    }
+
     /** Diameters with the path so much deeper by the register (mm). */
     Formed at(double depth) {
-      return response.at(
-          new Deviation(depth + path, mill.cutter(), mill.crest(), mill.bending(), hole));
+      return gauges.response().at(deviation(depth));
+    }
+
+    /** What gauges have to spare with the path so much deeper (mm). */
+    Spare spare(double depth) {
+      return gauges.spare(deviation(depth), oval);
+    }
+
+    /** What the GO gauge has to spare on a part of its way (mm). */
+    double goTo(double length, double depth) {
+      return gauges.goTo(length, deviation(depth), oval);
+    }
+
+    /** By how much the NO-GO gauge stops on a part of its way (mm). */
+    double noGoTo(double length, double depth) {
+      return gauges.noGoTo(length, deviation(depth));
     }
 
     /** Simple pitch diameter by the mill alone, with machine and hole as stated (mm). */
     double ofMill() {
-      return response.at(mill).simple();
+      return gauges.response().at(mill).simple();
     }
   }
-
-  /**
-   * What the gauges feel.
-   *
-   * @param functional functional diameter, the least over an oval circle (mm)
-   * @param felt simple pitch diameter for the NO-GO gauge (mm)
-   * @param minor diameter of the ridge (mm)
-   */
-  record Gauged(double functional, double felt, double minor) {}
 
   /** The making of a point. */
   Made made(double[] point) {
@@ -119,24 +167,17 @@ final class OddsModel {
     return i < 0 ? 0 : inputs.list().get(i).spread().quantile(point[i]);
   }
 
-  /** What the gauges feel of a making with the path so much deeper (mm). */
-  Gauged gauged(Made made, double depth) {
-    Formed formed = made.at(depth);
-    double functional = formed.functional(thread.spec());
-    double least = thread.spec().internal() ? functional - made.oval() : functional + made.oval();
-    return new Gauged(least, formed.felt(), formed.ridge());
-  }
-
-  ThreadVariation.Spare spare(Gauged g) {
-    return thread.spare(g.functional(), g.felt(), g.minor());
-  }
-
   ThreadVariation thread() {
     return thread;
   }
 
   /** The thread as given, without deviations but of depth. */
   Response given() {
+    return given.response();
+  }
+
+  /** The gauges in the thread as given. */
+  Gauges gauges() {
     return given;
   }
 

@@ -2,7 +2,7 @@ package flankfit.odds;
 
 import flankfit.chance.QuasiRandom;
 import flankfit.chance.Shares;
-import flankfit.gauge.Verdict;
+import flankfit.gauge.ThreadVariation;
 import flankfit.unit.Require;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -62,14 +62,12 @@ public record ThreadOdds(
     double[][] points = points(model, draws, seed);
     for (int i = 0; i < draws; i++) {
       OddsModel.Made made = model.made(points[i]);
-      OddsModel.Gauged g = model.gauged(made, 0);
       pitches[i] = made.at(0).simple();
-      var spare = model.spare(g);
+      ThreadVariation.Spare spare = made.spare(0);
       go += spare.go() >= 0 ? 1 : 0;
       noGo += spare.noGo() >= 0 ? 1 : 0;
       plain += spare.plain() >= 0 ? 1 : 0;
-      Verdict verdict = model.thread().verdict(g.functional(), g.felt(), g.minor());
-      good += verdict == Verdict.GAUGES_GOOD ? 1 : 0;
+      good += spare.least() >= 0 ? 1 : 0;
     }
     Arrays.sort(pitches);
     return new ThreadOdds(
@@ -99,8 +97,7 @@ public record ThreadOdds(
     if (n == 0) {
       return List.of();
     }
-    ToDoubleFunction<double[]> spare =
-        point -> model.spare(model.gauged(model.made(point), 0)).least();
+    ToDoubleFunction<double[]> spare = point -> model.made(point).spare(0).least();
     List<Shares.Share> shares = Shares.of(spare, n, SHARE_POINTS, seed);
     double sum = shares.stream().mapToDouble(Shares.Share::total).sum();
     List<Contributor> contributors = new ArrayList<>();
