@@ -6,9 +6,11 @@ import flankfit.odds.Estimate;
 import flankfit.odds.GaugingAdvice;
 import flankfit.odds.GaugingAdvice.Chances;
 import flankfit.odds.GaugingAdvice.Trend;
+import flankfit.odds.Midway;
 import flankfit.odds.PartObserved;
 import flankfit.odds.ThreadOdds;
 import java.io.IOException;
+import java.util.List;
 
 /** The parts {@code odds} and {@code gauging} of a thread's answer. */
 final class OddsJson {
@@ -69,7 +71,24 @@ final class OddsJson {
           .put("chance", clash.chance())
           .end();
     }
-    json.endArray().end();
+    json.endArray();
+    if (!advice.midway().isEmpty()) {
+      midway(advice.midway(), json);
+    }
+    json.end();
+  }
+
+  private static void midway(List<Midway> all, Json json) throws IOException {
+    json.array("midway");
+    for (Midway seen : all) {
+      json.object()
+          .put("part", seen.part())
+          .put("observed", seen.observation().text())
+          .put("turnsToPass", seen.whole())
+          .put("chance", seen.chance())
+          .end();
+    }
+    json.endArray();
   }
 
   private static void key(GaugingAdvice.Key key, Json json) throws IOException {

@@ -231,6 +231,7 @@ public enum Code {
   GA10(Severity.WARNING, false, "observations-clash"),
   GA11(Severity.WARNING, false, "wear-beyond-limit"),
   GA12(Severity.WARNING, false, "path-not-gauged"),
+  GA13(Severity.WARNING, false, "stops-midway"),
   // AS: assumptions
   AS01(Severity.NOTE, false, "rapids-straight"),
   AS02(Severity.NOTE, false, "corners-exact"),

@@ -65,6 +65,7 @@ final class Advising {
         key,
         drifts ? Optional.of(trend(now, key)) : Optional.empty(),
         belief.clashes(),
+        belief.midway(),
         assumptions(drifts));
   }
 
@@ -276,8 +277,11 @@ final class Advising {
         "gauging: what entries have a chance within one in a hundred of the best count as equal;"
             + " their middle is advised");
     told.add(
-        "gauging: turns of a GO that stops tell only that it stops; a size measured without an"
-            + " uncertainty is good to 0.003 mm, ± is taken as two standard deviations");
+        "gauging: turns are counted to half a turn, three counts in ten say no more than that the gauge"
+            + " stops; one thread in ten narrows by some 0.010 mm for reasons unknown here (no source)");
+    told.add(
+        "gauging: a size measured without an uncertainty is good to 0.003 mm, ± is taken as two"
+            + " standard deviations");
     if (drifts) {
       told.add(
           "trend: even drift of 0.0005 mm a part on the radius either way is usual, and wandering"

@@ -2,7 +2,10 @@ package flankfit.odds;
 
 import flankfit.chance.DriftGrid;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.special.Erf;
 
@@ -54,6 +57,8 @@ final class Belief {
   private final DoubleUnaryOperator goFelt;
   private final DoubleUnaryOperator noGoFelt;
   private final List<Clash> clashes = new ArrayList<>();
+  private final List<Midway> midway = new ArrayList<>();
+  private final Map<Observation, Optional<TurnsSeen>> turns = new HashMap<>();
   private final DriftGrid grid;
   private final double[] prior;
   private final int first;
@@ -140,7 +145,38 @@ final class Belief {
       clashes.addAll(clashes(part));
     }
     for (Observation observation : part.observations()) {
+      if (own) {
+        midway(part, observation);
+      }
       grid.learn(likelihood(observation, part.wear()), last - first);
+    }
+  }
+
+  private Optional<TurnsSeen> turns(Observation observation) {
+    return turns.computeIfAbsent(observation, o -> TurnsSeen.of(o, sizes, turnsAllowed));
+  }
+
+  /** Notes a gauge that stopped where it could hardly do so by all that is known. */
+  private void midway(PartObserved part, Observation observation) {
+    Optional<TurnsSeen> seen = turns(observation).filter(TurnsSeen::isMidway);
+    if (seen.isEmpty()) {
+      return;
+    }
+    double[] weights = grid.sizes(part.part() - first);
+    double shift = shift(part.wear());
+    double all = 0;
+    double other = 0;
+    for (int i = 0; i < weights.length; i++) {
+      if (weights[i] > 0) {
+        double size = FeltSizes.size(i) + shift;
+        all += weights[i] * seen.get().at(size);
+        other += weights[i] * seen.get().unexplained(size);
+      }
+    }
+    if (other > all / 2) {
+      boolean go = observation instanceof Observation.Go;
+      double whole = go ? sizes.wantedTurns() : turnsAllowed;
+      midway.add(new Midway(part.part(), observation, whole, other / all));
     }
   }
 
@@ -151,6 +187,12 @@ final class Belief {
 
   /** Likelihood of an observation for a size as cut; never 0. */
   DoubleUnaryOperator likelihood(Observation observation, double wear) {
+    Optional<TurnsSeen> seen = turns(observation);
+    if (seen.isPresent()) {
+      double shift = shift(wear);
+      double mistaken = MISTAKEN / 2 * seen.get().share();
+      return size -> (1 - MISTAKEN) * seen.get().at(size + shift) + mistaken;
+    }
     DoubleUnaryOperator trusted = trusted(observation, wear);
     boolean measured = observation instanceof Observation.Pitch;
     double share = measured ? MISMEASURED : MISTAKEN;
@@ -158,6 +200,7 @@ final class Belief {
     return size -> (1 - share) * trusted.applyAsDouble(size) + mistaken;
   }
 
+  /** The same of a gauge that passed or did not, whatever its turns, and of a measured size. */
   private DoubleUnaryOperator trusted(Observation observation, double wear) {
     double shift = shift(wear);
     if (observation instanceof Observation.Go go) {
@@ -277,6 +320,11 @@ final class Belief {
 
   List<Clash> clashes() {
     return List.copyOf(clashes);
+  }
+
+  /** Gauges that stopped on their way for no reason that is known. */
+  List<Midway> midway() {
+    return List.copyOf(midway);
   }
 
   int last() {

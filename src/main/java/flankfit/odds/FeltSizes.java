@@ -6,6 +6,9 @@ import flankfit.chance.Tabulated;
 import flankfit.gauge.Deviation;
 import flankfit.odds.Input.Kind;
 import flankfit.sweep.Root;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -51,6 +54,8 @@ final class FeltSizes {
   private final double[] go = new double[WIDE];
   private final double[] noGo = new double[WIDE];
   private final double[] good = new double[WIDE];
+  private final Map<Double, double[]> goTurns = new HashMap<>();
+  private final Map<Double, double[]> noGoTurns = new HashMap<>();
   private final double plain;
 
   FeltSizes(OddsModel model, long seed) {
@@ -92,6 +97,52 @@ final class FeltSizes {
       step(good, runs, -1);
     }
     return plainPasses;
+  }
+
+  /** Odds of a gauge for all sizes, of the size from which on it goes in each draw. */
+  private double[] goes(Goes goes) {
+    double[] table = new double[WIDE];
+    for (OddsModel.Made draw : made) {
+      step(table, threshold(draw, depth -> goes.spare(draw, depth)), 1);
+    }
+    sum(table);
+    return table;
+  }
+
+  /** What a gauge has to spare to go somewhere in a draw (mm). */
+  private interface Goes {
+    double spare(OddsModel.Made draw, double depth);
+  }
+
+  /** Turns that the GO gauge has to go (1). */
+  double wantedTurns() {
+    return model.gauges().wanted() / model.thread().spec().lead();
+  }
+
+  /** Odds for all sizes that GO passes the whole length. */
+  double[] goPasses() {
+    return go.clone();
+  }
+
+  /** Odds for all sizes that NO-GO passes the turns allowed. */
+  double[] noGoRuns() {
+    return Arrays.stream(noGo).map(stops -> 1 - stops).toArray();
+  }
+
+  /** Odds for all sizes that GO goes at least so many turns, by all that is known of the path. */
+  double[] goTurns(double turns) {
+    double length = turns * model.thread().spec().lead();
+    return model.gauges().isMoved()
+        ? goTurns.computeIfAbsent(turns, t -> goes((draw, depth) -> draw.goTo(length, depth)))
+        : goPasses();
+  }
+
+  /** The same of the NO-GO gauge from the mouth. */
+  double[] noGoTurns(double turns) {
+    double length = turns * model.thread().spec().lead();
+    return model.gauges().isMoved()
+        ? noGoTurns.computeIfAbsent(turns, t -> goes((draw, depth) -> -draw.noGoTo(length, depth)))
+        : noGoRuns();
   }
 
   /** The size as cut from which a spare that rises with depth is above 0. */

@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param key what to key in; empty without a register that moves the thread
  * @param trend how the mill drifts; empty while one part alone was seen
  * @param clashes observations that hardly agree with the rest
+ * @param midway gauges that stopped on their way for no reason that is known
  * @param assumptions what it rests on
  */
 public record GaugingAdvice(
@@ -29,6 +30,7 @@ public record GaugingAdvice(
     Optional<Key> key,
     Optional<Trend> trend,
     List<Clash> clashes,
+    List<Midway> midway,
     List<String> assumptions) {
   public GaugingAdvice {
     observed = List.copyOf(observed);
@@ -36,6 +38,7 @@ public record GaugingAdvice(
     Objects.requireNonNull(key, "key");
     Objects.requireNonNull(trend, "trend");
     clashes = List.copyOf(clashes);
+    midway = List.copyOf(midway);
     assumptions = List.copyOf(assumptions);
   }
 

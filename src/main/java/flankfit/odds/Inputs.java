@@ -141,7 +141,10 @@ record Inputs(List<Input> list, List<String> assumptions) {
               + " direction lets the tooth farthest out cut; an oval circle lets GO feel its least"
               + " diameter, NO-GO the mean");
       assumptions.add(
-          "odds: of the endless helix with bending; entry, exit and the hole's place are left out");
+          thread.isMoved()
+              ? "odds: the worse of the endless helix and the path as moved counts, as in the verdict;"
+                  + " the hole's place scatters without effect, for gauges follow the thread"
+              : "odds: of the endless helix only, since no gauge is screwed into the path as moved");
     }
   }
 }

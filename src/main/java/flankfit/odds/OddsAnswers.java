@@ -9,6 +9,7 @@ import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.Text;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.setup.SetupSheet;
+import flankfit.unit.Lengths;
 import flankfit.unit.Tolerance;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -84,6 +85,7 @@ public final class OddsAnswers {
       advice.put(thread.hole(), advised);
       assumptions.addAll(advised.assumptions());
       clashes(thread, advised);
+      midway(thread, advised);
       advised.key().filter(GaugingAdvice.Key::limited).ifPresent(key -> limited(thread, key));
     }
   }
@@ -139,6 +141,31 @@ public final class OddsAnswers {
                 + "; the advice trusts neither wholly",
             "clean and deburr, try again; check mill, register and gauge against the sheet");
       }
+    }
+  }
+
+  private void midway(ThreadAnswer thread, GaugingAdvice advised) {
+    boolean many = advised.observed().size() > 1;
+    for (Midway seen : advised.midway()) {
+      boolean go = seen.observation() instanceof Observation.Go;
+      findings.add(
+          Code.GA13,
+          new Place(program, thread.line(), 0, 0),
+          seen.observation().text()
+              + (many ? " on part " + seen.part() : "")
+              + " in "
+              + thread.hole()
+              + ": nothing in program and sheet makes a "
+              + (go ? "GO" : "NO-GO")
+              + " gauge stop there",
+          "by them it "
+              + (go ? "passes its " : "passes ")
+              + Lengths.plain(seen.whole(), 1)
+              + " turns or stops at the face; that something else stopped it is "
+              + Text.percent(seen.chance())
+              + " likely, and the advice takes it that the next part is alike",
+          "look for a chip or burr, a damaged first thread, a bell mouth, a worn row of the mill, a"
+              + " lead error of the machine, a mill that bends (name the material in the sheet)");
     }
   }
 
