@@ -31,6 +31,7 @@ public final class ThreadGauging {
   private final Assumptions assumptions;
   private final WorkpieceMetal metal;
   private final RealAnswers realAnswers;
+  private final VariedWalls variedWalls;
   private final List<ThreadAnswer> answers = new ArrayList<>();
   private final Set<String> met = new HashSet<>();
   private final Cutters cutters;
@@ -45,6 +46,7 @@ public final class ThreadGauging {
     this.text = new Text(unit(request));
     this.assumptions = new Assumptions(setup.gauges(), text, request.realPath());
     this.realAnswers = new RealAnswers(request.tape());
+    this.variedWalls = new VariedWalls(request.tape());
     this.metal = new WorkpieceMetal(setup, findings, assumptions);
     this.cutters = new Cutters(request.program(), setup, threads, findings);
     this.grouped = new GroupedPasses(setup, new HoleMatcher(setup.holes()));
@@ -167,7 +169,7 @@ public final class ThreadGauging {
         entries,
         threads,
         times -> metal.bending(found, times),
-        moved ? Optional.of(request.tape()) : Optional.empty());
+        moved ? Optional.of(variedWalls) : Optional.empty());
   }
 
   private Optional<RealAnswer> onRealPath(FoundThread found) {

@@ -1,11 +1,9 @@
 package flankfit.gauge;
 
-import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.setup.Tool;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.RegularThread;
-import flankfit.sweep.SweptWall;
 import flankfit.sweep.Tooth;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,7 +29,7 @@ public final class ThreadVariation {
   private final Optional<Double> wearLimit;
   private final ThreadLookup threads;
   private final Rebending rebending;
-  private final Optional<Tape> tape;
+  private final Optional<VariedWalls> walls;
   private final boolean straight;
   private final Measurer measurer;
   private final Map<Double, Tooth> teeth = new HashMap<>();
@@ -48,7 +46,7 @@ public final class ThreadVariation {
    * @param found the thread with its bending
    * @param slopes how a register moves the radius of each pass (1); empty when none does
    * @param control what the register's entries are
-   * @param tape motion that cuts it; empty where only the endless helix is asked for
+   * @param walls walls of its path as moved; empty where only the endless helix is asked for
    */
   ThreadVariation(
       FoundThread found,
@@ -56,7 +54,7 @@ public final class ThreadVariation {
       Entries control,
       ThreadLookup threads,
       Rebending rebending,
-      Optional<Tape> tape) {
+      Optional<VariedWalls> walls) {
     this(
         found,
         perDepth(found, slopes),
@@ -65,7 +63,7 @@ public final class ThreadVariation {
         control.wearLimit(),
         threads,
         rebending,
-        tape,
+        walls,
         false);
   }
 
@@ -77,7 +75,7 @@ public final class ThreadVariation {
       Optional<Double> wearLimit,
       ThreadLookup threads,
       Rebending rebending,
-      Optional<Tape> tape,
+      Optional<VariedWalls> walls,
       boolean straight) {
     this.found = Objects.requireNonNull(found, "found");
     this.perDepth = perDepth;
@@ -86,7 +84,7 @@ public final class ThreadVariation {
     this.wearLimit = wearLimit;
     this.threads = threads;
     this.rebending = rebending;
-    this.tape = tape;
+    this.walls = walls;
     this.straight = straight;
     this.measurer = new Measurer(found.spec());
   }
@@ -116,7 +114,7 @@ public final class ThreadVariation {
   /** The same thread by a mill whose flanks are true V instead of ground for a thread. */
   public ThreadVariation withStraightFlanks() {
     return new ThreadVariation(
-        found, perDepth, depthPerEntry, increment, wearLimit, threads, rebending, tape, true);
+        found, perDepth, depthPerEntry, increment, wearLimit, threads, rebending, walls, true);
   }
 
   /**
@@ -144,7 +142,7 @@ public final class ThreadVariation {
 
   /** Whether the thread is known on its path as moved, too. */
   public boolean isMoved() {
-    return tape.isPresent();
+    return walls.isPresent();
   }
 
   /**
@@ -154,7 +152,7 @@ public final class ThreadVariation {
    * @return empty when there is no such wall, or it was not asked for
    */
   public Optional<Ways> ways(Deviation deviation) {
-    if (tape.isEmpty()) {
+    if (walls.isEmpty()) {
       return Optional.empty();
     }
     ThreadModel old = found.model();
@@ -162,17 +160,7 @@ public final class ThreadVariation {
     FoundThread varied =
         new FoundThread(found.hole(), spec(), model, found.partBottom(), found.text())
             .bent(bending(deviation.bending()));
-    RealPath path = new RealPath(varied, tape.get(), change(deviation));
-    if (path.impossible().isPresent()) {
-      return Optional.empty();
-    }
-    SweptWall wall = path.wall();
-    try {
-      return Optional.of(Ways.of(path.read(wall), Math.max(path.wanted(), wall.bottom())));
-    } catch (UnsettledGaugeException e) {
-      // told by whoever asks: there is no answer then
-      return Optional.empty();
-    }
+    return walls.get().of(varied, change(deviation));
   }
 
   private List<CutPass> passes(Deviation deviation) {

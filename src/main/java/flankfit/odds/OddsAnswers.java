@@ -8,7 +8,9 @@ import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.Text;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.ThreadVariation;
 import flankfit.setup.SetupSheet;
+import flankfit.setup.Tool;
 import flankfit.unit.Lengths;
 import flankfit.unit.Tolerance;
 import java.util.ArrayList;
@@ -47,6 +49,7 @@ public final class OddsAnswers {
       String program, GaugeAnswer gauged, SetupSheet sheet, OddsRequest request) {
     OddsAnswers answers = new OddsAnswers(program, sheet, request);
     gauged.threads().forEach(thread -> answers.answer(thread, gauged.threads()));
+    gauged.threads().forEach(thread -> answers.informs(thread, gauged.threads()));
     return new OddsAnswer(
         answers.odds,
         answers.advice,
@@ -77,11 +80,6 @@ public final class OddsAnswers {
     if (!parts.isEmpty() || !alike.isEmpty()) {
       List<PartObserved> others = alike.stream().flatMap(t -> seen(t).stream()).toList();
       GaugingAdvice advised = of.get().advice(parts, others);
-      if (!alike.isEmpty()) {
-        assumptions.add(
-            "gauging: what is seen in one of the threads cut alike, by the same mill and register,"
-                + " counts for the others, too");
-      }
       advice.put(thread.hole(), advised);
       assumptions.addAll(advised.assumptions());
       clashes(thread, advised);
@@ -94,18 +92,52 @@ public final class OddsAnswers {
     return request.parts().getOrDefault(thread.hole(), List.of());
   }
 
+  /** Says for which other threads of its mill counts what was seen in a thread, and which not. */
+  private void informs(ThreadAnswer thread, List<ThreadAnswer> all) {
+    if (seen(thread).isEmpty()) {
+      return;
+    }
+    List<String> alike = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (ThreadAnswer other : all) {
+      if (!other.hole().equals(thread.hole()) && isOfOneMill(thread, other)) {
+        (isAlike(thread, other) ? alike : others).add(other.hole());
+      }
+    }
+    if (!alike.isEmpty()) {
+      assumptions.add(
+          "gauging: what is seen in "
+              + thread.hole()
+              + " counts for "
+              + String.join(", ", alike)
+              + ", too: cut alike by the same mill and register");
+    }
+    if (!others.isEmpty()) {
+      assumptions.add(
+          "gauging: what is seen in "
+              + thread.hole()
+              + " does not count for "
+              + String.join(", ", others)
+              + ": the same mill cuts another thread there, or by another entry");
+    }
+  }
+
+  private static boolean isOfOneMill(ThreadAnswer a, ThreadAnswer b) {
+    Optional<Tool> mill = a.variation().map(ThreadVariation::tool);
+    return mill.isPresent() && mill.equals(b.variation().map(ThreadVariation::tool));
+  }
+
   /** Whether two threads are wanted and cut alike by one mill and one entry of one register. */
   private static boolean isAlike(ThreadAnswer a, ThreadAnswer b) {
-    if (!a.spec().equals(b.spec()) || a.variation().isEmpty() || b.variation().isEmpty()) {
+    if (!a.spec().equals(b.spec())) {
       return false;
     }
-    boolean sameMill = a.variation().get().tool().equals(b.variation().get().tool());
     boolean sameEntry =
         a.offset().map(OffsetAdvice::register).equals(b.offset().map(OffsetAdvice::register))
             && near(
                 a.offset().map(OffsetAdvice::now).orElse(0.0),
                 b.offset().map(OffsetAdvice::now).orElse(0.0));
-    return sameMill
+    return isOfOneMill(a, b)
         && sameEntry
         && near(simple(a), simple(b))
         && near(functional(a), functional(b))
