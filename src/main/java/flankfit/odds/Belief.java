@@ -2,9 +2,7 @@ package flankfit.odds;
 
 import flankfit.chance.DriftGrid;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.special.Erf;
@@ -15,12 +13,6 @@ import org.hipparchus.special.Erf;
  * answer exists also when they clash.
  */
 final class Belief {
-  /** Share of observations that are simply mistaken (1): burr, dirt, misread; no source. */
-  static final double MISTAKEN = 0.005;
-
-  /** The same of measured sizes (1); no source. */
-  static final double MISMEASURED = 0.001;
-
   /**
    * Chance that the sheet is wrong about the mill (1): another mill, another register; no source.
    */
@@ -47,18 +39,13 @@ final class Belief {
 
   private static final double MOST_DRIFT = 0.003;
 
-  /** Diameters over which a mistaken size may lie anywhere (mm). */
-  private static final double ANYWHERE = 2 * FeltSizes.MOST;
-
   private final FeltSizes sizes;
   private final double depthPerEntry;
   private final double now;
   private final double turnsAllowed;
-  private final DoubleUnaryOperator goFelt;
-  private final DoubleUnaryOperator noGoFelt;
+  private final Likelihoods likelihoods;
   private final List<Clash> clashes = new ArrayList<>();
   private final List<Midway> midway = new ArrayList<>();
-  private final Map<Observation, Optional<TurnsSeen>> turns = new HashMap<>();
   private final DriftGrid grid;
   private final double[] prior;
   private final int first;
@@ -84,8 +71,7 @@ final class Belief {
     this.depthPerEntry = depthPerEntry;
     this.now = now;
     this.turnsAllowed = turnsAllowed;
-    this.goFelt = sizes.goFelt();
-    this.noGoFelt = sizes.noGoFelt();
+    this.likelihoods = new Likelihoods(sizes, turnsAllowed);
     this.first = first;
     this.last = first;
     this.prior = sizes.prior();
@@ -144,21 +130,15 @@ final class Belief {
     if (own) {
       clashes.addAll(clashes(part));
     }
-    for (Observation observation : part.observations()) {
-      if (own) {
-        midway(part, observation);
-      }
-      grid.learn(likelihood(observation, part.wear()), last - first);
+    if (own) {
+      part.observations().forEach(observation -> midway(part, observation));
     }
-  }
-
-  private Optional<TurnsSeen> turns(Observation observation) {
-    return turns.computeIfAbsent(observation, o -> TurnsSeen.of(o, sizes, turnsAllowed));
+    grid.learn(likelihood(part.observations(), part.wear()), last - first);
   }
 
   /** Notes a gauge that stopped where it could hardly do so by all that is known. */
   private void midway(PartObserved part, Observation observation) {
-    Optional<TurnsSeen> seen = turns(observation).filter(TurnsSeen::isMidway);
+    Optional<TurnsSeen> seen = likelihoods.turns(observation).filter(TurnsSeen::isMidway);
     if (seen.isEmpty()) {
       return;
     }
@@ -185,53 +165,11 @@ final class Belief {
     return depthPerEntry * (wear - now);
   }
 
-  /** Likelihood of an observation for a size as cut; never 0. */
-  DoubleUnaryOperator likelihood(Observation observation, double wear) {
-    Optional<TurnsSeen> seen = turns(observation);
-    if (seen.isPresent()) {
-      double shift = shift(wear);
-      double mistaken = MISTAKEN / 2 * seen.get().share();
-      return size -> (1 - MISTAKEN) * seen.get().at(size + shift) + mistaken;
-    }
-    DoubleUnaryOperator trusted = trusted(observation, wear);
-    boolean measured = observation instanceof Observation.Pitch;
-    double share = measured ? MISMEASURED : MISTAKEN;
-    double mistaken = measured ? share / ANYWHERE : share / 2;
-    return size -> (1 - share) * trusted.applyAsDouble(size) + mistaken;
-  }
-
-  /** The same of a gauge that passed or did not, whatever its turns, and of a measured size. */
-  private DoubleUnaryOperator trusted(Observation observation, double wear) {
+  /** Likelihood, for a size as cut, of all that was seen on a part; never 0. */
+  DoubleUnaryOperator likelihood(List<Observation> seen, double wear) {
+    double[] table = likelihoods.of(seen);
     double shift = shift(wear);
-    if (observation instanceof Observation.Go go) {
-      return size -> side(go.enters(), goFelt.applyAsDouble(size + shift));
-    }
-    if (observation instanceof Observation.NoGo noGo) {
-      boolean stops = noGo.accepted(turnsAllowed);
-      return size -> side(stops, noGoFelt.applyAsDouble(size + shift));
-    }
-    if (observation instanceof Observation.Pitch pitch) {
-      double centre = sizes.sizeOf(pitch.diameter());
-      double deviation = deviation(pitch, centre);
-      double height = 1 / (deviation * sizes.slope(centre) * Math.sqrt(2 * Math.PI));
-      return size -> {
-        double z = (size + shift - centre) / deviation;
-        return height * StrictMath.exp(-z * z / 2);
-      };
-    }
-    throw new IllegalArgumentException("observation is not known here: " + observation);
-  }
-
-  private static double side(boolean seen, double odds) {
-    double inside = Math.min(1, Math.max(0, odds));
-    return seen ? inside : 1 - inside;
-  }
-
-  /** Standard deviation of a measured size about the size as cut (mm on the radius). */
-  private double deviation(Observation.Pitch pitch, double centre) {
-    double measured = pitch.uncertainty() / sizes.slope(centre);
-    double path = sizes.pathDeviation();
-    return Math.max(FeltSizes.STEP, Math.sqrt(measured * measured + path * path));
+    return size -> FeltSizes.at(table, size + shift);
   }
 
   private List<Clash> clashes(PartObserved part) {
@@ -239,12 +177,10 @@ final class Belief {
     double[] before = grid.sizes(part.part() - first);
     List<Observation> all = part.observations();
     for (int i = 0; i < all.size(); i++) {
+      List<Observation> others = new ArrayList<>(all);
+      others.remove(i);
       double[] rest = before.clone();
-      for (int k = 0; k < all.size(); k++) {
-        if (k != i) {
-          weigh(rest, likelihood(all.get(k), part.wear()));
-        }
-      }
+      weigh(rest, likelihood(others, part.wear()));
       double chance = chance(all.get(i), part.wear(), rest);
       if (chance < CLASH) {
         found.add(new Clash(part.part(), all.get(i), with(part, i, before), chance));
@@ -262,7 +198,7 @@ final class Belief {
     for (int k = 0; k < part.observations().size(); k++) {
       double[] one = before.clone();
       if (k != i) {
-        weigh(one, likelihood(part.observations().get(k), part.wear()));
+        weigh(one, likelihood(List.of(part.observations().get(k)), part.wear()));
         if (chance(observation, part.wear(), one) < CLASH) {
           return part.observations().get(k).text();
         }
@@ -286,7 +222,7 @@ final class Belief {
   private double chance(Observation observation, double wear, double[] weights) {
     if (observation instanceof Observation.Pitch pitch) {
       double centre = sizes.sizeOf(pitch.diameter()) - shift(wear);
-      double deviation = deviation(pitch, centre + shift(wear));
+      double deviation = likelihoods.deviation(pitch, centre + shift(wear));
       double above = 0;
       for (int i = 0; i < weights.length; i++) {
         if (weights[i] > 0) {
@@ -296,10 +232,11 @@ final class Belief {
       }
       return 2 * Math.min(above, 1 - above);
     }
-    DoubleUnaryOperator trusted = trusted(observation, wear);
+    double[] passes = likelihoods.passes(observation);
+    double shift = shift(wear);
     double sum = 0;
     for (int i = 0; i < weights.length; i++) {
-      sum += weights[i] == 0 ? 0 : weights[i] * trusted.applyAsDouble(FeltSizes.size(i));
+      sum += weights[i] == 0 ? 0 : weights[i] * FeltSizes.at(passes, FeltSizes.size(i) + shift);
     }
     return sum;
   }

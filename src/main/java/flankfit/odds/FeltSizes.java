@@ -54,6 +54,8 @@ final class FeltSizes {
   private final double[] go = new double[WIDE];
   private final double[] noGo = new double[WIDE];
   private final double[] good = new double[WIDE];
+  private final double[] goOfPart = new double[WIDE];
+  private final double[] runsOfPart = new double[WIDE];
   private final Map<Double, double[]> goTurns = new HashMap<>();
   private final Map<Double, double[]> noGoTurns = new HashMap<>();
   private final double plain;
@@ -80,6 +82,8 @@ final class FeltSizes {
     sum(go);
     sum(noGo);
     sum(good);
+    sum(goOfPart);
+    sum(runsOfPart);
     for (int i = 0; i < WIDE; i++) {
       noGo[i] = 1 - noGo[i];
     }
@@ -88,8 +92,13 @@ final class FeltSizes {
   /** Enters one draw into the tables, as steps; says whether the plain plugs pass. */
   private boolean count(OddsModel.Made draw) {
     boolean plainPasses = draw.spare(0).plain() >= 0;
-    double enters = threshold(draw, depth -> draw.spare(depth).go());
-    double runs = threshold(draw, depth -> -draw.spare(depth).noGo());
+    double part = threshold(draw, depth -> draw.spare(depth).go());
+    double partRuns = threshold(draw, depth -> -draw.spare(depth).noGo());
+    step(goOfPart, part, 1);
+    step(runsOfPart, partRuns, 1);
+    // The path of this part is not the mill's: it is taken off again.
+    double enters = part - draw.path();
+    double runs = partRuns - draw.path();
     step(go, enters, 1);
     step(noGo, runs, 1);
     if (plainPasses && enters < runs) {
@@ -119,17 +128,17 @@ final class FeltSizes {
     return model.gauges().wanted() / model.thread().spec().lead();
   }
 
-  /** Odds for all sizes that GO passes the whole length. */
+  /** Odds that GO passes the whole length, for all sizes of a part, its own path included. */
   double[] goPasses() {
-    return go.clone();
+    return goOfPart.clone();
   }
 
-  /** Odds for all sizes that NO-GO passes the turns allowed. */
+  /** Odds that NO-GO passes the turns allowed, likewise. */
   double[] noGoRuns() {
-    return Arrays.stream(noGo).map(stops -> 1 - stops).toArray();
+    return runsOfPart.clone();
   }
 
-  /** Odds for all sizes that GO goes at least so many turns, by all that is known of the path. */
+  /** Odds that GO goes at least so many turns by all that is known of the path, likewise. */
   double[] goTurns(double turns) {
     double length = turns * model.thread().spec().lead();
     return model.gauges().isMoved()
@@ -145,7 +154,7 @@ final class FeltSizes {
         : noGoRuns();
   }
 
-  /** The size as cut from which a spare that rises with depth is above 0. */
+  /** The size of the part, its path included, from which a spare that rises with depth is above 0. */
   private double threshold(OddsModel.Made draw, DoubleUnaryOperator spare) {
     double low = model.given().shallowest();
     double high = model.given().deepest();
@@ -159,8 +168,7 @@ final class FeltSizes {
       }
       depth = Root.between(spare, low, high);
     }
-    // The path of this part is not the mill's: it is taken off again.
-    return pitchOfSize.where(sign * draw.at(depth).simple()) - draw.path();
+    return pitchOfSize.where(sign * draw.at(depth).simple());
   }
 
   /** Where a spare is 0, quickly, since it rises nearly evenly by 2 : 1; NaN when not found so. */
@@ -249,16 +257,23 @@ final class FeltSizes {
     return plain;
   }
 
-  /** Odds that GO is found to enter by a hand and a gauge that are not perfect (1). */
-  DoubleUnaryOperator goFelt() {
-    double[] felt = DriftGrid.smoothed(go, FEEL / 2 / STEP);
-    return size -> at(felt, size);
+  /** Odds over sizes, found by a hand and a gauge that are not perfect. */
+  static double[] felt(double[] odds) {
+    return DriftGrid.smoothed(odds, FEEL / 2 / STEP);
   }
 
-  /** Odds that NO-GO is found to stop likewise (1). */
-  DoubleUnaryOperator noGoFelt() {
-    double[] felt = DriftGrid.smoothed(noGo, FEEL / 2 / STEP);
-    return size -> at(felt, size);
+  /** A table over all sizes. */
+  double[] each(DoubleUnaryOperator value) {
+    double[] table = new double[WIDE];
+    for (int i = 0; i < WIDE; i++) {
+      table[i] = value.applyAsDouble(i * STEP - WIDEST);
+    }
+    return table;
+  }
+
+  /** Half of the even spread of an input of the path (mm on the radius). */
+  double half(Kind kind) {
+    return model.inputs().spread(kind).quantile(1 - 1e-12);
   }
 
   /** Odds that all gauges pass when the size wanders by a standard deviation (mm). */

@@ -1,6 +1,5 @@
 package flankfit.odds;
 
-import flankfit.chance.DriftGrid;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -34,13 +33,13 @@ final class TurnsSeen {
 
   private final double from;
   private final double share;
-  private final double[] known;
+  private final double[] odds;
   private final double[] other;
 
-  private TurnsSeen(double from, double share, double[] known, double[] other) {
+  private TurnsSeen(double from, double share, double[] odds, double[] other) {
     this.from = from;
     this.share = share;
-    this.known = known;
+    this.odds = odds;
     this.other = other;
   }
 
@@ -76,26 +75,26 @@ final class TurnsSeen {
     }
     double[] known =
         less(
-            from == 0 ? ones(passes) : felt(most(passes, goes.atLeast(from))),
-            to == whole ? felt(passes) : felt(most(passes, goes.atLeast(to))));
+            from == 0 ? ones(passes) : FeltSizes.felt(most(passes, goes.atLeast(from))),
+            to == whole ? FeltSizes.felt(passes) : FeltSizes.felt(most(passes, goes.atLeast(to))));
     double[] hidden = less(tapered(passes, from / whole), tapered(passes, to / whole));
-    double[] stops = less(ones(passes), felt(passes));
+    double[] stops = less(ones(passes), FeltSizes.felt(passes));
     double share = (to - from) / whole;
     double[] other = new double[passes.length];
     for (int i = 0; i < other.length; i++) {
       other[i] = TAPERED * hidden[i] + OF_NO_ACCOUNT * share * stops[i];
     }
-    return Optional.of(new TurnsSeen(from, share, known, other));
+    double[] odds = new double[passes.length];
+    for (int i = 0; i < odds.length; i++) {
+      odds[i] = (1 - TAPERED - OF_NO_ACCOUNT) * known[i] + other[i];
+    }
+    return Optional.of(new TurnsSeen(from, share, odds, other));
   }
 
   private static double[] ones(double[] like) {
     double[] ones = new double[like.length];
     Arrays.fill(ones, 1);
     return ones;
-  }
-
-  private static double[] felt(double[] odds) {
-    return DriftGrid.smoothed(odds, FeltSizes.FEEL / 2 / FeltSizes.STEP);
   }
 
   private static double[] less(double[] a, double[] b) {
@@ -127,12 +126,17 @@ final class TurnsSeen {
       beyond = (beyond + passes[i + 1] - passes[i]) * fall;
       goes[i] += beyond;
     }
-    return felt(goes);
+    return FeltSizes.felt(goes);
+  }
+
+  /** Probability of the turns over all sizes of a part (1). */
+  double[] odds() {
+    return odds.clone();
   }
 
   /** Probability of the turns for a size (1). */
   double at(double size) {
-    return (1 - TAPERED - OF_NO_ACCOUNT) * FeltSizes.at(known, size) + FeltSizes.at(other, size);
+    return FeltSizes.at(odds, size);
   }
 
   /** The part of it for which nothing in program and sheet is the reason (1). */

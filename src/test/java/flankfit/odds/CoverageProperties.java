@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
  * often as it claims.
  */
 class CoverageProperties {
-  private static final int RUNS = 400;
+  private static final int RUNS = 320;
   private static final int BATCHES = 40;
   private static final int PARTS = 4;
   private static final double PITCH_DEVIATION = 0.003;
@@ -107,7 +107,6 @@ class CoverageProperties {
       belief.learn(new PartObserved(1, in.wear, seen));
       held += holds(belief.sizes(1), in.sizes.sizeOf(part.ofMill())) ? 1 : 0;
     }
-    System.out.println("coverage " + (double) held / RUNS);
     return (double) held / RUNS;
   }
 
@@ -145,7 +144,6 @@ class CoverageProperties {
       }
       held += holds(belief.sizes(PARTS), size) ? 1 : 0;
     }
-    System.out.println("drift " + (double) held / BATCHES);
     // 40 batches: two standard deviations are 9 in a hundred
     assertThat((double) held / BATCHES).isBetween(0.8, 1.0);
   }

@@ -212,7 +212,7 @@ class GaugingAdviceProperties {
           Belief belief = belief(sizes, thread);
           Observation observation = Observation.of(seen, LengthUnit.MILLIMETRE);
           double wear = thread.offset().orElseThrow().now();
-          double chance = belief.grid().learn(belief.likelihood(observation, wear), 0);
+          double chance = belief.grid().learn(belief.likelihood(List.of(observation), wear), 0);
           after += chance * variance(belief.sizes(1));
           all += chance;
         }
