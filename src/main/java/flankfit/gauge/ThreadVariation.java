@@ -15,8 +15,8 @@ import java.util.Optional;
 
 /**
  * One thread as it comes out when its making departs from sheet and program: measured exactly, on
- * the endless regular helix with bending, and gauged on the wall of its path as moved. What the odds
- * and what is believed of the cutter rest on.
+ * the endless regular helix with bending, and gauged on the wall of its path as moved. What the
+ * odds and what is believed of the cutter rest on.
  */
 public final class ThreadVariation {
   /** Bends of passes: mean over the rows, at the tightest row, where NO-GO must have stopped. */

@@ -11,7 +11,8 @@ import java.util.Optional;
  *
  * @param flanks course of the GO gauge's flanks, behind its crest where that goes
  * @param crest course of its crest
- * @param crestGoes way that its crest goes, however large its flanks are (mm); infinite when through
+ * @param crestGoes way that its crest goes, however large its flanks are (mm); infinite when
+ *     through
  * @param noGo course of the NO-GO gauge from the mouth
  * @param noGoFar the same from the far end, where the rule asks for it
  * @param plainSpare what the nearer of both plain plugs has to spare (mm); infinite without them

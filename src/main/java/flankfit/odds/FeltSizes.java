@@ -6,7 +6,6 @@ import flankfit.chance.Tabulated;
 import flankfit.gauge.Deviation;
 import flankfit.odds.Input.Kind;
 import flankfit.sweep.Root;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
@@ -154,7 +153,9 @@ final class FeltSizes {
         : noGoRuns();
   }
 
-  /** The size of the part, its path included, from which a spare that rises with depth is above 0. */
+  /**
+   * The size of the part, its path included, from which a spare that rises with depth is above 0.
+   */
   private double threshold(OddsModel.Made draw, DoubleUnaryOperator spare) {
     double low = model.given().shallowest();
     double high = model.given().deepest();

@@ -52,9 +52,7 @@ final class Gauges {
 
   /** Way that the GO gauge has to go from the first metal (mm). */
   double wanted() {
-    return moved
-        .map(MovedResponse::wanted)
-        .orElse(thread.engagedTurns() * thread.spec().lead());
+    return moved.map(MovedResponse::wanted).orElse(thread.engagedTurns() * thread.spec().lead());
   }
 
   /**
@@ -94,8 +92,7 @@ final class Gauges {
   double goTo(double length, Deviation d, double oval) {
     Formed formed = response.at(d);
     double whole = spare(d, oval).go();
-    return goTo
-        .computeIfAbsent(length, to -> moved.map(m -> m.go(to)))
+    return goTo.computeIfAbsent(length, to -> moved.map(m -> m.go(to)))
         .map(loss -> Math.max(whole, go(formed, d, loss) - oval))
         .orElse(whole);
   }

@@ -98,8 +98,7 @@ final class Likelihoods {
       return sizes.each(
           size -> {
             double z = (size - centre) / deviation;
-            return (1 - MISMEASURED) * height * StrictMath.exp(-z * z / 2)
-                + MISMEASURED / ANYWHERE;
+            return (1 - MISMEASURED) * height * StrictMath.exp(-z * z / 2) + MISMEASURED / ANYWHERE;
           });
     }
     Optional<TurnsSeen> counted = turns(observation);

@@ -102,7 +102,8 @@ final class MovedResponse {
   }
 
   /**
-   * What one gauge has less on the path as moved, over the path's depth, with the change by bending.
+   * What one gauge has less on the path as moved, over the path's depth, with the change by
+   * bending.
    *
    * @param depth depths, rising (mm)
    * @param less what is added at each (mm on the diameter), mostly below 0

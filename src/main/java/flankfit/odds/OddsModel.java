@@ -69,8 +69,7 @@ final class OddsModel {
             response ->
                 new Gauges(
                     response,
-                    MovedResponse.of(
-                        thread, far(response, toWindow, true), ranges.bending())));
+                    MovedResponse.of(thread, far(response, toWindow, true), ranges.bending())));
   }
 
   /** Depth beyond the window that is read (mm), shallower or deeper than now. */
@@ -82,8 +81,7 @@ final class OddsModel {
 
   /** The same with the path as moved read about all entries that may be advised. */
   OddsModel forAdvice() {
-    return new OddsModel(
-        thread, inputs, farther(given), straight.map(this::farther), toWindow);
+    return new OddsModel(thread, inputs, farther(given), straight.map(this::farther), toWindow);
   }
 
   private Gauges farther(Gauges gauges) {

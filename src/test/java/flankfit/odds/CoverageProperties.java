@@ -156,17 +156,12 @@ class CoverageProperties {
       Belief belief = in.belief(false);
       belief.learn(
           new PartObserved(
-              1,
-              in.wear,
-              List.of(Observation.of("go=stops" + turns, LengthUnit.MILLIMETRE))));
+              1, in.wear, List.of(Observation.of("go=stops" + turns, LengthUnit.MILLIMETRE))));
       assertThat(goEnters(in, belief)).as(turns).isLessThan(before);
     }
     Belief enters = in.belief(false);
     enters.learn(
-        new PartObserved(
-            1,
-            in.wear,
-            List.of(Observation.of("go=enters", LengthUnit.MILLIMETRE))));
+        new PartObserved(1, in.wear, List.of(Observation.of("go=enters", LengthUnit.MILLIMETRE))));
     assertThat(goEnters(in, enters)).isGreaterThan(before);
   }
 
