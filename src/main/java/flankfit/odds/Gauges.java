@@ -22,7 +22,6 @@ final class Gauges {
   private final Optional<GoLoss> whole;
   private final Optional<Loss> noGo;
   private final double plain;
-  private final double sign;
   private final Map<Double, Optional<GoLoss>> goTo = new HashMap<>();
   private final Map<Double, Optional<Loss>> noGoTo = new HashMap<>();
 
@@ -33,7 +32,6 @@ final class Gauges {
     this.whole = moved.map(m -> m.go(m.wanted()));
     this.noGo = moved.map(MovedResponse::noGo);
     this.plain = moved.map(MovedResponse::plain).orElse(0.0);
-    this.sign = thread.spec().internal() ? 1 : -1;
   }
 
   /** The same with the path as moved read at other depths (mm), too. */

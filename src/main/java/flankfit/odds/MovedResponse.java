@@ -101,15 +101,24 @@ final class MovedResponse {
     return byDepth.stream().filter(r -> r.deviation().depth() == 0).findFirst().orElseThrow();
   }
 
-  /**
-   * What one gauge has less on the path as moved, over the path's depth, with the change by
-   * bending.
-   *
-   * @param depth depths, rising (mm)
-   * @param less what is added at each (mm on the diameter), mostly below 0
-   * @param perBending change for bending once more as reckoned (mm)
-   */
-  record Loss(double[] depth, double[] less, double perBending) {
+  /** What one gauge has less on the path as moved, over the path's depth and by bending. */
+  static final class Loss {
+    private final double[] depth;
+    private final double[] less;
+    private final double perBending;
+
+    /**
+     * @param depth depths, rising (mm)
+     * @param less what is added at each (mm on the diameter), mostly below 0
+     * @param perBending change for bending once more as reckoned (mm)
+     */
+    private Loss(double[] depth, double[] less, double perBending) {
+      this.depth = depth;
+      this.less = less;
+      this.perBending = perBending;
+    }
+
+    /** What is added at a depth of the path (mm), for bending so many times as reckoned (1). */
     double at(double path, double bending) {
       int last = depth.length - 1;
       double byDepth;
