@@ -82,10 +82,11 @@ final class PitchLine {
   /** Least squares, and again without what stands far off: a mark does not bend the fit. */
   private double[] fit(double[] values, int terms) {
     boolean[] counts = new boolean[elements.length];
-    Arrays.fill(counts, 0, fittedCount(), true);
+    int fitted = fittedCount();
+    Arrays.fill(counts, 0, fitted, true);
     double[] fit = fit(values, terms, counts);
     for (int round = 0; round < ROUNDS; round++) {
-      double[] off = new double[fittedCount()];
+      double[] off = new double[fitted];
       for (int i = 0; i < off.length; i++) {
         off[i] = Math.abs(values[i] - fitted(fit, rows[i]));
       }
@@ -104,11 +105,12 @@ final class PitchLine {
     double[][] normal = new double[terms][terms];
     double[] right = new double[terms];
     for (int i = 0; i < elements.length; i++) {
+      double share = counts[i] ? field.share(elements[i]) : 0;
       for (int r = 0; r < terms && counts[i]; r++) {
         for (int c = 0; c < terms; c++) {
-          normal[r][c] += rows[i][r] * rows[i][c];
+          normal[r][c] += share * rows[i][r] * rows[i][c];
         }
-        right[r] += rows[i][r] * values[i];
+        right[r] += share * rows[i][r] * values[i];
       }
     }
     double[] found = new double[TERMS];
@@ -123,9 +125,8 @@ final class PitchLine {
 
   /** Whole turns only, so that ovals and lobes do not lean on taper and axis. */
   private int fittedCount() {
-    int perTurn = field.directions() * field.spec().starts();
-    int whole = elements.length / perTurn * perTurn;
-    return whole > 0 ? whole : elements.length;
+    double whole = Math.floor(field.turns(elements));
+    return whole > 0 ? field.within(elements, 0, whole) : elements.length;
   }
 
   private double[] termsAt(int e) {

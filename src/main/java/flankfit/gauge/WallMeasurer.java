@@ -43,7 +43,7 @@ final class WallMeasurer {
     FullForm form = new FullForm(field);
     int[] elements =
         Arrays.stream(form.elements()).filter(e -> field.height(e) >= wantedBottom).toArray();
-    boolean turn = elements.length >= field.directions() * field.spec().starts();
+    boolean turn = field.turns(elements) >= 1;
     return turn
         ? Optional.of(new WallMeasurer(field, form, elements).measures())
         : Optional.empty();
@@ -93,15 +93,21 @@ final class WallMeasurer {
 
   /** Spread of signed diameters; places without a reading are left out. */
   private Spread spread(int[] places, IntToDoubleFunction diameters) {
-    double[] values =
-        Arrays.stream(places)
-            .mapToDouble(i -> sign * diameters.applyAsDouble(i))
-            .filter(Double::isFinite)
-            .toArray();
-    double mean = Arrays.stream(values).average().orElse(Double.NaN);
-    double least = Arrays.stream(values).min().orElse(Double.NaN);
-    double greatest = Arrays.stream(values).max().orElse(Double.NaN);
-    return new Spread(mean, least, greatest);
+    double sum = 0;
+    double shares = 0;
+    double least = Double.NaN;
+    double greatest = Double.NaN;
+    for (int i : places) {
+      double value = sign * diameters.applyAsDouble(i);
+      if (Double.isFinite(value)) {
+        double share = field.share(elements[i]);
+        sum += share * value;
+        shares += share;
+        least = value >= least ? least : value;
+        greatest = value <= greatest ? greatest : value;
+      }
+    }
+    return new Spread(sum / shares, least, greatest);
   }
 
   private Optional<Spread> overBall() {
@@ -119,11 +125,13 @@ final class WallMeasurer {
 
   private List<Level> levels() {
     List<Level> levels = new ArrayList<>();
-    int perTurn = field.directions() * field.spec().starts();
-    for (int first = 0; first + perTurn <= elements.length; first += perTurn) {
-      int[] turn = IntStream.range(first, first + perTurn).toArray();
-      double z = (field.height(elements[first]) + field.height(elements[turn[perTurn - 1]])) / 2;
+    int first = 0;
+    for (int left = (int) field.turns(elements); left > 0; left--) {
+      int count = field.within(elements, first, 1);
+      int[] turn = IntStream.range(first, first + count).toArray();
+      double z = (field.height(elements[first]) + field.height(elements[turn[count - 1]])) / 2;
       levels.add(new Level(z, spread(turn, this::pitchDiameter)));
+      first += count;
     }
     return levels;
   }
@@ -132,14 +140,15 @@ final class WallMeasurer {
     double products = 0;
     double squares = 0;
     for (int e : elements) {
+      double weight = field.share(e);
       double ridge = field.ridge(e, up);
       double share = FLANK_END * (field.bottom(e) - ridge);
       double from = Math.max(ridge + share, field.depth(0));
       double to = Math.min(field.bottom(e) - share, field.depth(field.depths() - 1));
       for (int k = 0; k < FLANK_POINTS; k++) {
         double off = (to - from) * (k / (FLANK_POINTS - 1.0) - 0.5);
-        products += off * field.flankAt(e, (from + to) / 2 + off, up);
-        squares += off * off;
+        products += weight * off * field.flankAt(e, (from + to) / 2 + off, up);
+        squares += weight * off * off;
       }
     }
     return Math.atan(-products / squares);
@@ -178,9 +187,12 @@ final class WallMeasurer {
     int first = elements.length - below.length;
     double[] wider =
         IntStream.range(0, first)
+            .filter(i -> field.isEven(elements[i]))
             .mapToDouble(i -> line.depth(i) - others.depthAt(elements[i]))
             .sorted()
             .toArray();
-    return OptionalDouble.of(2 * wider[first / 2]);
+    return wider.length == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(2 * wider[wider.length / 2]);
   }
 }
