@@ -172,7 +172,7 @@ final class DirectionSearch {
   private boolean strays(int i, long groove) {
     double[][] s = new double[6][];
     double[] h = new double[5];
-    for (int k = 0; k < 6; k++) {
+    for (int k = 0; k < s.length; k++) {
       s[k] = reading(i - 2 + k).of(number(groove, i - 2 + k));
     }
     for (int k = 0; k < 5; k++) {
@@ -192,13 +192,16 @@ final class DirectionSearch {
 
   /** How far the value dips below the straight line on the middle interval, about (mm). */
   private static double stray(double[][] s, double[] h, int k) {
-    double[] c = new double[4];
-    for (int j = 0; j < 4; j++) {
-      c[j] = curvature(s, h, j, k);
-    }
+    double left = curvature(s, h, 1, k);
+    double right = curvature(s, h, 2, k);
     // At an end without a neighbour beyond, the other end speaks for both.
-    double a = Double.isNaN(c[1]) ? c[2] : c[1];
-    double b = Double.isNaN(c[2]) ? c[1] : c[2];
+    double a = Double.isNaN(left) ? right : left;
+    double b = Double.isNaN(right) ? left : right;
+    double widest = h[2] * (h[1] + h[2] + h[3]) / 2;
+    if (!(Math.min(Math.abs(a), Math.abs(b)) * widest > DIP)) {
+      return 0;
+    }
+    double[] c = {curvature(s, h, 0, k), left, right, curvature(s, h, 3, k)};
     if (!(a * b > 0)) {
       return a * b < 0 ? jump(s, h, k) : 0;
     }

@@ -48,7 +48,7 @@ final class EndEdges {
     double inside = field.height(first);
     double at = end + within - sense * field.flankAt(first, crest, up);
     for (int i = 0; i < MOST_READS && Math.abs(at - inside) > 2 * WITHIN; i++) {
-      double flank = farthest(field.at(at), crest, up);
+      double flank = field.flankOn(at, crest, up);
       if (Double.isFinite(flank)) {
         inside = at;
         at = end + within - sense * flank;
@@ -57,17 +57,6 @@ final class EndEdges {
       }
     }
     return OptionalDouble.of(inside);
-  }
-
-  /** The flank of the start that has one; starts meet the end alike. */
-  private static double farthest(WallField at, double crest, boolean up) {
-    for (int e = 0; e < at.size(); e++) {
-      double flank = at.flankAt(e, crest, up);
-      if (Double.isFinite(flank)) {
-        return flank;
-      }
-    }
-    return Double.NaN;
   }
 
   /** The element that has the flank at a depth and lies nearest to an end, or beyond it. */

@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class RoomRows {
   /** Directions are at most so far apart for a gauge (rad). */
-  private static final double APART = Angles.TURN / 240;
+  private static final double APART = Angles.TURN / 120;
 
   /** What a gauge finds at one place. */
   record Row(

@@ -133,6 +133,19 @@ public final class WallField {
     return new WallField(read, at, new boolean[at.theta.length]);
   }
 
+  /**
+   * Distance of a flank from the helix at a height of the helix and a depth (mm), read there;
+   * infinite where it is free, not a number where there is no groove.
+   */
+  double flankOn(double z, double depth, boolean up) {
+    double theta = Angles.normalised((z - read.phase) / read.winding.rise());
+    double pitch = read.winding.pitch();
+    WallLine line =
+        WallLine.read(read.wall, read.through, theta, read.winding.turned(depth));
+    int i = line.nearest(z, z - pitch / 4, z + pitch / 4, 0);
+    return i < 0 ? Double.NaN : up ? line.high(i) - z : z - line.low(i);
+  }
+
   /** The thread wanted. */
   public ThreadSpec spec() {
     return read.spec;

@@ -23,6 +23,12 @@ final class WallMeasurer {
   /** Turns below the first that a bell-mouth is held against (1). */
   private static final double TURNS_BELOW = 2;
 
+  /**
+   * Share of a turn that is left out at both ends of what functional diameters are about (1): where
+   * the flanks run out they do so at every depth in another direction.
+   */
+  private static final double BARE_ENDS = 1.0 / 12;
+
   private final WallField field;
   private final FullForm form;
   private final int[] elements;
@@ -50,8 +56,10 @@ final class WallMeasurer {
   }
 
   private WallMeasures measures() {
-    double low = field.height(elements[elements.length - 1]);
-    double high = field.height(elements[0]);
+    double lead = field.spec().lead();
+    double bare = field.turns(elements) >= 2 ? BARE_ENDS * lead : 0;
+    double low = field.height(elements[elements.length - 1]) + bare;
+    double high = field.height(elements[0]) - bare;
     Spread bottoms = spread(all(), i -> across.at(i, k -> field.bottom(elements[k])));
     Spread ridges = spread(all(), i -> across.at(i, this::ridge));
     return new WallMeasures(
