@@ -51,7 +51,8 @@ final class Across {
         high = middle;
       }
     }
-    double width = (low + 1 < n ? field.angle(low + 1) : field.angle(0) + Angles.TURN) - field.angle(low);
+    double width =
+        (low + 1 < n ? field.angle(low + 1) : field.angle(0) + Angles.TURN) - field.angle(low);
     double share = (wanted - field.angle(low)) / width;
     opposite[d] = low;
     behind[d] = wanted - field.angle(low) > 2 * SAME ? share : 0;

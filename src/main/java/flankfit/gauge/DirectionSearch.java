@@ -13,8 +13,8 @@ import java.util.List;
  * round.
  *
  * <p>A dip in the room of a gauge between two directions lets too large a gauge pass; a hump lies
- * beyond what the directions themselves tell and harms nobody. Of a flank's own place a hump counts,
- * which is a mark in the metal.
+ * beyond what the directions themselves tell and harms nobody. Of a flank's own place a hump
+ * counts, which is a mark in the metal.
  */
 final class DirectionSearch {
   /** How far rooms of gauges may dip between directions (mm along the axis). */

@@ -52,8 +52,7 @@ final class FieldSampler {
     }
     this.mouth = Double.isFinite(highest) ? highest : wall.bottom();
     this.farMouth = Double.isFinite(lowest) ? lowest : wall.top();
-    this.even =
-        IntStream.range(0, directions).parallel().mapToObj(i -> read(sections[i])).toList();
+    this.even = IntStream.range(0, directions).parallel().mapToObj(i -> read(sections[i])).toList();
   }
 
   private WallSection section(double theta) {
@@ -89,7 +88,8 @@ final class FieldSampler {
     double near = winding.pitch() / 4;
     for (int start = 0; start < spec.starts(); start++) {
       double theta = Angles.normalised((z - phase - start * winding.pitch()) / winding.rise());
-      found.add(DirectionReading.of(section(theta), reader(), phase, z - near, z + near, Double.NaN));
+      found.add(
+          DirectionReading.of(section(theta), reader(), phase, z - near, z + near, Double.NaN));
     }
     return new FieldColumns(found, ladder.length, 0);
   }

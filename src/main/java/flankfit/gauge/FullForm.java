@@ -43,7 +43,8 @@ final class FullForm {
   private int[] withoutRunOut(int[] full) {
     double quarter = field.spec().lead() / 4;
     int last = full.length - 1;
-    if (full.length < 2 || field.height(full[0]) - field.height(full[last]) <= 2 * quarter) {
+    if (field.turns(full) < 0.5
+        || field.height(full[0]) - field.height(full[last]) <= 2 * quarter) {
       return full;
     }
     PitchLine line = new PitchLine(field, full);

@@ -75,7 +75,8 @@ public record PlainTravel(
     double above = room.getAsDouble();
     StopSearch search = new StopSearch(field, rooms, at -> Rooms.plain(at, diameter), room);
     double reached = search.between(last, above, rooms.height(e), below);
-    room.getAsDouble();
+    largest.clear();
+    largest.fit(0, search.isFound() ? e - 1 : e);
     int touched = Arrays.stream(largest.contacts(0)).max().orElse(e * LargestGauge.KINDS);
     double z = Math.min(field.top(), reached + rooms.winding().pitch() / 2);
     OptionalDouble theta = OptionalDouble.of(rooms.theta(touched / LargestGauge.KINDS));

@@ -15,8 +15,7 @@ final class RoomRows {
   private static final double APART = Angles.TURN / 120;
 
   /** What a gauge finds at one place. */
-  record Row(
-      double theta, double height, double up, double down, double crest, boolean isRead) {
+  record Row(double theta, double height, double up, double down, double crest, boolean isRead) {
     boolean isOpen() {
       return up == Double.POSITIVE_INFINITY
           && down == Double.POSITIVE_INFINITY

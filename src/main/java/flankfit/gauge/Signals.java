@@ -34,8 +34,8 @@ final class Signals {
    * @param field readings of one direction
    * @param lowest height from which grooves count (mm)
    * @param highest height up to which they count (mm)
-   * @return one row for each groove, without values where it does not count; not numbers among
-   *     them where nothing stands
+   * @return one row for each groove, without values where it does not count; not numbers among them
+   *     where nothing stands
    */
   static double[][] of(WallField field, double lowest, double highest) {
     FlankRoom go = new FlankRoom(field, ThreadGauge.go(field.spec()));

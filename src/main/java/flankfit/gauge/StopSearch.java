@@ -27,7 +27,7 @@ final class StopSearch {
 
   private double stands;
   private double stops;
-  private Rooms atStop;
+  private boolean found;
 
   /**
    * A search.
@@ -48,7 +48,7 @@ final class StopSearch {
 
   /**
    * Searches between a height at which the gauge stands and one at which it does not (mm), and
-   * leaves in the rooms what the gauge meets where it stops.
+   * leaves in the rooms what was read of what the gauge meets where it stops.
    *
    * @param roomAbove room at the height where it stands (mm)
    * @param roomBelow room at the other (mm), or not a number
@@ -57,7 +57,7 @@ final class StopSearch {
   double between(double from, double roomAbove, double to, double roomBelow) {
     stands = from;
     stops = to;
-    atStop = roomsOf.apply(field.at(to));
+    Rooms atStop = null;
     double above = roomAbove;
     double below = roomBelow;
     for (int i = 0; i < MOST_READS && Math.abs(stops - stands) > NEAR; i++) {
@@ -68,22 +68,30 @@ final class StopSearch {
       Rooms there = roomsOf.apply(field.at(z));
       int before = rooms.extras();
       rooms.take(there);
-      double found = room.getAsDouble();
-      if (found >= 0) {
+      double left = room.getAsDouble();
+      if (left >= 0) {
         stands = z;
-        above = found;
+        above = left;
       } else {
         rooms.leave(before);
         atStop = there;
         stops = z;
-        below = found;
+        below = left;
       }
-      if (Math.abs(found) < NO_ROOM) {
+      if (Math.abs(left) < NO_ROOM) {
         stands = z;
         break;
       }
     }
-    rooms.take(atStop);
+    found = atStop != null;
+    if (found) {
+      rooms.take(atStop);
+    }
     return stands;
+  }
+
+  /** Whether it is among what was read that the gauge does not stand; else it is where it began. */
+  boolean isFound() {
+    return found;
   }
 }

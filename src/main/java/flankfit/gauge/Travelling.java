@@ -62,9 +62,8 @@ final class Travelling {
    * (mm); not a number when the crest lets none go there.
    */
   double clearanceTo(double height) {
-    for (int step = 0;
-        step < rooms.size() && !isBeyond(rooms.height(element(step)), height);
-        step++) {
+    int step = 0;
+    for (; step < rooms.size() && !isBeyond(rooms.height(element(step)), height); step++) {
       int element = element(step);
       while (Math.abs(rooms.height(element(rear)) - rooms.height(element)) > gauge.length()) {
         rear++;
@@ -75,6 +74,16 @@ final class Travelling {
           return Double.NaN;
         }
       }
+    }
+    if (step > 0 && height >= field.bottom() && height <= field.top()) {
+      // Flanks may run out here, so that the very height counts.
+      rooms.take(Rooms.of(field.at(height), gauge));
+      double room = roomBefore(step) - slack();
+      rooms.leave(0);
+      if (Double.isNaN(room)) {
+        return room;
+      }
+      tightest = Math.min(tightest, own + room);
     }
     return Math.min(rooms.winding().pitch(), 2 * (tightest - own) / rooms.winding().tan());
   }
@@ -128,12 +137,12 @@ final class Travelling {
   private Travel stopped(int step, double before) {
     double now = rooms.height(element(step));
     double last = step > 0 ? rooms.height(element(step - 1)) : now;
-    int low = step > 0 ? lowest(step - 1) : 0;
-    int high = step > 0 ? highest(step - 1) : -1;
     StopSearch search =
-        new StopSearch(field, rooms, at -> Rooms.of(at, gauge), () -> room(low, high));
+        new StopSearch(field, rooms, at -> Rooms.of(at, gauge), () -> roomBefore(step));
     double found = crestBlocked ? Double.NaN : largest.height() - own;
     double z = search.between(last, before - own + slack(), now, found + slack());
+    int low = search.isFound() ? lowestBefore(step) : lowest(step);
+    int high = search.isFound() ? highestBefore(step) : highest(step);
     largest.clear();
     crestBlocked = !largest.fit(low, high);
     if (!crestBlocked) {
@@ -149,10 +158,19 @@ final class Travelling {
     return result(Math.max(0, turns(z)), z, End.STOPPED, clearance(tightest));
   }
 
-  /** Room beyond the gauge's own size in a range and what was taken in beside it (mm). */
-  private double room(int low, int high) {
+  /** Room beyond the gauge's own size before a step and in what was taken in beside (mm). */
+  private double roomBefore(int step) {
     largest.clear();
-    return largest.fit(low, high) ? largest.height() - own + slack() : Double.NaN;
+    boolean stands = largest.fit(lowestBefore(step), highestBefore(step));
+    return stands ? largest.height() - own + slack() : Double.NaN;
+  }
+
+  private int lowestBefore(int step) {
+    return step > 0 ? lowest(step - 1) : 0;
+  }
+
+  private int highestBefore(int step) {
+    return step > 0 ? highest(step - 1) : -1;
   }
 
   /** Less than nothing that a gauge may lack and still go (mm). */

@@ -44,7 +44,9 @@ public final class WallField {
         new FieldColumns(
             readings,
             read.ladder.length,
-            readings.size() > 1 ? read.winding.hand() * read.spec.starts() : 0),
+            readings == read.even() || readings.size() == 1
+                ? 0
+                : read.winding.hand() * read.spec.starts()),
         evenOnes(read, readings));
   }
 
@@ -140,8 +142,7 @@ public final class WallField {
   double flankOn(double z, double depth, boolean up) {
     double theta = Angles.normalised((z - read.phase) / read.winding.rise());
     double pitch = read.winding.pitch();
-    WallLine line =
-        WallLine.read(read.wall, read.through, theta, read.winding.turned(depth));
+    WallLine line = WallLine.read(read.wall, read.through, theta, read.winding.turned(depth));
     int i = line.nearest(z, z - pitch / 4, z + pitch / 4, 0);
     return i < 0 ? Double.NaN : up ? line.high(i) - z : z - line.low(i);
   }

@@ -48,12 +48,18 @@ final class Swath {
     return down;
   }
 
-  /** Adds the stretch that one span opens for a row at the tip, when the tip's height at its nearest is z. */
+  /**
+   * Adds the stretch that one span opens for a row at the tip, when the tip's height at its nearest
+   * is z.
+   */
   void open(Span span, double z, Openings out) {
     out.add(z - span.down(down), z + span.up(up));
   }
 
-  /** Adds what a row at the tip opens while the distance from the line stays and the tip goes up or down. */
+  /**
+   * Adds what a row at the tip opens while the distance from the line stays and the tip goes up or
+   * down.
+   */
   void open(double distance, double zLow, double zHigh, Openings out) {
     out.add(zLow - down.width(distance), zHigh + up.width(distance));
   }
