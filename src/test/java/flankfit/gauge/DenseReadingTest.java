@@ -53,8 +53,8 @@ class DenseReadingTest {
     usual.put("lead too long", job -> job.lead = 1.507);
     usual.put("small mill", job -> mill(job, 8));
     usual.put("large mill", job -> mill(job, 17.5));
-    usual.put("ground teeth", job -> ground(job));
-    usual.put("two passes that do not meet", job -> twice(job));
+    usual.put("ground teeth", DenseReadingTest::ground);
+    usual.put("two passes that do not meet", DenseReadingTest::twice);
     List<Kind> kinds = new ArrayList<>();
     usual.forEach((name, change) -> kinds.add(new Kind(name, job(change), path -> path)));
     kinds.add(new Kind("oval path", job(j -> {}), p -> p.stretched(0, 0, 1.0033, 0.9967)));
@@ -118,7 +118,7 @@ class DenseReadingTest {
     boolean same = true;
     for (Sweep sweep : wall.sweeps()) {
       CutterPath path = kind.change().apply(sweep.path());
-      same &= path == sweep.path();
+      same &= path.equals(sweep.path());
       sweeps.add(new Sweep(sweep.cutter(), path, sweep.inward()));
     }
     SweptWall.Range range = new SweptWall.Range(wall.bottom(), wall.top());

@@ -20,9 +20,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RealInvariancesTest {
   private static final double DIRECTION = Angles.TURN / WallField.DIRECTIONS;
 
-  /** Turned by other than whole directions of the reading (mm). */
-  private static final double BETWEEN = 1e-4;
-
   /** A kind of defect, to be made anew for each change. */
   private enum Defect {
     NONE,
