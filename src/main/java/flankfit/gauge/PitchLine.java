@@ -107,8 +107,18 @@ final class PitchLine {
   private double[] fit(double[] values, int terms) {
     boolean[] counts = new boolean[elements.length];
     int fitted = fittedCount();
-    Arrays.fill(counts, 0, fitted, true);
-    double[] fit = fit(values, terms, counts);
+    int told = 0;
+    for (int i = 0; i < fitted; i++) {
+      counts[i] = Double.isFinite(values[i]);
+      told += counts[i] ? 1 : 0;
+    }
+    double[] fit = new double[TERMS];
+    if (told < fitted / 2 + TERMS) {
+      // Most grooves are too broken to be half the pitch wide anywhere: there is no line.
+      Arrays.fill(fit, Double.NaN);
+      return fit;
+    }
+    fit = fit(values, terms, counts);
     for (int round = 0; round < ROUNDS; round++) {
       double[] off = new double[fitted];
       for (int i = 0; i < off.length; i++) {
@@ -116,7 +126,7 @@ final class PitchLine {
       }
       double[] sorted = off.clone();
       Arrays.sort(sorted);
-      double far = Math.max(Tolerance.MODEL.value(), FAR_OFF * sorted[sorted.length / 2]);
+      double far = Math.max(Tolerance.MODEL.value(), FAR_OFF * sorted[told / 2]);
       for (int i = 0; i < off.length; i++) {
         counts[i] = off[i] <= far;
       }
@@ -168,6 +178,11 @@ final class PitchLine {
       sum += fit[r] * at[r];
     }
     return sum;
+  }
+
+  /** Whether most grooves have a pitch line; without, nothing is fitted. */
+  boolean isTold() {
+    return !Double.isNaN(depthFit[0]) && !Double.isNaN(middleFit[0]);
   }
 
   int count() {

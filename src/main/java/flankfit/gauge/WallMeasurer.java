@@ -50,9 +50,11 @@ final class WallMeasurer {
     int[] elements =
         Arrays.stream(form.elements()).filter(e -> field.height(e) >= wantedBottom).toArray();
     boolean turn = field.turns(elements) >= 1;
-    return turn
-        ? Optional.of(new WallMeasurer(field, form, elements).measures())
-        : Optional.empty();
+    if (!turn) {
+      return Optional.empty();
+    }
+    WallMeasurer measurer = new WallMeasurer(field, form, elements);
+    return measurer.line.isTold() ? Optional.of(measurer.measures()) : Optional.empty();
   }
 
   private WallMeasures measures() {
