@@ -28,7 +28,7 @@ public record Departure(double depth, double theta, double z, Flank flank) {
    */
   public static Optional<Departure> within(WallField field, double from, double sweep) {
     int[] full = new FullForm(field).elements();
-    return full.length < field.directions() * field.spec().starts()
+    return field.turns(full) < 1
         ? Optional.empty()
         : within(field, new PitchLine(field, full), from, sweep);
   }
@@ -56,7 +56,7 @@ public record Departure(double depth, double theta, double z, Flank flank) {
     for (int i = 0; i < off.length; i++) {
       off[i] = off(field, line, i, flank, step);
     }
-    double usual = median(off);
+    double usual = usual(field, line, off);
     Departure deepest = than;
     for (int i = 0; i < off.length; i++) {
       double depth = (off[i] - usual) / tan;
@@ -85,12 +85,13 @@ public record Departure(double depth, double theta, double z, Flank flank) {
     return Double.isFinite(at) ? at - middle - cone : Double.NaN;
   }
 
-  private static double median(double[] values) {
+  /** The median over the directions spread evenly. */
+  private static double usual(WallField field, PitchLine line, double[] values) {
     double[] sorted = new double[values.length];
     int count = 0;
-    for (double value : values) {
-      if (Double.isFinite(value)) {
-        sorted[count++] = value;
+    for (int i = 0; i < values.length; i++) {
+      if (Double.isFinite(values[i]) && field.isEven(line.element(i))) {
+        sorted[count++] = values[i];
       }
     }
     Arrays.sort(sorted, 0, count);

@@ -11,8 +11,8 @@ final class FullForm {
   /** Share of the pitch by which bottom and ridges may stand short of the usual ones (1). */
   private static final double SHORT = 0.05;
 
-  /** Share of the pitch by which flanks at the ends may stand nearer than the others (1). */
-  private static final double RUN_OUT = 0.002;
+  /** How much nearer than the others flanks at the ends may stand (mm). */
+  private static final double RUN_OUT = 2e-5;
 
   private final WallField field;
   private final int[] elements;
@@ -25,10 +25,11 @@ final class FullForm {
         IntStream.range(0, field.size())
             .filter(e -> Double.isFinite(width(e)) && Double.isFinite(field.bottom(e)))
             .toArray();
-    this.usualBottom = median(Arrays.stream(grooves).mapToDouble(field::bottom).toArray());
+    int[] even = Arrays.stream(grooves).filter(field::isEven).toArray();
+    this.usualBottom = median(Arrays.stream(even).mapToDouble(field::bottom).toArray());
     this.usualRidge =
         median(
-            Arrays.stream(grooves)
+            Arrays.stream(even)
                 .mapToDouble(e -> Math.max(field.ridge(e, true), field.ridge(e, false)))
                 .toArray());
     this.elements = withoutRunOut(Arrays.stream(grooves).filter(this::isFull).toArray());
@@ -36,27 +37,28 @@ final class FullForm {
 
   /**
    * Leaves out where the flanks of the first and last groove are not yet cut to the full: the
-   * cutter passes there once only. That is less than a quarter of a turn.
+   * cutter passes there once only. That is a quarter of a turn at most, and ends where the flanks
+   * are as far as the others, so that it does not hang on where exactly a reading is.
    */
   private int[] withoutRunOut(int[] full) {
-    int most = field.directions() * field.spec().starts() / 4;
-    if (full.length <= 2 * most) {
+    double quarter = field.spec().lead() / 4;
+    int last = full.length - 1;
+    if (field.turns(full) < 0.5
+        || field.height(full[0]) - field.height(full[last]) <= 2 * quarter) {
       return full;
     }
     PitchLine line = new PitchLine(field, full);
+    double highest = field.height(full[0]) - quarter;
+    double lowest = field.height(full[last]) + quarter;
     int from = 0;
-    while (from < most && isTight(line, from)) {
+    while (field.height(full[from]) > highest && line.depthOff(from) < -RUN_OUT) {
       from++;
     }
-    int to = full.length;
-    while (full.length - to < most && isTight(line, to - 1)) {
+    int to = last;
+    while (field.height(full[to]) < lowest && line.depthOff(to) < -RUN_OUT) {
       to--;
     }
-    return Arrays.copyOfRange(full, from, to);
-  }
-
-  private boolean isTight(PitchLine line, int i) {
-    return line.depthOff(i) < -RUN_OUT * field.spec().pitch();
+    return Arrays.copyOfRange(full, from, to + 1);
   }
 
   private double width(int e) {
@@ -64,7 +66,18 @@ final class FullForm {
     return field.flankAt(e, depth, true) + field.flankAt(e, depth, false);
   }
 
+  /** The same of an element of another reading of the wall. */
+  boolean isWhole(WallField other, int e) {
+    double depth = other.pitchLine();
+    double width = other.flankAt(e, depth, true) + other.flankAt(e, depth, false);
+    return Double.isFinite(width) && Double.isFinite(other.bottom(e)) && isFull(other, e);
+  }
+
   private boolean isFull(int e) {
+    return isFull(field, e);
+  }
+
+  private boolean isFull(WallField field, int e) {
     double slack = SHORT * field.spec().pitch();
     double ridge = Math.max(field.ridge(e, true), field.ridge(e, false));
     return field.bottom(e) >= usualBottom - slack && ridge <= usualRidge + slack;

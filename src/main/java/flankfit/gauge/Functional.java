@@ -33,8 +33,8 @@ public record Functional(double diameter, DecidedBy decidedBy, double shiftX, do
     Functional flanks = flanks(field, play, low, high);
     Rooms rooms = Rooms.of(field, ThreadGauge.go(field.spec()));
     LargestGauge largest = new LargestGauge(rooms, play == Play.FREE, false);
-    int first = first(field, high);
-    int last = last(field, low);
+    int first = first(rooms, high);
+    int last = last(rooms, low);
     boolean crest = false;
     if (!largest.fit(first, last)) {
       largest = new LargestGauge(rooms, play == Play.FREE, true);
@@ -50,7 +50,7 @@ public record Functional(double diameter, DecidedBy decidedBy, double shiftX, do
   static Functional flanks(WallField field, Play play, double low, double high) {
     Rooms rooms = Rooms.flanksOnly(field, ThreadGauge.goRelieved(field.spec()));
     LargestGauge largest = new LargestGauge(rooms, play == Play.FREE, false);
-    largest.fit(first(field, high), last(field, low));
+    largest.fit(first(rooms, high), last(rooms, low));
     return of(rooms, largest, rooms.decidedBy(largest));
   }
 
@@ -60,20 +60,20 @@ public record Functional(double diameter, DecidedBy decidedBy, double shiftX, do
         rooms.diameter(largest.height()), by, scale * largest.shift(0), scale * largest.shift(1));
   }
 
-  private static int first(WallField field, double high) {
+  private static int first(Rooms rooms, double high) {
     int e = 0;
-    while (e < field.size() && field.height(e) > high) {
+    while (e < rooms.size() && rooms.height(e) > high) {
       e++;
     }
-    if (e == field.size()) {
+    if (e == rooms.size()) {
       throw new IllegalArgumentException("no groove lies below " + high);
     }
     return e;
   }
 
-  private static int last(WallField field, double low) {
-    int e = field.size() - 1;
-    while (e >= 0 && field.height(e) < low) {
+  private static int last(Rooms rooms, double low) {
+    int e = rooms.size() - 1;
+    while (e >= 0 && rooms.height(e) < low) {
       e--;
     }
     if (e < 0) {

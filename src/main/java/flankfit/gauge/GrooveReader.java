@@ -32,6 +32,10 @@ final class GrooveReader {
     this.down = new double[ladder.length];
   }
 
+  int depths() {
+    return ladder.length;
+  }
+
   void read(WallSection section, double height) {
     double quarter = winding.pitch() / 4;
     Arrays.fill(up, Double.NaN);

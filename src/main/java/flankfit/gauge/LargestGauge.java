@@ -25,7 +25,7 @@ final class LargestGauge {
   private static final int BOXES = 7;
 
   /** A row counts as broken from here (mm). */
-  private static final double BROKEN = 1e-10;
+  private static final double BROKEN = 2e-10;
 
   /** What counts as none in a ratio test (1). */
   private static final double NONE = 1e-11;
@@ -41,7 +41,10 @@ final class LargestGauge {
   private final boolean crestGrows;
   private final double[] box = new double[BOXES];
   private final int[] basis = new int[N];
+
+  /** Pitch depth less that of the form itself: near 0, so that few digits are lost. */
   private final double[] place = new double[N];
+
   private final double[] weight = new double[N];
   private final double[] row = new double[N];
   private double[][] inverse = new double[N][N];
@@ -59,7 +62,7 @@ final class LargestGauge {
     this.free = free;
     this.crestGrows = crestGrows;
     double far = rooms.winding().pitch() / 2;
-    box[0] = rooms.pitchHeight() + rooms.winding().pitch();
+    box[0] = rooms.winding().pitch();
     for (int i = 1; i < BOXES; i++) {
       box[i] = far;
     }
@@ -77,7 +80,7 @@ final class LargestGauge {
 
   /** Pitch depth of the largest gauge times tan α (mm). */
   double height() {
-    return place[0];
+    return rooms.pitchHeight() + place[0];
   }
 
   /** Sideways shift along X (0) or Y (1) times tan α (mm). */
@@ -159,8 +162,7 @@ final class LargestGauge {
       }
     }
     for (int i = 0; i < knownCount; i++) {
-      int element = known[i] / KINDS;
-      double excess = element < low || element > high ? 0 : excess(known[i]);
+      double excess = isIn(known[i] / KINDS, low, high) ? excess(known[i]) : 0;
       if (excess > most) {
         most = excess;
         worst = known[i];
@@ -169,10 +171,21 @@ final class LargestGauge {
     return worst;
   }
 
-  /** The worst of the rows of a range. */
+  /** Whether an element lies in a range or is a place taken in beside the elements. */
+  private boolean isIn(int element, int low, int high) {
+    boolean beside = element >= rooms.size() && element < rooms.size() + rooms.extras();
+    return beside || (element >= low && element <= high);
+  }
+
+  /** The worst of the rows of a range and of the places beside. */
   private int worst(int low, int high) {
-    int worst = NOTHING;
-    double most = BROKEN;
+    int worst = worstAmong(low, high, NOTHING);
+    return worstAmong(rooms.size(), rooms.size() + rooms.extras() - 1, worst);
+  }
+
+  private int worstAmong(int low, int high, int than) {
+    int worst = than;
+    double most = than == NOTHING ? BROKEN : excess(than);
     double[] cos = rooms.cos();
     double[] sin = rooms.sin();
     double slip = rooms.slip();
@@ -185,7 +198,7 @@ final class LargestGauge {
       double turned = a + slip * (x * sin[e] - y * cos[e]);
       double up = h + along + turned - rooms.up(e);
       double down = h + along - turned - rooms.down(e);
-      double crest = crestGrows ? h + along - rooms.growing(e) : along - rooms.crest(e);
+      double crest = (crestGrows ? h + along : along) - rooms.crest(e);
       double broken = Math.max(crest, Math.max(up, down));
       if (broken > most) {
         most = broken;
@@ -222,7 +235,7 @@ final class LargestGauge {
       row[1] = 0;
       row[2] = cos;
       row[3] = sin;
-      return crestGrows ? rooms.growing(e) : rooms.crest(e);
+      return rooms.crest(e);
     }
     double sense = kind == UP ? 1 : -1;
     row[0] = 1;

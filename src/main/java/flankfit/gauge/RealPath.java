@@ -152,7 +152,7 @@ final class RealPath {
     boolean kinked =
         passes.stream().anyMatch(cut -> cut.teeth().form() instanceof Tool.CutterForm.Measured);
     double[] ladder = kinked ? DepthLadder.ofKinked(found.spec()) : DepthLadder.of(found.spec());
-    return WallField.sample(wall, found.spec(), isThrough(), WallField.DIRECTIONS, ladder);
+    return WallField.sample(wall, found.spec(), isThrough(), ladder);
   }
 
   /** Index on the tape of a move of a sweep of the wall. */

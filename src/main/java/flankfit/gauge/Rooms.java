@@ -1,8 +1,12 @@
 package flankfit.gauge;
 
 import flankfit.gauge.Fit.DecidedBy;
+import flankfit.gauge.RoomRows.Row;
+import flankfit.unit.Angles;
 import flankfit.unit.Tolerance;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * The room that each element of a wall leaves a form of gauge: on both flanks and at the crest, as
@@ -13,50 +17,85 @@ final class Rooms {
   /** Share of the load from which a place counts as touched (1). */
   static final double TOUCHED = 1e-6;
 
+  /** Directions nearer than this are one (rad). */
+  private static final double SAME = 1e-6;
+
   private final Winding winding;
   private final double pitchHeight;
-  private final double[] up;
-  private final double[] down;
-  private final double[] crest;
-  private final double[] cos;
-  private final double[] sin;
+  private final int size;
   private final double slip;
+  private double[] up;
+  private double[] down;
+  private double[] crest;
+  private double[] cos;
+  private double[] sin;
+  private double[] theta;
+  private double[] height;
+  private final boolean[] isRead;
+  private int extras;
 
-  private Rooms(WallField field, double diameter) {
+  private Rooms(WallField field, double diameter, List<Row> rows) {
     this.winding = field.winding();
-    this.pitchHeight = winding.turned(diameter / 2) * winding.tan();
+    this.pitchHeight = pitchHeight(field, diameter);
     this.slip = winding.sign() * winding.rise() / (field.spec().basicPitch() / 2 * winding.tan());
-    this.up = new double[field.size()];
-    this.down = new double[field.size()];
-    this.crest = new double[field.size()];
-    this.cos = new double[field.size()];
-    this.sin = new double[field.size()];
-    for (int e = 0; e < field.size(); e++) {
-      cos[e] = Math.cos(field.theta(e));
-      sin[e] = Math.sin(field.theta(e));
+    this.size = rows.size();
+    this.up = rows.stream().mapToDouble(Row::up).toArray();
+    this.down = rows.stream().mapToDouble(Row::down).toArray();
+    this.crest = rows.stream().mapToDouble(Row::crest).toArray();
+    this.theta = rows.stream().mapToDouble(Row::theta).toArray();
+    this.height = rows.stream().mapToDouble(Row::height).toArray();
+    this.isRead = new boolean[size];
+    for (int e = 0; e < size; e++) {
+      isRead[e] = rows.get(e).isRead();
     }
+    this.cos = Arrays.stream(theta).map(Math::cos).toArray();
+    this.sin = Arrays.stream(theta).map(Math::sin).toArray();
+  }
+
+  private static double pitchHeight(WallField field, double diameter) {
+    return field.winding().turned(diameter / 2) * field.winding().tan();
   }
 
   /** The room that a thread gauge finds. */
   static Rooms of(WallField field, ThreadGauge gauge) {
-    Rooms rooms = new Rooms(field, gauge.pitchDiameter());
-    double crestDepth = rooms.winding.turned(gauge.crestRadius());
-    FlankRoom room = new FlankRoom(field, gauge);
-    for (int e = 0; e < field.size(); e++) {
-      rooms.up[e] = room.of(e, true);
-      rooms.down[e] = room.of(e, false);
-      // A crest no deeper than a nanometre beyond the bottom is at the bottom.
-      double over = field.bottom(e) - crestDepth + Tolerance.MODEL.value();
-      rooms.crest[e] = rooms.winding.tan() * over;
-    }
-    return rooms;
+    return new Rooms(field, gauge.pitchDiameter(), rows(field, gauge, true));
   }
 
   /** The room that a thread gauge finds on its flanks, as if it had no crest. */
   static Rooms flanksOnly(WallField field, ThreadGauge gauge) {
-    Rooms rooms = of(field, gauge);
-    Arrays.fill(rooms.crest, Double.POSITIVE_INFINITY);
-    return rooms;
+    return new Rooms(field, gauge.pitchDiameter(), rows(field, gauge, false));
+  }
+
+  /**
+   * The room that a thread gauge finds on its way, with the places where the ends of the wall cut
+   * ridges and grooves off: there it is met first.
+   */
+  static Rooms onTheWay(WallField field, ThreadGauge gauge) {
+    List<Row> rows = rows(field, gauge, true);
+    for (double z : EndEdges.of(field, gauge)) {
+      rows.addAll(rows(field.at(z), gauge, true));
+    }
+    rows.sort(Comparator.comparingDouble(row -> -row.height()));
+    return new Rooms(field, gauge.pitchDiameter(), rows);
+  }
+
+  private static List<Row> rows(WallField field, ThreadGauge gauge, boolean withCrest) {
+    double own = pitchHeight(field, gauge.pitchDiameter());
+    double crestDepth = field.winding().turned(gauge.crestRadius());
+    FlankRoom room = new FlankRoom(field, gauge);
+    return RoomRows.of(
+        field,
+        e -> {
+          // A crest no deeper than a nanometre beyond the bottom is at the bottom.
+          double over = field.bottom(e) - crestDepth + Tolerance.MODEL.value();
+          return new Row(
+              field.theta(e),
+              field.height(e),
+              room.of(e, true) - own,
+              room.of(e, false) - own,
+              withCrest ? field.winding().tan() * over : Double.POSITIVE_INFINITY,
+              true);
+        });
   }
 
   /** The room that the crest of a thread gauge finds, as if it had no flanks. */
@@ -69,15 +108,82 @@ final class Rooms {
 
   /** The room that a plain plug or ring finds between the ridges' crests. */
   static Rooms plain(WallField field, double diameter) {
-    Rooms rooms = new Rooms(field, diameter);
-    double own = rooms.winding.turned(diameter / 2);
-    for (int e = 0; e < field.size(); e++) {
-      double wall = Math.min(field.bottom(e), field.ridge(e, true));
-      rooms.up[e] = Double.POSITIVE_INFINITY;
-      rooms.down[e] = Double.POSITIVE_INFINITY;
-      rooms.crest[e] = rooms.winding.tan() * (wall - own);
+    double own = field.winding().turned(diameter / 2);
+    List<Row> rows =
+        RoomRows.of(
+            field,
+            e -> {
+              double wall = Math.min(field.bottom(e), field.ridge(e, true));
+              return new Row(
+                  field.theta(e),
+                  field.height(e),
+                  Double.POSITIVE_INFINITY,
+                  Double.POSITIVE_INFINITY,
+                  field.winding().tan() * (wall - own),
+                  true);
+            });
+    return new Rooms(field, diameter, rows);
+  }
+
+  /** Takes in places read beside the elements; they come behind those. */
+  void take(Rooms more) {
+    int at = size + extras;
+    up = joined(up, at, more.up);
+    down = joined(down, at, more.down);
+    crest = joined(crest, at, more.crest);
+    cos = joined(cos, at, more.cos);
+    sin = joined(sin, at, more.sin);
+    theta = joined(theta, at, more.theta);
+    height = joined(height, at, more.height);
+    extras += more.size;
+  }
+
+  private static double[] joined(double[] first, int count, double[] more) {
+    double[] all = Arrays.copyOf(first, count + more.length);
+    System.arraycopy(more, 0, all, count, more.length);
+    return all;
+  }
+
+  /** Lets go of places taken in last, but for a number. */
+  void leave(int count) {
+    extras = count;
+  }
+
+  /** Whether an element was read, rather than lies on the straight line between two. */
+  boolean isRead(int element) {
+    return isRead[element];
+  }
+
+  /** Puts what was read in the place of an element's direction. */
+  void put(int element, Rooms there) {
+    for (int i = 0; i < there.size; i++) {
+      if (Math.abs(Math.IEEEremainder(there.theta[i] - theta[element], Angles.TURN)) < SAME) {
+        up[element] = there.up[i];
+        down[element] = there.down[i];
+        crest[element] = there.crest[i];
+      }
     }
-    return rooms;
+    isRead[element] = true;
+  }
+
+  /** Number of elements. */
+  int size() {
+    return size;
+  }
+
+  /** Number of places taken in beside them. */
+  int extras() {
+    return extras;
+  }
+
+  /** Direction of an element or place (rad). */
+  double theta(int element) {
+    return theta[element];
+  }
+
+  /** Height of the helix there (mm). */
+  double height(int element) {
+    return height[element];
   }
 
   Winding winding() {
@@ -89,10 +195,12 @@ final class Rooms {
     return pitchHeight;
   }
 
+  /** Room beyond that which the form itself takes on the upper flank (mm). */
   double up(int element) {
     return up[element];
   }
 
+  /** The same on the lower flank (mm). */
   double down(int element) {
     return down[element];
   }
@@ -100,11 +208,6 @@ final class Rooms {
   /** Room at the crest times tan α (mm). */
   double crest(int element) {
     return crest[element];
-  }
-
-  /** The same as a bound of the pitch depth, for gauges whose crest grows with it (mm). */
-  double growing(int element) {
-    return crest[element] + pitchHeight;
   }
 
   double[] cos() {

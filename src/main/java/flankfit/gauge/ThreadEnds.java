@@ -16,7 +16,7 @@ final class ThreadEnds {
     double last = field.height(elements[elements.length - 1]);
     double end = Math.max(form.lowestGroove(), field.farMouth());
     return new Ends(
-        (first - last) / lead + 1.0 / (field.directions() * field.spec().starts()),
+        (first - last) / lead + field.share(elements[0]) / field.spec().starts(),
         Math.max(0, (field.mouth() - first) / lead),
         Math.max(0, (last - end) / lead),
         chamferDepth(field, form.usualRidge() + WHOLE * field.spec().pitch()),
@@ -27,7 +27,7 @@ final class ThreadEnds {
     Wall wall = field.wall();
     double highest = wall.bottom();
     for (int i = 0; i < field.directions(); i++) {
-      double theta = 2 * Math.PI * i / field.directions();
+      double theta = field.angle(i);
       double radius = field.winding().turned(depth);
       WallLine line = WallLine.read(wall, field.isThrough(), theta, radius);
       double metal = line.low(line.count() - 1);

@@ -34,20 +34,20 @@ final class Travelling {
     this.gauge = gauge;
     this.from = from;
     this.play = play;
-    this.rooms = Rooms.of(field, gauge);
+    this.rooms = Rooms.onTheWay(field, gauge);
     this.largest = new LargestGauge(rooms, play == Play.FREE, false);
     this.own = rooms.pitchHeight();
   }
 
   Travel travel() {
-    for (int step = 0; step < field.size(); step++) {
+    for (int step = 0; step < rooms.size(); step++) {
       int element = element(step);
-      while (Math.abs(field.height(element(rear)) - field.height(element)) > gauge.length()) {
+      while (Math.abs(rooms.height(element(rear)) - rooms.height(element)) > gauge.length()) {
         rear++;
       }
       if (largest.isBrokenBy(element)) {
         double before = largest.height();
-        if (!advance(step)) {
+        if (!goesOn(step)) {
           return stopped(step, before);
         }
       }
@@ -62,25 +62,54 @@ final class Travelling {
    * (mm); not a number when the crest lets none go there.
    */
   double clearanceTo(double height) {
-    for (int step = 0;
-        step < field.size() && !isBeyond(field.height(element(step)), height);
-        step++) {
+    int step = 0;
+    for (; step < rooms.size() && !isBeyond(rooms.height(element(step)), height); step++) {
       int element = element(step);
-      while (Math.abs(field.height(element(rear)) - field.height(element)) > gauge.length()) {
+      while (Math.abs(rooms.height(element(rear)) - rooms.height(element)) > gauge.length()) {
         rear++;
       }
       if (largest.isBrokenBy(element)) {
-        advance(step);
+        goesOn(step);
         if (crestBlocked) {
           return Double.NaN;
         }
       }
+    }
+    if (step > 0 && height >= field.bottom() && height <= field.top()) {
+      // Flanks may run out here, so that the very height counts.
+      rooms.take(Rooms.of(field.at(height), gauge));
+      double room = roomBefore(step) - slack();
+      rooms.leave(0);
+      if (Double.isNaN(room)) {
+        return room;
+      }
+      tightest = Math.min(tightest, own + room);
     }
     return Math.min(rooms.winding().pitch(), 2 * (tightest - own) / rooms.winding().tan());
   }
 
   private boolean isBeyond(double height, double wanted) {
     return from == From.MOUTH ? height < wanted : height > wanted;
+  }
+
+  /** Takes the next element in; what is only thought to lie there is read before it stops all. */
+  private boolean goesOn(int step) {
+    int element = element(step);
+    double tightestBefore = tightest;
+    List<Contact> contactsBefore = tightestContacts;
+    double xBefore = tightestX;
+    double yBefore = tightestY;
+    boolean goes = advance(step);
+    if (!goes && !rooms.isRead(element)) {
+      rooms.put(element, Rooms.of(field.at(rooms.height(element)), gauge));
+      tightest = tightestBefore;
+      tightestContacts = contactsBefore;
+      tightestX = xBefore;
+      tightestY = yBefore;
+      largest.clear();
+      goes = advance(step);
+    }
+    return goes;
   }
 
   /** Takes the next element in; false when the gauge does not go there. */
@@ -98,7 +127,7 @@ final class Travelling {
       }
     }
     crestBlocked = !stands;
-    return stands && largest.height() >= own - Tolerance.MODEL.value() * rooms.winding().tan() / 2;
+    return stands && largest.height() >= own - slack();
   }
 
   private boolean fit(int step) {
@@ -106,18 +135,47 @@ final class Travelling {
   }
 
   private Travel stopped(int step, double before) {
-    double now = field.height(element(step));
-    double last = step > 0 ? field.height(element(step - 1)) : now;
-    double share = before > own ? (before - own) / (before - largest.height()) : 0;
-    double z = crestBlocked ? last : last + share * (now - last);
-    if (crestBlocked) {
+    double now = rooms.height(element(step));
+    double last = step > 0 ? rooms.height(element(step - 1)) : now;
+    StopSearch search =
+        new StopSearch(field, rooms, at -> Rooms.of(at, gauge), () -> roomBefore(step));
+    double found = crestBlocked ? Double.NaN : largest.height() - own;
+    double z = search.between(last, before - own + slack(), now, found + slack());
+    int low = search.isFound() ? lowestBefore(step) : lowest(step);
+    int high = search.isFound() ? highestBefore(step) : highest(step);
+    largest.clear();
+    crestBlocked = !largest.fit(low, high);
+    if (!crestBlocked) {
+      tightest = largest.height();
+      remember(largest);
+    } else {
       // The crest meets metal: no gauge with this crest passes, so its size is asked anew.
       LargestGauge growing = new LargestGauge(rooms, play == Play.FREE, true);
-      growing.fit(lowest(step), highest(step));
+      growing.fit(low, high);
       tightest = growing.height();
       remember(growing);
     }
     return result(Math.max(0, turns(z)), z, End.STOPPED, clearance(tightest));
+  }
+
+  /** Room beyond the gauge's own size before a step and in what was taken in beside (mm). */
+  private double roomBefore(int step) {
+    largest.clear();
+    boolean stands = largest.fit(lowestBefore(step), highestBefore(step));
+    return stands ? largest.height() - own + slack() : Double.NaN;
+  }
+
+  private int lowestBefore(int step) {
+    return step > 0 ? lowest(step - 1) : 0;
+  }
+
+  private int highestBefore(int step) {
+    return step > 0 ? highest(step - 1) : -1;
+  }
+
+  /** Less than nothing that a gauge may lack and still go (mm). */
+  private double slack() {
+    return Tolerance.MODEL.value() * rooms.winding().tan() / 2;
   }
 
   private OptionalDouble clearance(double height) {
@@ -147,8 +205,8 @@ final class Travelling {
 
   private Contact contact(int id) {
     int element = id / LargestGauge.KINDS;
-    double z = field.height(element);
-    return new Contact(Rooms.part(id), field.theta(element), turns(z), z);
+    double z = rooms.height(element);
+    return new Contact(Rooms.part(id), rooms.theta(element), turns(z), z);
   }
 
   private double turns(double z) {
@@ -157,7 +215,7 @@ final class Travelling {
   }
 
   private int element(int step) {
-    return from == From.MOUTH ? step : field.size() - 1 - step;
+    return from == From.MOUTH ? step : rooms.size() - 1 - step;
   }
 
   private int lowest(int step) {

@@ -23,6 +23,12 @@ final class WallMeasurer {
   /** Turns below the first that a bell-mouth is held against (1). */
   private static final double TURNS_BELOW = 2;
 
+  /**
+   * Share of a turn that is left out at both ends of what functional diameters are about (1): where
+   * the flanks run out they do so at every depth in another direction.
+   */
+  private static final double BARE_ENDS = 1.0 / 12;
+
   private final WallField field;
   private final FullForm form;
   private final int[] elements;
@@ -43,15 +49,19 @@ final class WallMeasurer {
     FullForm form = new FullForm(field);
     int[] elements =
         Arrays.stream(form.elements()).filter(e -> field.height(e) >= wantedBottom).toArray();
-    boolean turn = elements.length >= field.directions() * field.spec().starts();
-    return turn
-        ? Optional.of(new WallMeasurer(field, form, elements).measures())
-        : Optional.empty();
+    boolean turn = field.turns(elements) >= 1;
+    if (!turn) {
+      return Optional.empty();
+    }
+    WallMeasurer measurer = new WallMeasurer(field, form, elements);
+    return measurer.line.isTold() ? Optional.of(measurer.measures()) : Optional.empty();
   }
 
   private WallMeasures measures() {
-    double low = field.height(elements[elements.length - 1]);
-    double high = field.height(elements[0]);
+    double lead = field.spec().lead();
+    double bare = field.turns(elements) >= 2 ? BARE_ENDS * lead : 0;
+    double low = field.height(elements[elements.length - 1]) + bare;
+    double high = field.height(elements[0]) - bare;
     Spread bottoms = spread(all(), i -> across.at(i, k -> field.bottom(elements[k])));
     Spread ridges = spread(all(), i -> across.at(i, this::ridge));
     return new WallMeasures(
@@ -93,15 +103,21 @@ final class WallMeasurer {
 
   /** Spread of signed diameters; places without a reading are left out. */
   private Spread spread(int[] places, IntToDoubleFunction diameters) {
-    double[] values =
-        Arrays.stream(places)
-            .mapToDouble(i -> sign * diameters.applyAsDouble(i))
-            .filter(Double::isFinite)
-            .toArray();
-    double mean = Arrays.stream(values).average().orElse(Double.NaN);
-    double least = Arrays.stream(values).min().orElse(Double.NaN);
-    double greatest = Arrays.stream(values).max().orElse(Double.NaN);
-    return new Spread(mean, least, greatest);
+    double sum = 0;
+    double shares = 0;
+    double least = Double.NaN;
+    double greatest = Double.NaN;
+    for (int i : places) {
+      double value = sign * diameters.applyAsDouble(i);
+      if (Double.isFinite(value)) {
+        double share = field.share(elements[i]);
+        sum += share * value;
+        shares += share;
+        least = value >= least ? least : value;
+        greatest = value <= greatest ? greatest : value;
+      }
+    }
+    return new Spread(sum / shares, least, greatest);
   }
 
   private Optional<Spread> overBall() {
@@ -119,11 +135,13 @@ final class WallMeasurer {
 
   private List<Level> levels() {
     List<Level> levels = new ArrayList<>();
-    int perTurn = field.directions() * field.spec().starts();
-    for (int first = 0; first + perTurn <= elements.length; first += perTurn) {
-      int[] turn = IntStream.range(first, first + perTurn).toArray();
-      double z = (field.height(elements[first]) + field.height(elements[turn[perTurn - 1]])) / 2;
+    int first = 0;
+    for (int left = (int) field.turns(elements); left > 0; left--) {
+      int count = field.within(elements, first, 1);
+      int[] turn = IntStream.range(first, first + count).toArray();
+      double z = (field.height(elements[first]) + field.height(elements[turn[count - 1]])) / 2;
       levels.add(new Level(z, spread(turn, this::pitchDiameter)));
+      first += count;
     }
     return levels;
   }
@@ -132,14 +150,15 @@ final class WallMeasurer {
     double products = 0;
     double squares = 0;
     for (int e : elements) {
+      double weight = field.share(e);
       double ridge = field.ridge(e, up);
       double share = FLANK_END * (field.bottom(e) - ridge);
       double from = Math.max(ridge + share, field.depth(0));
       double to = Math.min(field.bottom(e) - share, field.depth(field.depths() - 1));
       for (int k = 0; k < FLANK_POINTS; k++) {
         double off = (to - from) * (k / (FLANK_POINTS - 1.0) - 0.5);
-        products += off * field.flankAt(e, (from + to) / 2 + off, up);
-        squares += off * off;
+        products += weight * off * field.flankAt(e, (from + to) / 2 + off, up);
+        squares += weight * off * off;
       }
     }
     return Math.atan(-products / squares);
@@ -178,9 +197,12 @@ final class WallMeasurer {
     int first = elements.length - below.length;
     double[] wider =
         IntStream.range(0, first)
+            .filter(i -> field.isEven(elements[i]))
             .mapToDouble(i -> line.depth(i) - others.depthAt(elements[i]))
             .sorted()
             .toArray();
-    return OptionalDouble.of(2 * wider[first / 2]);
+    return wider.length == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(2 * wider[wider.length / 2]);
   }
 }

@@ -43,6 +43,15 @@ final class WallSection {
     return theta;
   }
 
+  Winding winding() {
+    return winding;
+  }
+
+  /** How deep the wall is at the mouth's face (mm). */
+  double deepestAtFace() {
+    return deepest(wall.top(), wall.top());
+  }
+
   /** The line at any depth (mm). */
   WallLine at(double depth) {
     int mark = marks.of(depth);

@@ -101,7 +101,7 @@ record ArcLeg(
           whole = span.up(swath.up());
           wholeDown = span.down(swath.down());
         }
-        swath.open(height(a) - wholeDown, height(a) + whole, out);
+        out.add(height(a) - wholeDown, height(a) + whole);
       } else {
         double from = Math.max(low - a, -reach);
         double to = Math.min(high - a, reach);

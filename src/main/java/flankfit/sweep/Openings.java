@@ -19,6 +19,11 @@ final class Openings {
     this.top = top;
   }
 
+  /** Number of stretches added, joined or not. */
+  int size() {
+    return size;
+  }
+
   void add(double from, double to) {
     double a = Math.max(from, bottom);
     double b = Math.min(to, top);

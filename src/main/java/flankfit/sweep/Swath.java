@@ -35,6 +35,11 @@ final class Swath {
     return outside;
   }
 
+  /** Heights of the rows' middles above the tool's lowest point (mm), rising. */
+  double[] heights() {
+    return heights;
+  }
+
   FlankShape up() {
     return up;
   }
@@ -43,21 +48,20 @@ final class Swath {
     return down;
   }
 
-  /** Adds the stretches that one span opens, when the tip's height at its nearest is z. */
+  /**
+   * Adds the stretch that one span opens for a row at the tip, when the tip's height at its nearest
+   * is z.
+   */
   void open(Span span, double z, Openings out) {
-    open(z - span.down(down), z + span.up(up), out);
+    out.add(z - span.down(down), z + span.up(up));
   }
 
-  /** Adds for each row the stretch that a row at the tip's height would open. */
-  void open(double low, double high, Openings out) {
-    for (double height : heights) {
-      out.add(low + height, high + height);
-    }
-  }
-
-  /** Adds what is opened while the distance from the line stays and the tip goes up or down. */
+  /**
+   * Adds what a row at the tip opens while the distance from the line stays and the tip goes up or
+   * down.
+   */
   void open(double distance, double zLow, double zHigh, Openings out) {
-    open(zLow - down.width(distance), zHigh + up.width(distance), out);
+    out.add(zLow - down.width(distance), zHigh + up.width(distance));
   }
 
   /** Whether a tip between two heights can open anything between bottom and top (mm). */

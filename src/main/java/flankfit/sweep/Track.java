@@ -33,8 +33,24 @@ final class Track {
     return near.isEmpty() ? Optional.empty() : Optional.of(new Track(swath, near));
   }
 
-  /** Adds the stretches of a line parallel to the axis that are opened; place as of a leg. */
+  /**
+   * Adds the stretches of a line parallel to the axis that are opened; place as of a leg. All rows
+   * open the same, so what the legs open is joined before it is told for each row: a curve of many
+   * short legs opens one stretch as it passes.
+   */
   void open(double px, double py, Openings out) {
+    Openings ofOne = new Openings(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    openOne(px, py, ofOne);
+    double[] ends = new double[2 * ofOne.size()];
+    int count = ofOne.joined(ends);
+    for (double height : swath.heights()) {
+      for (int i = 0; i < count; i++) {
+        out.add(ends[2 * i] + height, ends[2 * i + 1] + height);
+      }
+    }
+  }
+
+  private void openOne(double px, double py, Openings out) {
     for (int i = 0; i < legs.length; i++) {
       double dx = px - x[i];
       double dy = py - y[i];

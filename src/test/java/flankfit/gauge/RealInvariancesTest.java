@@ -103,7 +103,7 @@ class RealInvariancesTest {
   @MethodSource("defects")
   void turned_about_the_axis(Defect defect) {
     RealAnswer usual = real(defect.job());
-    double angle = 97 * DIRECTION;
+    double angle = 48 * DIRECTION;
     Milled stepped = defect.job();
     stepped.firstAngle = angle;
     RealAnswer onDirections = real(stepped);
@@ -156,11 +156,8 @@ class RealInvariancesTest {
 
   static List<BruteForceGaugeTest.Case> someCases() {
     List<BruteForceGaugeTest.Case> all = BruteForceGaugeTest.cases();
-    // Where the path is hardly larger than the helicoid's base circle the pitch line comes to lie
-    // in
-    // the round corner, whose chords between depths are off by 0.2 micrometres.
     return IntStream.range(0, all.size())
-        .filter(i -> i % 5 == 0 && all.get(i).path() > 1.5 * all.get(i).baseRadius())
+        .filter(i -> i % 5 == 0 || all.get(i).spec().starts() > 1)
         .mapToObj(all::get)
         .toList();
   }

@@ -72,7 +72,7 @@ class TurnsRulingTest {
     Travel travel =
         Travel.of(field, ThreadGauge.go(wall.spec).withPitchDiameter(wall.pitchDiameter() - 0.02));
     assertThat(TravelText.of(travel, true, TEXT))
-        .isEqualTo("GO plug stops after 5.5 turns, Z-11, its crest on the groove's bottom at 231°");
+        .isEqualTo("GO plug stops after 5.5 turns, Z-11, its crest on the groove's bottom at 234°");
     wall.lastGroove = Double.NEGATIVE_INFINITY;
     Travel through =
         Travel.of(
