@@ -68,7 +68,12 @@ final class GrooveReader {
         at = section.atStep(step);
         i = at.nearest(height, low, high, 0);
       }
-      if (i < 0) {
+      // A line that misses the groove's bottom is open before the face only: no flank of it.
+      boolean missed =
+          i >= 0
+              && section.isOutside(at.low(i), at.high(i))
+              && !section.isOutside(line.low(stretch), line.high(stretch));
+      if (i < 0 || missed) {
         break;
       }
       up[step] = at.high(i) - height;

@@ -2,6 +2,7 @@ package flankfit.gauge;
 
 import flankfit.gauge.Fit.DecidedBy;
 import flankfit.gauge.RoomRows.Row;
+import flankfit.gauge.SizeCourse.Form;
 import flankfit.unit.Angles;
 import flankfit.unit.Tolerance;
 import java.util.Arrays;
@@ -58,12 +59,17 @@ final class Rooms {
 
   /** The room that a thread gauge finds. */
   static Rooms of(WallField field, ThreadGauge gauge) {
-    return new Rooms(field, gauge.pitchDiameter(), rows(field, gauge, true));
+    return of(field, gauge, Form.FLANKS_BEHIND_CREST);
+  }
+
+  /** The room that a thread gauge of a form finds. */
+  static Rooms of(WallField field, ThreadGauge gauge, Form form) {
+    return new Rooms(field, gauge.pitchDiameter(), rows(field, gauge, form));
   }
 
   /** The room that a thread gauge finds on its flanks, as if it had no crest. */
   static Rooms flanksOnly(WallField field, ThreadGauge gauge) {
-    return new Rooms(field, gauge.pitchDiameter(), rows(field, gauge, false));
+    return of(field, gauge, Form.FLANKS);
   }
 
   /**
@@ -71,18 +77,32 @@ final class Rooms {
    * ridges and grooves off: there it is met first.
    */
   static Rooms onTheWay(WallField field, ThreadGauge gauge) {
-    List<Row> rows = rows(field, gauge, true);
+    return onTheWay(field, gauge, Form.FLANKS_BEHIND_CREST, Double.NaN);
+  }
+
+  /**
+   * The same for a form of gauge.
+   *
+   * @param wanted a height at which it is read, too (mm); not a number for none
+   */
+  static Rooms onTheWay(WallField field, ThreadGauge gauge, Form form, double wanted) {
+    List<Row> rows = rows(field, gauge, form);
     for (double z : EndEdges.of(field, gauge)) {
-      rows.addAll(rows(field.at(z), gauge, true));
+      rows.addAll(rows(field.at(z), gauge, form));
+    }
+    if (wanted >= field.bottom() && wanted <= field.top()) {
+      rows.addAll(rows(field.at(wanted), gauge, form));
     }
     rows.sort(Comparator.comparingDouble(row -> -row.height()));
     return new Rooms(field, gauge.pitchDiameter(), rows);
   }
 
-  private static List<Row> rows(WallField field, ThreadGauge gauge, boolean withCrest) {
+  private static List<Row> rows(WallField field, ThreadGauge gauge, Form form) {
     double own = pitchHeight(field, gauge.pitchDiameter());
     double crestDepth = field.winding().turned(gauge.crestRadius());
     FlankRoom room = new FlankRoom(field, gauge);
+    boolean withFlanks = form != Form.CREST;
+    boolean withCrest = form != Form.FLANKS;
     return RoomRows.of(
         field,
         e -> {
@@ -91,19 +111,11 @@ final class Rooms {
           return new Row(
               field.theta(e),
               field.height(e),
-              room.of(e, true) - own,
-              room.of(e, false) - own,
+              withFlanks ? room.of(e, true) - own : Double.POSITIVE_INFINITY,
+              withFlanks ? room.of(e, false) - own : Double.POSITIVE_INFINITY,
               withCrest ? field.winding().tan() * over : Double.POSITIVE_INFINITY,
               true);
         });
-  }
-
-  /** The room that the crest of a thread gauge finds, as if it had no flanks. */
-  static Rooms crestOnly(WallField field, ThreadGauge gauge) {
-    Rooms rooms = of(field, gauge);
-    Arrays.fill(rooms.up, Double.POSITIVE_INFINITY);
-    Arrays.fill(rooms.down, Double.POSITIVE_INFINITY);
-    return rooms;
   }
 
   /** The room that a plain plug or ring finds between the ridges' crests. */

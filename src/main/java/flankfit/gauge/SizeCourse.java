@@ -2,6 +2,7 @@ package flankfit.gauge;
 
 import flankfit.gauge.Travel.From;
 import java.util.Arrays;
+import java.util.function.Function;
 
 /**
  * How large a gauge of a form may be to come so far into a thread: a course that only falls. A
@@ -29,21 +30,35 @@ public final class SizeCourse {
     CREST
   }
 
-  /** The course of a thread gauge that is free to shift, from one end. */
-  static SizeCourse of(WallField field, ThreadGauge gauge, Form form, From from) {
-    Rooms rooms =
-        switch (form) {
-          case FLANKS_BEHIND_CREST -> Rooms.of(field, gauge);
-          case FLANKS -> Rooms.flanksOnly(field, gauge);
-          case CREST -> Rooms.crestOnly(field, gauge);
-        };
-    return new Walk(field, rooms, form == Form.CREST, gauge.length(), from).course();
+  /**
+   * The course of a thread gauge that is free to shift, from one end.
+   *
+   * @param wanted height at which the course is asked (mm): flanks may run out there
+   */
+  static SizeCourse of(
+      WallField field, ThreadGauge gauge, Form form, From from, double wanted) {
+    Rooms rooms = Rooms.onTheWay(field, gauge, form, wanted);
+    return new Walk(
+            field,
+            rooms,
+            at -> Rooms.of(at, gauge, form),
+            form == Form.CREST,
+            gauge.length(),
+            from)
+        .course();
   }
 
   /** The course of a plain plug between the ridges, pushed in from the mouth. */
   static SizeCourse ofPlain(WallField field, double diameter) {
     Rooms rooms = Rooms.plain(field, diameter);
-    return new Walk(field, rooms, true, Double.POSITIVE_INFINITY, From.MOUTH).course();
+    return new Walk(
+            field,
+            rooms,
+            at -> Rooms.plain(at, diameter),
+            true,
+            Double.POSITIVE_INFINITY,
+            From.MOUTH)
+        .course();
   }
 
   /**
@@ -103,14 +118,23 @@ public final class SizeCourse {
   private static final class Walk {
     private final WallField field;
     private final Rooms rooms;
+    private final Function<WallField, Rooms> roomsOf;
     private final LargestGauge largest;
     private final double length;
     private final From from;
+    private double tightest = Double.POSITIVE_INFINITY;
     private int rear;
 
-    Walk(WallField field, Rooms rooms, boolean crestGrows, double length, From from) {
+    Walk(
+        WallField field,
+        Rooms rooms,
+        Function<WallField, Rooms> roomsOf,
+        boolean crestGrows,
+        double length,
+        From from) {
       this.field = field;
       this.rooms = rooms;
+      this.roomsOf = roomsOf;
       this.largest = new LargestGauge(rooms, true, crestGrows);
       this.length = length;
       this.from = from;
@@ -118,20 +142,20 @@ public final class SizeCourse {
 
     SizeCourse course() {
       SizeCourse course = new SizeCourse(rooms.winding().pitch());
-      double tightest = Double.POSITIVE_INFINITY;
-      for (int step = 0; step < field.size(); step++) {
+      for (int step = 0; step < rooms.size(); step++) {
         int element = element(step);
-        while (Math.abs(field.height(element(rear)) - field.height(element)) > length) {
+        while (Math.abs(rooms.height(element(rear)) - rooms.height(element)) > length) {
           rear++;
         }
         if (!largest.isBrokenBy(element)) {
           continue;
         }
-        boolean stands = fit(step);
-        boolean tighter = !stands || largest.height() < tightest;
-        if (tighter && largest.touchesOutside(lowest(step), highest(step))) {
+        boolean stands = stands(step);
+        if ((!stands || largest.height() < tightest) && !rooms.isRead(element)) {
+          // what is only thought to lie there is read before it counts
+          rooms.put(element, roomsOf.apply(field.at(rooms.height(element))));
           largest.clear();
-          stands = fit(step);
+          stands = stands(step);
         }
         if (!stands) {
           course.blockedAt = gone(element);
@@ -146,6 +170,17 @@ public final class SizeCourse {
       return course;
     }
 
+    /** Makes it as large as goes; what its last thread has left holds it no longer. */
+    private boolean stands(int step) {
+      boolean stands = fit(step);
+      boolean tighter = !stands || largest.height() < tightest;
+      if (tighter && largest.touchesOutside(lowest(step), highest(step))) {
+        largest.clear();
+        stands = fit(step);
+      }
+      return stands;
+    }
+
     private double clearance(double height) {
       return 2 * (height - rooms.pitchHeight()) / rooms.winding().tan();
     }
@@ -155,12 +190,12 @@ public final class SizeCourse {
     }
 
     private double gone(int element) {
-      double z = field.height(element);
+      double z = rooms.height(element);
       return from == From.MOUTH ? field.mouth() - z : z - field.farMouth();
     }
 
     private int element(int step) {
-      return from == From.MOUTH ? step : field.size() - 1 - step;
+      return from == From.MOUTH ? step : rooms.size() - 1 - step;
     }
 
     private int lowest(int step) {

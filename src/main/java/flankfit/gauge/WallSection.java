@@ -81,6 +81,11 @@ final class WallSection {
     return z > wall.top() || (through && z < wall.bottom());
   }
 
+  /** Whether a stretch lies wholly before the mouth's face, or beyond that of a far open end. */
+  boolean isOutside(double low, double high) {
+    return low >= wall.top() || (through && high <= wall.bottom());
+  }
+
   /** A height, brought within the wall (mm). */
   double within(double z) {
     return Math.min(Math.max(z, wall.bottom()), wall.top());

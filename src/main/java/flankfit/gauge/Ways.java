@@ -45,22 +45,27 @@ public record Ways(
   static Ways of(WallField field, double wanted) {
     ThreadGauge go = ThreadGauge.go(field.spec());
     ThreadGauge noGo = ThreadGauge.noGo(field.spec());
-    SizeCourse behind = SizeCourse.of(field, go, Form.FLANKS_BEHIND_CREST, From.MOUTH);
+    double allowed = TurnsRuling.allowed(field.spec()) * field.spec().lead();
+    SizeCourse behind = SizeCourse.of(field, go, Form.FLANKS_BEHIND_CREST, From.MOUTH, wanted);
     boolean far = field.isThrough() && field.spec().threadsPerInch().isEmpty();
     return new Ways(
         behind.isBlocked()
-            ? behind.then(SizeCourse.of(field, go, Form.FLANKS, From.MOUTH))
+            ? behind.then(SizeCourse.of(field, go, Form.FLANKS, From.MOUTH, wanted))
             : behind,
-        SizeCourse.of(field, go, Form.CREST, From.MOUTH),
+        SizeCourse.of(field, go, Form.CREST, From.MOUTH, wanted),
         behind.blockedAt(),
-        SizeCourse.of(field, noGo, Form.FLANKS_BEHIND_CREST, From.MOUTH),
+        noGo(field, noGo, From.MOUTH, field.mouth() - allowed),
         far
-            ? Optional.of(SizeCourse.of(field, noGo, Form.FLANKS_BEHIND_CREST, From.FAR_END))
+            ? Optional.of(noGo(field, noGo, From.FAR_END, field.farMouth() + allowed))
             : Optional.empty(),
         plainSpare(field, field.mouth() - wanted),
         field.mouth() - wanted,
-        TurnsRuling.allowed(field.spec()) * field.spec().lead(),
+        allowed,
         field.mouth() - field.farMouth());
+  }
+
+  private static SizeCourse noGo(WallField field, ThreadGauge gauge, From from, double limit) {
+    return SizeCourse.of(field, gauge, Form.FLANKS_BEHIND_CREST, from, limit);
   }
 
   /** The rules of {@link PlainRuling}: fronts lie half a pitch before the middle of a groove. */

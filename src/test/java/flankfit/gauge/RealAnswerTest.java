@@ -64,6 +64,23 @@ class RealAnswerTest {
   }
 
   @Test
+  void a_helix_off_the_axis_of_its_hole_loses_little_until_its_groove_runs_out() {
+    // The plug follows the helix; what it loses is where the groove is shallower than its crest.
+    job.radii = new double[] {2.7, 3, 3};
+    job.wear = -0.04;
+    job.threadDepth = 14;
+    job.holesAt = List.of(new Point(0, 0, 0));
+    double turns = Double.NaN;
+    for (double off : new double[] {0, 0.03, 0.05, 0.08, 0.12}) {
+      job.axes = List.of(new Point(off, 0, 0));
+      RealAnswer real = job.only().real().orElseThrow();
+      assertThat(real.reachesWanted()).as("%s off", off).isTrue();
+      turns = Double.isNaN(turns) ? real.go().turns() : turns;
+      assertThat(real.go().turns()).as("%s off", off).isCloseTo(turns, within(0.01));
+    }
+  }
+
+  @Test
   void left_hand_and_mirrored_motion_gauge_alike() {
     job.wear = -0.045;
     RealAnswer right = answer().real().orElseThrow();
