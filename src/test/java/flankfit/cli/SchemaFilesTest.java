@@ -83,8 +83,29 @@ class SchemaFilesTest {
 
   private static final String TRACE = trace();
 
+  private static final String LESSON =
+      """
+      {"schema": "flankfit/lesson/1",
+       "program": {"file": "hub.nc", "unit": "mm", "blocks": 7}, "assumptions": [],
+       "steps": [{"file": "hub.nc", "line": 12, "block": 7, "outcome": "executed",
+         "text": "G91 G3 X1.5 Y1.5 J1.5", "level": 0, "mode": "incremental", "zero": "G54",
+         "moves": true, "endpointAbsolute": [3, 0, -14], "moveIncremental": [1.5, 1.5, 0],
+         "arc": {"plane": "XY", "centre": [1.5, 0, -14], "toCentre": [0, 1.5, 0], "radius": 1.5,
+           "sweep": 90, "rise": 0},
+         "absoluteWords": "G90 G3 X3. Y0. J1.5", "incrementalWords": "G91 G3 X1.5 Y1.5 J1.5",
+         "cannotSay": "machine coordinates are absolute", "plain": "from where it stands",
+         "compensatedEnd": [2.955, 0, -14], "unfolds": ["line to X1", "line to X2"],
+         "notes": ["as turned"],
+         "again": {"times": 2, "alike": false, "lastEndpointAbsolute": [6, 0, -14]}}],
+       "stepsLeftOut": 3, "complete": false, "stoppedAt": {"line": 13, "code": "RC05"},
+       "findings": [%s]}
+      """
+          .formatted(FINDING);
+
   private static final Map<String, String> ANSWERS =
-      Map.of("motion", MOTION, "trace", TRACE, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
+      Map.of(
+          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "gauge", GAUGE, "thread", THREAD,
+          "check", CHECK);
 
   /** One block with a step of every kind, and the move of the other answer. */
   private static String trace() {
@@ -131,13 +152,13 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -148,7 +169,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -165,7 +186,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");
