@@ -17,6 +17,9 @@ record Numeral(boolean point, int zeros, boolean leadingZero) {
   /** Digits beyond which a binary number is noise (decimals). */
   private static final int NOISE = 9;
 
+  /** Lengths below this are noise of binary numbers (mm). */
+  static final double NOTHING = 1e-9;
+
   /** The manner of a word as written, such as {@code X1.500} or {@code Z-.25}. */
   static Numeral like(String word) {
     String digits = word.replaceAll("[^0-9.]", "");

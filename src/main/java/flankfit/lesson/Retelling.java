@@ -21,7 +21,7 @@ final class Retelling {
   private final BlockTrace block;
   private final StatedAxes stated;
   private final int normal;
-  private Optional<String> unsayable = Optional.empty();
+  private Optional<Unsayable> unsayable = Optional.empty();
 
   private Retelling(BlockTrace block, StatedAxes stated) {
     this.block = block;
@@ -82,11 +82,15 @@ final class Retelling {
     for (int i = 0; i < block.words().size() && unsayable.isEmpty(); i++) {
       word(i, block.words().get(i), changed);
     }
-    return unsayable.isPresent() ? new Unsayable(unsayable.get()) : new Words(changed);
+    return unsayable.isPresent() ? unsayable.get() : new Words(changed);
   }
 
   private void no(String why) {
-    unsayable = Optional.of(why);
+    unsayable = Optional.of(new Unsayable(why, false));
+  }
+
+  private void notFromHere(String why) {
+    unsayable = Optional.of(new Unsayable(why, true));
   }
 
   private void word(int index, WordTrace word, List<Changed> changed) {
@@ -108,7 +112,7 @@ final class Retelling {
       case CLEARANCE_DISTANCE -> clearance(index, value, 1, changed);
       case DEPTH -> changed.add(new Changed(index, normal, value - level()));
       case DEPTH_FROM_CLEARANCE -> changed.add(new Changed(index, normal, value + level()));
-      case MACHINE_POINT -> no("machine coordinates are absolute: G53 needs G90");
+      case MACHINE_POINT -> notFromHere("machine coordinates are absolute: G53 needs G90");
       case OFFSET_VALUE, REGISTER_VALUE -> no("G10 sets in G90 and adds in G91");
       case ROTATION_ANGLE -> no("the angle of G68 is set in G90 and added in G91");
       default -> no(word.text() + " of a back bore counts from the depth in G91");
@@ -124,7 +128,7 @@ final class Retelling {
       int index, WordTrace word, double value, double begin, int sign, List<Changed> changed) {
     int axis = word.letter() - 'X';
     if (!stated.has(axis)) {
-      no(unstated(axis));
+      notFromHere(unstated(axis));
       return;
     }
     changed.add(new Changed(index, axis, value + sign * begin));
@@ -155,7 +159,7 @@ final class Retelling {
     if (depthKept && Math.abs(before.get().clearance().orElse(0) - level()) > SAME) {
       no("a new R without a depth word carries the depth with it in G91 only");
     } else if (!stated.has(normal)) {
-      no(unstated(normal));
+      notFromHere(unstated(normal));
     } else {
       changed.add(new Changed(index, normal, value + sign * initial()));
     }

@@ -23,8 +23,10 @@ sealed interface Telling {
    * It cannot be said in that mode.
    *
    * @param why the reason, as part of a sentence
+   * @param positioning whether only where the tool comes from is not known, so that a program goes
+   *     on well when this block keeps its mode
    */
-  record Unsayable(String why) implements Telling {
+  record Unsayable(String why, boolean positioning) implements Telling {
     public Unsayable {
       Objects.requireNonNull(why, "why");
     }

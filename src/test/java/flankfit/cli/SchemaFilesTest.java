@@ -102,10 +102,18 @@ class SchemaFilesTest {
       """
           .formatted(FINDING);
 
+  private static final String REWRITE =
+      """
+      {"schema": "flankfit/rewrite/1", "program": "hub.nc", "mode": "absolute", "file": "abs.nc",
+       "linesChanged": 12, "movesCompared": 31, "decimals": 3, "rounding": 0, "closing": 0,
+       "difference": 0, "kept": [{"line": 4, "why": "G53 needs G90"}], "findings": [%s]}
+      """
+          .formatted(FINDING);
+
   private static final Map<String, String> ANSWERS =
       Map.of(
-          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "gauge", GAUGE, "thread", THREAD,
-          "check", CHECK);
+          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "rewrite", REWRITE, "gauge", GAUGE,
+          "thread", THREAD, "check", CHECK);
 
   /** One block with a step of every kind, and the move of the other answer. */
   private static String trace() {
@@ -152,13 +160,13 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -169,7 +177,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -186,7 +194,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");
