@@ -8,8 +8,11 @@ import flankfit.lesson.Rewriting;
 import flankfit.lesson.Steps;
 import flankfit.motion.ModalState.Distance;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -19,12 +22,16 @@ import picocli.CommandLine.Option;
     name = "lesson",
     description = {
       "Tells block by block what a program says: in which mode, where that leads, how the other mode"
-          + " would say it, and in plain words."
+          + " would say it, and in plain words. Writes it in the other mode, leaves a mode word out,"
+          + " or makes exercises and a handout of it."
     },
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Example: flankfit lesson sample-programs/filter-housing-m20.nc --from 12 --to 19"
+      "Examples: flankfit lesson sample-programs/filter-housing-m20.nc --from 12 --to 19",
+      "          flankfit lesson sample-programs/filter-housing-m20.nc --as absolute --out abs.nc",
+      "          flankfit lesson sample-programs/filter-housing-m20.nc --forget 30",
+      "          flankfit lesson sample-programs/filter-housing-m20.nc --quiz 8 --answers key.txt"
     })
 final class LessonCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -50,39 +57,114 @@ final class LessonCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "file that --as writes")
   private Optional<Path> out = Optional.empty();
 
+  @Option(
+      names = "--forget",
+      paramLabel = "LINE[:WORD]",
+      description = "what happens without the mode word of that line, such as 24 or 4:G40")
+  private Optional<String> forget = Optional.empty();
+
+  @Option(
+      names = "--image",
+      paramLabel = "FILE.png|svg",
+      description = "draws what --forget does beside the path as written")
+  private Optional<Path> image = Optional.empty();
+
+  @Mixin private PictureOptions picture = new PictureOptions();
+
+  @Option(
+      names = "--quiz",
+      paramLabel = "N",
+      description = "asks N questions about the program; the answers stand at the end")
+  private Optional<Integer> quiz = Optional.empty();
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      description = "which questions --quiz chooses (default: 1)")
+  private Optional<Long> seed = Optional.empty();
+
+  @Option(
+      names = "--answers",
+      paramLabel = "FILE",
+      description = "writes the answers of --quiz there instead")
+  private Optional<Path> answers = Optional.empty();
+
   LessonCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() throws Exception {
-    if (mode.isPresent() || out.isPresent()) {
-      return rewrite();
+    check();
+    if (mode.isPresent()) {
+      return rewrite(mode.get());
     }
     TracedLines lines = TracedLines.of(true, from, to);
     ProgramOptions.Job job = program.run();
-    Steps steps = steps(job, lines);
-    Interpretation done = job.interpretation();
-    if (output.json()) {
-      LessonJson.write(steps, done, terminal.outBytes());
-    } else {
-      LessonText.write(steps, done, output.style(), terminal.outWriter());
+    for (Path file : outputs().toList()) {
+      OutputFile.check(file, job.subprogramFiles());
     }
-    return MotionCommand.hasErrors(done.findings()) ? ExitStatus.ANSWER_NO : ExitStatus.OK;
+    if (forget.isPresent()) {
+      forget(job, forget.get());
+    } else if (quiz.isPresent()) {
+      quiz(job, lines);
+    } else {
+      tell(job, lines);
+    }
+    return MotionCommand.hasErrors(job.interpretation().findings())
+        ? ExitStatus.ANSWER_NO
+        : ExitStatus.OK;
   }
 
-  private int rewrite() throws Exception {
-    if (mode.isEmpty() || out.isEmpty() || from.isPresent() || to.isPresent()) {
-      throw RequestException.wrong(
-          Finding.of(
-              Code.RQ04,
-              Place.file(""),
-              "--as and --out belong together, without --from and --to",
-              "a whole program is written in one mode to a file of its own",
-              "write --as absolute --out FILE"));
+  private Stream<Path> outputs() {
+    return Stream.of(out, image, answers).flatMap(Optional::stream);
+  }
+
+  /** Refuses what does not go together, before any work is done. */
+  private void check() throws RequestException {
+    long works = Stream.of(mode, forget, quiz).filter(Optional::isPresent).count();
+    require(works < 2, "--as, --forget and --quiz exclude each other", "ask for one");
+    require(mode.isPresent() == out.isPresent(), "--as and --out belong together", "add the other");
+    require(
+        forget.isPresent() || image.isEmpty(),
+        "--image draws what --forget does",
+        "add --forget LINE, or see flankfit motion --image");
+    require(
+        quiz.isPresent() || (seed.isEmpty() && answers.isEmpty()),
+        "--seed and --answers belong to --quiz",
+        "add --quiz N");
+    require(
+        answers.isEmpty() || !output.json(),
+        "--answers with --format json",
+        "leave it out: each answer stands beside its question in the JSON");
+    boolean ranged = from.isPresent() || to.isPresent();
+    require(
+        !ranged || (mode.isEmpty() && forget.isEmpty()),
+        "--from and --to limit what is told or asked, not what is executed",
+        "leave them out");
+    require(
+        image.isEmpty() || isPicture(image.get()),
+        "picture " + image.map(Path::toString).orElse("") + " has neither ending .png nor .svg",
+        "name it .png or .svg");
+    picture.ofDiagram();
+    for (Path file : outputs().toList()) {
+      OutputFile.check(file, program.inputs());
     }
-    OutputFile.check(out.get(), program.inputs());
-    LessonRewrite work = new LessonRewrite(program.read(), mode.get(), out.get());
+  }
+
+  private static boolean isPicture(Path file) {
+    String name = file.toString().toLowerCase(Locale.ROOT);
+    return name.endsWith(".png") || name.endsWith(".svg");
+  }
+
+  private static void require(boolean holds, String what, String fix) throws RequestException {
+    if (!holds) {
+      throw RequestException.wrong(Finding.of(Code.RQ04, Place.file(""), what, "", fix));
+    }
+  }
+
+  private int rewrite(Distance wanted) throws Exception {
+    LessonRewrite work = new LessonRewrite(program.read(), wanted, out.orElseThrow());
     Rewriting.Done done = work.run();
     if (output.json()) {
       work.writeJson(done, terminal.outBytes());
@@ -90,6 +172,53 @@ final class LessonCommand implements Callable<Integer> {
       work.write(done, terminal.outWriter());
     }
     return ExitStatus.OK;
+  }
+
+  private void forget(ProgramOptions.Job job, String word) throws Exception {
+    LessonForget accident = LessonForget.of(job, word);
+    if (image.isPresent()) {
+      accident.draw(image.get(), picture);
+    }
+    if (output.json()) {
+      accident.writeJson(terminal.outBytes());
+    } else {
+      accident.write(image, output.style(), terminal.outWriter());
+    }
+  }
+
+  private void quiz(ProgramOptions.Job job, TracedLines lines) throws Exception {
+    LessonQuiz questions =
+        LessonQuiz.of(
+            job.interpretation().file(),
+            steps(job, lines).all(),
+            quiz.orElseThrow(),
+            seed.orElse(1L));
+    errors(job);
+    if (output.json()) {
+      questions.writeJson(terminal.outBytes());
+    } else {
+      questions.write(answers, terminal.outWriter());
+    }
+  }
+
+  /** A program with errors is asked about as far as it came; what is wrong goes aside. */
+  private void errors(ProgramOptions.Job job) {
+    List<Finding> errors = LessonText.errors(job.interpretation());
+    if (!errors.isEmpty()) {
+      StringBuilder text = new StringBuilder();
+      new FindingText(Style.plain()).full(errors, job::lines, text);
+      terminal.aside(text.toString());
+    }
+  }
+
+  private void tell(ProgramOptions.Job job, TracedLines lines) throws Exception {
+    Steps steps = steps(job, lines);
+    Interpretation done = job.interpretation();
+    if (output.json()) {
+      LessonJson.write(steps, done, terminal.outBytes());
+    } else {
+      LessonText.write(steps, done, output.style(), terminal.outWriter());
+    }
   }
 
   private static Steps steps(ProgramOptions.Job job, TracedLines lines) {

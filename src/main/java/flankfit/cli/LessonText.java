@@ -43,12 +43,16 @@ final class LessonText {
     text.append(program)
         .append(": the same motion in both modes, in order of execution;\n")
         .append("coordinates are those of the program; right is +X, back is +Y, up is +Z\n");
-    List<Finding> errors =
-        done.findings().stream().filter(f -> f.severity() == Severity.ERROR).toList();
+    List<Finding> errors = errors(done);
     if (!errors.isEmpty()) {
       text.append("\nmend first\n");
       new FindingText(style).brief(program, errors, text);
     }
+  }
+
+  /** The errors among the findings. */
+  static List<Finding> errors(Interpretation done) {
+    return done.findings().stream().filter(f -> f.severity() == Severity.ERROR).toList();
   }
 
   private void step(Step step) {

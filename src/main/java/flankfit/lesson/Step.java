@@ -91,6 +91,16 @@ public record Step(
     Objects.requireNonNull(again, "again");
   }
 
+  /** Whether the line makes one move as told; corners that compensation puts in do not count. */
+  public boolean unfoldedAsOne() {
+    return unfolds.stream().filter(move -> !move.startsWith("corner")).count() <= 1;
+  }
+
+  /** The motion function that makes its move. */
+  String motionWord() {
+    return arc.map(round -> round.sweep() > 0 ? "G3" : "G2").orElse("G1");
+  }
+
   /** The same, executed again. */
   Step repeated(Point way, Point lastEnd) {
     boolean like = move.distance(way) < 1e-6;

@@ -110,10 +110,28 @@ class SchemaFilesTest {
       """
           .formatted(FINDING);
 
+  private static final String FORGET =
+      """
+      {"schema": "flankfit/forget/1", "program": "hub.nc", "line": 12, "word": "G90",
+       "plain": "the paths part at line 13", "partsAt": 13, "greatestAt": 14, "greatest": 20.5,
+       "last": 0, "lastLine": 30,
+       "verdictsBefore": [{"hole": "A", "designation": "M20x1.5-6H", "verdict": "gauges good"}],
+       "verdictsAfter": [], "findings": [%s]}
+      """
+          .formatted(FINDING);
+
+  private static final String QUIZ =
+      """
+      {"schema": "flankfit/quiz/1", "program": "hub.nc", "seed": 1,
+       "questions": [{"line": 12, "kind": "other mode", "question": "Say it in absolute words.",
+         "answer": "G90 G1 X3."}], "findings": [%s]}
+      """
+          .formatted(FINDING);
+
   private static final Map<String, String> ANSWERS =
       Map.of(
-          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "rewrite", REWRITE, "gauge", GAUGE,
-          "thread", THREAD, "check", CHECK);
+          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "rewrite", REWRITE, "forget", FORGET,
+          "quiz", QUIZ, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
 
   /** One block with a step of every kind, and the move of the other answer. */
   private static String trace() {
@@ -160,13 +178,19 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -177,7 +201,10 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -194,7 +221,10 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "lesson", "rewrite", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");
