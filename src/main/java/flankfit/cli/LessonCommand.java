@@ -89,6 +89,12 @@ final class LessonCommand implements Callable<Integer> {
       description = "writes the answers of --quiz there instead")
   private Optional<Path> answers = Optional.empty();
 
+  @Option(
+      names = "--handout",
+      paramLabel = "FILE.html",
+      description = "writes the steps with drawings as one HTML file to print")
+  private Optional<Path> handout = Optional.empty();
+
   LessonCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -108,6 +114,8 @@ final class LessonCommand implements Callable<Integer> {
       forget(job, forget.get());
     } else if (quiz.isPresent()) {
       quiz(job, lines);
+    } else if (handout.isPresent()) {
+      handOut(job, lines, handout.get());
     } else {
       tell(job, lines);
     }
@@ -117,13 +125,20 @@ final class LessonCommand implements Callable<Integer> {
   }
 
   private Stream<Path> outputs() {
-    return Stream.of(out, image, answers).flatMap(Optional::stream);
+    return Stream.of(out, image, answers, handout).flatMap(Optional::stream);
   }
 
   /** Refuses what does not go together, before any work is done. */
   private void check() throws RequestException {
-    long works = Stream.of(mode, forget, quiz).filter(Optional::isPresent).count();
-    require(works < 2, "--as, --forget and --quiz exclude each other", "ask for one");
+    long works = Stream.of(mode, forget, quiz, handout).filter(Optional::isPresent).count();
+    require(
+        works < 2,
+        "--as, --forget, --quiz and --handout exclude each other",
+        "ask for one of them");
+    require(
+        handout.isEmpty() || hasEnding(handout.get(), ".html"),
+        "handout " + handout.map(Path::toString).orElse("") + " has no ending .html",
+        "name it .html; a browser prints it to PDF, on A4 or letter");
     require(mode.isPresent() == out.isPresent(), "--as and --out belong together", "add the other");
     require(
         forget.isPresent() || image.isEmpty(),
@@ -153,8 +168,11 @@ final class LessonCommand implements Callable<Integer> {
   }
 
   private static boolean isPicture(Path file) {
-    String name = file.toString().toLowerCase(Locale.ROOT);
-    return name.endsWith(".png") || name.endsWith(".svg");
+    return hasEnding(file, ".png") || hasEnding(file, ".svg");
+  }
+
+  private static boolean hasEnding(Path file, String ending) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(ending);
   }
 
   private static void require(boolean holds, String what, String fix) throws RequestException {
@@ -209,6 +227,18 @@ final class LessonCommand implements Callable<Integer> {
       new FindingText(Style.plain()).full(errors, job::lines, text);
       terminal.aside(text.toString());
     }
+  }
+
+  private void handOut(ProgramOptions.Job job, TracedLines lines, Path file) throws Exception {
+    require(!output.json(), "--handout with --format json", "ask for one of them");
+    errors(job);
+    Steps steps = steps(job, lines);
+    String title =
+        job.sheet().title().isEmpty()
+            ? String.valueOf(program.file().getFileName())
+            : job.sheet().title() + " (" + program.file().getFileName() + ")";
+    OutputFile.write(file, LessonHandout.of(steps, job.interpretation(), title));
+    terminal.result("handout " + file + ": " + Figures.count(steps.all().size(), "step") + "\n");
   }
 
   private void tell(ProgramOptions.Job job, TracedLines lines) throws Exception {

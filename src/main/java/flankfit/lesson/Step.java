@@ -33,6 +33,7 @@ import java.util.Optional;
  * @param unfolds the single moves, when one line makes several
  * @param notes what else is to be known
  * @param moves whether it tells the tool to move
+ * @param onPart the same points on the part; empty where scale, rotation or mirror is on
  * @param again the further times it was executed
  */
 public record Step(
@@ -56,7 +57,23 @@ public record Step(
     List<String> unfolds,
     List<String> notes,
     boolean moves,
+    Optional<OnPart> onPart,
     Optional<Again> again) {
+  /**
+   * Where a step lies on the part.
+   *
+   * @param zero where its coordinates count from, part frame (mm)
+   * @param begin where the tool was told to be, part frame (mm)
+   * @param end where it is told to be now, part frame (mm)
+   */
+  public record OnPart(Point zero, Point begin, Point end) {
+    public OnPart {
+      Objects.requireNonNull(zero, "zero");
+      Objects.requireNonNull(begin, "begin");
+      Objects.requireNonNull(end, "end");
+    }
+  }
+
   /**
    * The further times that a block was executed.
    *
@@ -88,6 +105,7 @@ public record Step(
     Objects.requireNonNull(compensatedEnd, "compensatedEnd");
     unfolds = List.copyOf(unfolds);
     notes = List.copyOf(notes);
+    Objects.requireNonNull(onPart, "onPart");
     Objects.requireNonNull(again, "again");
   }
 
@@ -129,6 +147,7 @@ public record Step(
         unfolds,
         notes,
         moves,
+        onPart,
         Optional.of(more));
   }
 }

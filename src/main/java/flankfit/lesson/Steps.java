@@ -4,6 +4,7 @@ import flankfit.control.BlockObserver;
 import flankfit.control.BlockTrace;
 import flankfit.control.BlockTrace.Outcome;
 import flankfit.control.ControlState;
+import flankfit.control.ToldWay;
 import flankfit.finding.Finding;
 import flankfit.motion.ModalState.Distance;
 import flankfit.motion.MoveKind;
@@ -115,7 +116,17 @@ public final class Steps implements BlockObserver {
         unfolds(block),
         notes(block),
         ran && (Sentence.tellsMotion(block) || block.moves().size() > 0),
+        onPart(block.way()),
         Optional.empty());
+  }
+
+  private static Optional<Step.OnPart> onPart(ToldWay way) {
+    if (way.frame().transformed()) {
+      return Optional.empty();
+    }
+    Point origin = way.frame().origin();
+    Point zero = new Point(-origin.x(), -origin.y(), -origin.z());
+    return Optional.of(new Step.OnPart(zero, way.from(), way.to()));
   }
 
   private Optional<String> said(BlockTrace block, Distance mode, Telling telling) {

@@ -213,12 +213,15 @@ public final class SourceText {
       throw new IllegalArgumentException("no place of this text: " + place);
     }
     int start = lines[place.line() - 1];
-    int at = start;
-    // A comment before the place may hold characters of several bytes.
-    while (at < lines[place.line()] && text(start, at - start).length() < place.column() - 1) {
-      at++;
+    int end = lines[place.line()];
+    for (int at = start; at <= end; at++) {
+      // A comment before the place may hold characters of several bytes: none is cut in two.
+      boolean whole = at == end || bytes[at] >= 0;
+      if (whole && text(start, at - start).length() == place.column() - 1) {
+        return at;
+      }
     }
-    return at;
+    throw new IllegalArgumentException("no place of this text: " + place);
   }
 
   private int[] starts() {

@@ -8,13 +8,18 @@ import flankfit.motion.Tape;
 import flankfit.picture.Overlay.Align;
 import flankfit.picture.TextAtlas.Face;
 import flankfit.unit.LengthUnit;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * A path in one flat view, at one scale both ways: absolute moves in blue, incremental ones in
  * orange with dark edges, rapids dashed. What lies beyond the panel is cut off at its edges.
  */
 final class PathPanel {
-  private static final double TOLERANCE = 0.01;
+  /** How far a chord may lie off its arc (px). */
+  private static final double OFF = 0.2;
+
   private static final double LEAST_SPAN = 1;
   private static final double ROOM = 0.08;
 
@@ -27,6 +32,7 @@ final class PathPanel {
   private final double bottom;
   private final DiagramRule columns;
   private final DiagramRule rows;
+  private final double tolerance;
 
   /**
    * An empty panel.
@@ -64,6 +70,7 @@ final class PathPanel {
     double middleV = (low.axis(up) + high.axis(up)) / 2;
     double halfU = perPixel * wide / 2;
     double halfV = perPixel * tall / 2;
+    tolerance = OFF * perPixel;
     columns = new DiagramRule(middleU - halfU, middleU + halfU, left, right);
     rows = new DiagramRule(middleV - halfV, middleV + halfV, bottom, top);
   }
@@ -106,56 +113,83 @@ final class PathPanel {
    */
   void path(Tape tape, int from, int to, boolean strong) {
     for (int move = from; move < to; move++) {
-      int chords = Chords.count(tape, move, TOLERANCE);
-      double[] points = new double[3 * (chords + 1)];
-      points[0] = tape.fromX(move);
-      points[1] = tape.fromY(move);
-      points[2] = tape.fromZ(move);
-      Chords.write(tape, move, chords, points, 3);
-      boolean absolute = tape.state(move).distance() == Distance.ABSOLUTE;
       boolean rapid = tape.kind(move) == MoveKind.RAPID;
+      boolean absolute = tape.state(move).distance() == Distance.ABSOLUTE;
       Theme.Palette palette = diagram.palette();
-      for (int i = 3; i < points.length; i += 3) {
+      for (double[] line : lines(tape, move)) {
         if (!strong) {
-          segment(points, i, 1, rapid ? 4 : 0, palette.softInk());
+          diagram.stroke(line, 1, rapid ? 4 : 0, palette.softInk());
         } else if (absolute) {
-          segment(points, i, 2.2, rapid ? 6 : 0, palette.absolute());
+          diagram.stroke(line, 2.2, rapid ? 6 : 0, palette.absolute());
         } else {
-          segment(points, i, 4, rapid ? 6 : 0, palette.casing());
-          segment(points, i, 2, rapid ? 6 : 0, palette.incremental());
+          diagram.stroke(line, 4, rapid ? 6 : 0, palette.casing());
+          diagram.stroke(line, 2, rapid ? 6 : 0, palette.incremental());
         }
       }
     }
   }
 
-  private void segment(double[] points, int at, double thick, double dash, int colour) {
-    stroke(
-        columns.at(points[at - 3 + across]),
-        rows.at(points[at - 3 + up]),
-        columns.at(points[at + across]),
-        rows.at(points[at + up]),
-        thick,
-        dash,
-        colour);
+  /** A move as lines on the panel (px): one, or several where its edges cut it. */
+  private List<double[]> lines(Tape tape, int move) {
+    int chords = Chords.count(tape, move, tolerance);
+    double[] points = new double[3 * (chords + 1)];
+    points[0] = tape.fromX(move);
+    points[1] = tape.fromY(move);
+    points[2] = tape.fromZ(move);
+    Chords.write(tape, move, chords, points, 3);
+    List<double[]> lines = new ArrayList<>();
+    double[] line = new double[2 * (chords + 1)];
+    int size = 0;
+    for (int i = 3; i < points.length; i += 3) {
+      double x0 = columns.at(points[i - 3 + across]);
+      double y0 = rows.at(points[i - 3 + up]);
+      double x1 = columns.at(points[i + across]);
+      double y1 = rows.at(points[i + up]);
+      double[] share = {0, 1};
+      boolean seen = isSeen(x0, y0, x1, y1, share);
+      if (!seen || share[0] > 0) {
+        size = ended(line, size, lines);
+      }
+      if (seen) {
+        if (size == 0) {
+          line[size++] = x0 + share[0] * (x1 - x0);
+          line[size++] = y0 + share[0] * (y1 - y0);
+        }
+        line[size++] = x0 + share[1] * (x1 - x0);
+        line[size++] = y0 + share[1] * (y1 - y0);
+        size = share[1] < 1 ? ended(line, size, lines) : size;
+      }
+    }
+    ended(line, size, lines);
+    return lines;
   }
 
-  /** A line, cut off at the panel's edges (Liang and Barsky's way of clipping). */
-  private void stroke(
-      double x0, double y0, double x1, double y1, double thick, double dash, int colour) {
+  private static int ended(double[] line, int size, List<double[]> lines) {
+    if (size > 0) {
+      lines.add(Arrays.copyOf(line, size));
+    }
+    return 0;
+  }
+
+  /** Which part of a line lies on the panel (Liang and Barsky's way of clipping). */
+  private boolean isSeen(double x0, double y0, double x1, double y1, double[] share) {
+    return clip(x0 - x1, x0 - left, share)
+        && clip(x1 - x0, right - x0, share)
+        && clip(y0 - y1, y0 - top, share)
+        && clip(y1 - y0, bottom - y0, share);
+  }
+
+  /** A line, cut off at the panel's edges. */
+  private void stroke(double x0, double y0, double x1, double y1, int colour) {
     double[] share = {0, 1};
-    boolean seen =
-        clip(x0 - x1, x0 - left, share)
-            && clip(x1 - x0, right - x0, share)
-            && clip(y0 - y1, y0 - top, share)
-            && clip(y1 - y0, bottom - y0, share);
-    if (seen) {
-      double[] line = {
-        x0 + share[0] * (x1 - x0),
-        y0 + share[0] * (y1 - y0),
-        x0 + share[1] * (x1 - x0),
-        y0 + share[1] * (y1 - y0)
-      };
-      diagram.stroke(line, thick, dash, colour);
+    if (isSeen(x0, y0, x1, y1, share)) {
+      diagram.line(
+          x0 + share[0] * (x1 - x0),
+          y0 + share[0] * (y1 - y0),
+          x0 + share[1] * (x1 - x0),
+          y0 + share[1] * (y1 - y0),
+          1.2,
+          colour);
     }
   }
 
@@ -182,11 +216,11 @@ final class PathPanel {
     if (length < 4) {
       return;
     }
-    stroke(x0, y0, x1, y1, 1.2, 0, colour);
+    stroke(x0, y0, x1, y1, colour);
     double ux = (x1 - x0) / length;
     double uy = (y1 - y0) / length;
-    stroke(x1, y1, x1 - 9 * ux - 4 * uy, y1 - 9 * uy + 4 * ux, 1.2, 0, colour);
-    stroke(x1, y1, x1 - 9 * ux + 4 * uy, y1 - 9 * uy - 4 * ux, 1.2, 0, colour);
+    stroke(x1, y1, x1 - 9 * ux - 4 * uy, y1 - 9 * uy + 4 * ux, colour);
+    stroke(x1, y1, x1 - 9 * ux + 4 * uy, y1 - 9 * uy - 4 * ux, colour);
   }
 
   /** A small cross with words beside it, if it lies on the panel. */

@@ -26,6 +26,16 @@ final class PathRange {
     return range;
   }
 
+  /** Makes room for the ends told at feed, too, which compensation may leave far off the path. */
+  PathRange withProgrammed(Tape tape) {
+    for (int move = 0; move < tape.size(); move++) {
+      if (tape.kind(move) == MoveKind.LINE || tape.kind(move) == MoveKind.ARC) {
+        take(tape.programmedTo(move));
+      }
+    }
+    return this;
+  }
+
   private void takeFeeds(Tape tape) {
     double[] p = new double[3];
     for (int move = 0; move < tape.size(); move++) {

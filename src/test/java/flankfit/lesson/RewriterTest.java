@@ -52,13 +52,29 @@ class RewriterTest {
   @Test
   void worked_entry_by_a_quarter_circle() {
     String text =
-        "G21 G90 G17 G54 S1000 M3\nG0 X0 Y0 Z5.\nG1 Z-14. F1000.\nG41 D4 X1.5 Y-1.5 F180.\n"
-            + "G3 X3. Y0 Z-13.625 J1.5\nI-3. Z-12.125\nX1.5 Y1.5 Z-11.75 I-1.5\n"
-            + "G1 G40 X0 Y0\nM30\n";
+        """
+        G21 G90 G17 G54 S1000 M3
+        G0 X0 Y0 Z5.
+        G1 Z-14. F1000.
+        G41 D4 X1.5 Y-1.5 F180.
+        G3 X3. Y0 Z-13.625 J1.5
+        I-3. Z-12.125
+        X1.5 Y1.5 Z-11.75 I-1.5
+        G1 G40 X0 Y0
+        M30
+        """;
     String expected =
-        "G21 G90 G17 G54 S1000 M3\nG0 X0 Y0 Z5.\nG91 G1 Z-19. F1000.\nG41 D4 X1.5 Y-1.5 F180.\n"
-            + "G3 X1.5 Y1.5 Z0.375 J1.5\nI-3. Z1.5\nX-1.5 Y1.5 Z0.375 I-1.5\n"
-            + "G1 G40 X-1.5 Y-1.5\nG90 M30\n";
+        """
+        G21 G90 G17 G54 S1000 M3
+        G0 X0 Y0 Z5.
+        G91 G1 Z-19. F1000.
+        G41 D4 X1.5 Y-1.5 F180.
+        G3 X1.5 Y1.5 Z0.375 J1.5
+        I-3. Z1.5
+        X-1.5 Y1.5 Z0.375 I-1.5
+        G1 G40 X-1.5 Y-1.5
+        G90 M30
+        """;
     assertThat(incremental(text)).isEqualTo(expected);
     assertThat(absolute(expected))
         .isEqualTo(text.replace("Y0 Z-13", "Y0. Z-13").replace("X0 Y0\nM30", "X0. Y0.\nG90 M30"));
