@@ -65,6 +65,10 @@ final class LessonRewrite {
     for (Rewriting.Kept kept : done.kept()) {
       row("as it was", "line " + kept.line() + ": " + kept.why(), text);
     }
+    if (!done.raised().isEmpty()) {
+      text.append("\nfindings that it raises and the program did not\n");
+      new FindingText(Style.plain()).brief(texts.text().file(), done.raised(), text);
+    }
     Cautions.write(text);
     out.print(text);
     out.flush();
@@ -127,7 +131,7 @@ final class LessonRewrite {
       for (Rewriting.Kept kept : done.kept()) {
         json.object().put("line", kept.line()).put("why", kept.why()).end();
       }
-      json.endArray().findings(List.of()).end();
+      json.endArray().findings(done.raised()).end();
     }
     out.flush();
   }

@@ -3,6 +3,8 @@ package flankfit.lesson;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.control.Stop;
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
 import flankfit.finding.Place;
 import flankfit.lesson.SameMotion.Difference;
 import flankfit.motion.ModalState.Distance;
@@ -12,9 +14,11 @@ import flankfit.nc.SourceText;
 import flankfit.setup.ControlSwitches;
 import flankfit.setup.SetupSheet;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -81,7 +85,8 @@ public final class Rewriter {
         rounding,
         plan.closing(),
         difference.greatest(),
-        before.tape().size());
+        before.tape().size(),
+        raised(before, after));
   }
 
   private static void requireComplete(Interpretation done) {
@@ -118,6 +123,12 @@ public final class Rewriter {
             .map(stop -> "it would stop by " + stop.code().name())
             .orElse("something in it depends on the mode that cannot be said in the other one"),
         "keep the program in its mode");
+  }
+
+  private static List<Finding> raised(Interpretation before, Interpretation after) {
+    Set<Code> known = EnumSet.noneOf(Code.class);
+    before.findings().forEach(finding -> known.add(finding.code()));
+    return after.findings().stream().filter(f -> !known.contains(f.code())).toList();
   }
 
   /** An edit that is put in before another one and that one become one. */

@@ -1,5 +1,6 @@
 package flankfit.lesson;
 
+import flankfit.finding.Finding;
 import flankfit.finding.Place;
 import flankfit.nc.SourceText;
 import java.util.List;
@@ -18,6 +19,7 @@ public sealed interface Rewriting {
    * @param closing greatest difference with which a chain of distances closes (mm)
    * @param difference greatest difference found between the two tapes (mm)
    * @param moves number of moves compared
+   * @param raised findings of codes that the program did not raise before
    */
   record Done(
       SourceText text,
@@ -27,11 +29,13 @@ public sealed interface Rewriting {
       double rounding,
       double closing,
       double difference,
-      int moves)
+      int moves,
+      List<Finding> raised)
       implements Rewriting {
     public Done {
       Objects.requireNonNull(text, "text");
       kept = List.copyOf(kept);
+      raised = List.copyOf(raised);
     }
   }
 

@@ -71,6 +71,16 @@ class LessonRunsTest {
   }
 
   @Test
+  void steps_of_every_sample_keep_the_shape_of_their_schema() throws Exception {
+    try (var files = Files.list(Path.of("sample-programs"))) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".nc")).sorted().toList()) {
+        Run run = lesson(file.toString(), "--format", "json");
+        assertThat(JsonShape.faults("lesson", json(run))).as("%s", file).isEmpty();
+      }
+    }
+  }
+
+  @Test
   void program_with_errors_is_told_as_far_as_it_came() {
     Run run = lesson("sample-programs/broken-compensation-left-on.nc");
     assertThat(run.status()).isEqualTo(ExitStatus.ANSWER_NO);

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
+import flankfit.lesson.LeftOut;
+import flankfit.lesson.Parting;
+import flankfit.lesson.Question;
+import flankfit.lesson.Quiz;
 import flankfit.lesson.Rewriter;
 import flankfit.lesson.Rewriting;
+import flankfit.lesson.Steps;
 import flankfit.motion.ModalState.Distance;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -49,5 +55,41 @@ class RewritingProperties {
       assertThat(after.tape().to(i).distance(before.tape().to(i))).isCloseTo(0, within(2 * near));
     }
     return before.tape().size() > 2;
+  }
+
+  /** Whatever the text, steps are told to the end, and questions have answers. */
+  @Test
+  void lessons_of_any_text_are_told_without_failing() {
+    int told = 0;
+    int asked = 0;
+    for (int seed = 1; seed <= 150; seed++) {
+      byte[] bytes = new byte[30 + 3 * seed];
+      new Random(1000 + seed).nextBytes(bytes);
+      FuzzCase drawn = seed % 2 == 0 ? ProgramText.of(bytes) : WordsText.of(bytes);
+      Optional<SetupSheet> sheet = SetupReader.read("sheet", drawn.sheet()).sheet();
+      if (sheet.isPresent()) {
+        Steps steps = new Steps(sheet.get(), block -> true);
+        Interpreter.observe(drawn.source(), sheet.get(), drawn.subprograms(), steps);
+        told += steps.all().size();
+        assertThat(steps.all()).allSatisfy(step -> assertThat(step.plain()).isNotBlank());
+        List<Question> questions = Quiz.of(steps.all(), seed);
+        asked += questions.size();
+        assertThat(questions).allSatisfy(q -> assertThat(q.answer()).isNotBlank());
+        forget(drawn, sheet.get());
+      }
+    }
+    assertThat(told).isGreaterThan(1000);
+    assertThat(asked).isGreaterThan(50);
+  }
+
+  private static void forget(FuzzCase drawn, SetupSheet sheet) {
+    for (int line = 1; line <= 6; line++) {
+      LeftOut.of(drawn.source(), sheet.control().reading(), line, Optional.empty())
+          .ifPresent(
+              left ->
+                  assertThat(
+                          Parting.of(drawn.source(), left, sheet, drawn.subprograms()).greatest())
+                      .isGreaterThanOrEqualTo(0));
+    }
   }
 }

@@ -110,6 +110,17 @@ class RewriterTest {
         .containsExactly(2, 4, 5);
   }
 
+  /** G91 at the first Z after a tool change is MD08; the first Z itself is no cause for it here. */
+  @Test
+  void findings_that_only_the_new_text_raises_are_told() {
+    Rewriting.Done quiet =
+        (Rewriting.Done) rewrite(HEAD + "G1 X1.\nM30\n", "", Distance.INCREMENTAL);
+    assertThat(quiet.raised()).isEmpty();
+    String change = HEAD + "T1 M6\nG1 X1.\nZ4.\nM30\n";
+    Rewriting.Done loud = (Rewriting.Done) rewrite(change, "", Distance.INCREMENTAL);
+    assertThat(loud.raised()).extracting(f -> f.code().name()).containsExactly("MD08");
+  }
+
   @Test
   void mode_word_that_says_nothing_new_goes_and_one_alone_in_its_block_is_turned() {
     assertThat(absolute(HEAD + "G91 X1.\nY1.\nG90 X5.\nG91\nX1.\nM30\n"))
