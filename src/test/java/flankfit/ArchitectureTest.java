@@ -29,6 +29,7 @@ class ArchitectureTest {
     MAY_USE.put("setup", List.of("standard", "motion", "unit", "finding"));
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("trace", List.of("control", "nc", "motion", "setup", "unit", "finding"));
+    MAY_USE.put("lesson", List.of("trace", "control", "nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
     MAY_USE.put("cutting", List.of("motion", "setup", "unit"));
     MAY_USE.put(
@@ -52,6 +53,7 @@ class ArchitectureTest {
     MAY_USE.put(
         "picture",
         List.of(
+            "lesson",
             "check",
             "gauge",
             "control",
@@ -65,6 +67,7 @@ class ArchitectureTest {
     MAY_USE.put(
         "window",
         List.of(
+            "lesson",
             "picture",
             "trace",
             "check",
@@ -81,6 +84,7 @@ class ArchitectureTest {
     MAY_USE.put(
         "cli",
         List.of(
+            "lesson",
             "window",
             "picture",
             "trace",

@@ -58,7 +58,8 @@ record CheckedProgram(
     }
   }
 
-  private static CheckedProgram of(ProgramOptions.Job job) {
+  /** Gauges a program that was executed. */
+  static CheckedProgram of(ProgramOptions.Job job) {
     Interpretation done = job.interpretation();
     if (!isAboutThreads(job)) {
       return of(done, List.of(), done.findings());

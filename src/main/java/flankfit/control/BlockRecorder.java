@@ -4,6 +4,7 @@ import flankfit.control.BlockTrace.Outcome;
 import flankfit.finding.Finding;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
+import flankfit.motion.Point;
 import flankfit.motion.Tape;
 import flankfit.nc.Block;
 import java.util.ArrayDeque;
@@ -34,6 +35,7 @@ final class BlockRecorder {
   private String text = "";
   private List<WordTrace> words = List.of();
   private int level;
+  private Point from = Point.ZERO;
   private int numberBefore;
   private int told;
   private int moves;
@@ -57,6 +59,7 @@ final class BlockRecorder {
       List<FlowStep> steps,
       ControlState before,
       ControlState after,
+      ToldWay way,
       List<Finding> findings) {}
 
   BlockRecorder(
@@ -87,6 +90,7 @@ final class BlockRecorder {
     }
     machine.log.clear();
     level = depth;
+    from = tip();
     numberBefore = machine.blockNumber;
   }
 
@@ -126,6 +130,7 @@ final class BlockRecorder {
       return;
     }
     stand(block);
+    from = tip();
     add(outcome, 0, List.of(), List.of(), last);
     release(machine.compensation.heldFrom());
   }
@@ -156,7 +161,12 @@ final class BlockRecorder {
             steps,
             before,
             last,
+            new ToldWay(from, tip(), machine.frame.told()),
             its));
+  }
+
+  private Point tip() {
+    return new Point(machine.tip[0], machine.tip[1], machine.tip[2]);
   }
 
   private List<Finding> fresh() {
@@ -218,6 +228,7 @@ final class BlockRecorder {
                     block.steps,
                     block.before,
                     block.after,
+                    block.way,
                     part,
                     block.findings)));
   }

@@ -20,6 +20,7 @@ import java.util.Objects;
  * @param steps expressions, assignments, jumps, loops and calls, in order of execution
  * @param before the state that it found
  * @param after the state that it left
+ * @param way from where to where the program told the tool to go
  * @param moves its moves, compensated; empty for none
  * @param findings what was found fault with in it, or while it was executed
  */
@@ -33,6 +34,7 @@ public record BlockTrace(
     List<FlowStep> steps,
     ControlState before,
     ControlState after,
+    ToldWay way,
     Tape moves,
     List<Finding> findings) {
   /** What became of a block. */
@@ -65,6 +67,7 @@ public record BlockTrace(
     steps = List.copyOf(steps);
     Objects.requireNonNull(before, "before");
     Objects.requireNonNull(after, "after");
+    Objects.requireNonNull(way, "way");
     Objects.requireNonNull(moves, "moves");
     findings = List.copyOf(findings);
   }

@@ -79,6 +79,31 @@ final class Frame {
     }
   }
 
+  /** Where program coordinates lie now, for an observer. */
+  ProgramFrame told() {
+    if (!transforms.isOn()) {
+      return ProgramFrame.shifted(zero[0], zero[1], zero[2]);
+    }
+    double[][] images = {{0, 0, 0}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+    for (double[] image : images) {
+      toProgram(image);
+    }
+    return new ProgramFrame(
+        point(images[0]),
+        difference(images[1], images[0]),
+        difference(images[2], images[0]),
+        difference(images[3], images[0]),
+        true);
+  }
+
+  private static Point point(double[] p) {
+    return new Point(p[0], p[1], p[2]);
+  }
+
+  private static Point difference(double[] a, double[] b) {
+    return new Point(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+  }
+
   /** A program coordinate of an axis that no rotation mixes, in the part frame (mm). */
   double level(int axis, double coordinate) {
     return transforms.forward(axis, coordinate) + zero(axis);

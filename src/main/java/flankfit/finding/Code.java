@@ -256,7 +256,8 @@ public enum Code {
   RQ04(Severity.ERROR, true, "request-incomplete"),
   RQ05(Severity.ERROR, true, "no-opengl"),
   RQ06(Severity.ERROR, true, "no-display"),
-  RQ07(Severity.ERROR, true, "log-does-not-fit");
+  RQ07(Severity.ERROR, true, "log-does-not-fit"),
+  RQ08(Severity.ERROR, true, "not-rewritten");
 
   private final Severity severity;
   private final boolean stops;

@@ -1,14 +1,17 @@
 package flankfit.nc;
 
 import flankfit.finding.Place;
+import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.RandomAccess;
+import java.util.TreeMap;
 
 /**
  * The bytes of a program with the name of its file. Lines end at LF, CR, or CR LF and are numbered
@@ -168,6 +171,57 @@ public final class SourceText {
   Place place(int line, int lineStart, int at, int length) {
     int column = text(lineStart, at - lineStart).length() + 1;
     return new Place(file, line, column, text(at, length).length());
+  }
+
+  /**
+   * The same text with some stretches replaced; every other byte stays as it is.
+   *
+   * @param edits what is replaced, none within another
+   * @throws IllegalArgumentException if a place lies in no line, or two of them overlap
+   */
+  public SourceText edited(List<Edit> edits) {
+    TreeMap<Integer, Edit> inOrder = new TreeMap<>();
+    for (Edit edit : edits) {
+      if (inOrder.put(offset(edit.place()), edit) != null) {
+        throw new IllegalArgumentException("two edits at one place: " + edit.place());
+      }
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length + 8 * edits.size());
+    int at = 0;
+    for (Map.Entry<Integer, Edit> entry : inOrder.entrySet()) {
+      if (entry.getKey() < at) {
+        throw new IllegalArgumentException("edits overlap: " + entry.getValue().place());
+      }
+      out.write(bytes, at, entry.getKey() - at);
+      out.writeBytes(entry.getValue().text().getBytes(StandardCharsets.US_ASCII));
+      // Words hold ASCII only, so that their bytes are as many as their characters.
+      at = entry.getKey() + entry.getValue().place().length();
+    }
+    out.write(bytes, at, bytes.length - at);
+    return new SourceText(file, out.toByteArray());
+  }
+
+  /** A copy of the bytes, to be written to a file. */
+  public byte[] toBytes() {
+    return bytes.clone();
+  }
+
+  /** Offset of the first byte of a place. */
+  private int offset(Place place) {
+    int[] lines = starts();
+    if (place.line() < 1 || place.line() >= lines.length || place.column() < 1) {
+      throw new IllegalArgumentException("no place of this text: " + place);
+    }
+    int start = lines[place.line() - 1];
+    int end = lines[place.line()];
+    for (int at = start; at <= end; at++) {
+      // A comment before the place may hold characters of several bytes: none is cut in two.
+      boolean whole = at == end || bytes[at] >= 0;
+      if (whole && text(start, at - start).length() == place.column() - 1) {
+        return at;
+      }
+    }
+    throw new IllegalArgumentException("no place of this text: " + place);
   }
 
   private int[] starts() {

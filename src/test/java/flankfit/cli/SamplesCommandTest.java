@@ -43,6 +43,9 @@ class SamplesCommandTest {
     FlankfitProcess motion = FlankfitProcess.run("motion", program, "--format", "json");
     assertThat(motion.err()).isEmpty();
     assertThat(JsonShape.faults("motion", json(motion))).isEmpty();
+    FlankfitProcess lesson = FlankfitProcess.run("lesson", program, "--format", "json");
+    assertThat(lesson.err()).isEmpty();
+    assertThat(JsonShape.faults("lesson", json(lesson))).isEmpty();
     assertThat(FlankfitProcess.run("gauge", program, "--format", "json").out())
         .isEqualTo(gauge.out());
   }

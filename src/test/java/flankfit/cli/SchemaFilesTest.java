@@ -83,8 +83,55 @@ class SchemaFilesTest {
 
   private static final String TRACE = trace();
 
+  private static final String LESSON =
+      """
+      {"schema": "flankfit/lesson/1",
+       "program": {"file": "hub.nc", "unit": "mm", "blocks": 7}, "assumptions": [],
+       "steps": [{"file": "hub.nc", "line": 12, "block": 7, "outcome": "executed",
+         "text": "G91 G3 X1.5 Y1.5 J1.5", "level": 0, "mode": "incremental", "zero": "G54",
+         "moves": true, "endpointAbsolute": [3, 0, -14], "moveIncremental": [1.5, 1.5, 0],
+         "arc": {"plane": "XY", "centre": [1.5, 0, -14], "toCentre": [0, 1.5, 0], "radius": 1.5,
+           "sweep": 90, "rise": 0},
+         "absoluteWords": "G90 G3 X3. Y0. J1.5", "incrementalWords": "G91 G3 X1.5 Y1.5 J1.5",
+         "cannotSay": "machine coordinates are absolute", "plain": "from where it stands",
+         "compensatedEnd": [2.955, 0, -14], "unfolds": ["line to X1", "line to X2"],
+         "notes": ["as turned"],
+         "again": {"times": 2, "alike": false, "lastEndpointAbsolute": [6, 0, -14]}}],
+       "stepsLeftOut": 3, "complete": false, "stoppedAt": {"line": 13, "code": "RC05"},
+       "findings": [%s]}
+      """
+          .formatted(FINDING);
+
+  private static final String REWRITE =
+      """
+      {"schema": "flankfit/rewrite/1", "program": "hub.nc", "mode": "absolute", "file": "abs.nc",
+       "linesChanged": 12, "movesCompared": 31, "decimals": 3, "rounding": 0, "closing": 0,
+       "difference": 0, "kept": [{"line": 4, "why": "G53 needs G90"}], "findings": [%s]}
+      """
+          .formatted(FINDING);
+
+  private static final String FORGET =
+      """
+      {"schema": "flankfit/forget/1", "program": "hub.nc", "line": 12, "word": "G90",
+       "plain": "the paths part at line 13", "partsAt": 13, "greatestAt": 14, "greatest": 20.5,
+       "last": 0, "lastLine": 30,
+       "verdictsBefore": [{"hole": "A", "designation": "M20x1.5-6H", "verdict": "gauges good"}],
+       "verdictsAfter": [], "findings": [%s]}
+      """
+          .formatted(FINDING);
+
+  private static final String QUIZ =
+      """
+      {"schema": "flankfit/quiz/1", "program": "hub.nc", "seed": 1,
+       "questions": [{"line": 12, "kind": "other mode", "question": "Say it in absolute words.",
+         "answer": "G90 G1 X3."}], "findings": [%s]}
+      """
+          .formatted(FINDING);
+
   private static final Map<String, String> ANSWERS =
-      Map.of("motion", MOTION, "trace", TRACE, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
+      Map.of(
+          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "rewrite", REWRITE, "forget", FORGET,
+          "quiz", QUIZ, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
 
   /** One block with a step of every kind, and the move of the other answer. */
   private static String trace() {
@@ -131,13 +178,19 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -148,7 +201,10 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -165,7 +221,10 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(
+      strings = {
+        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+      })
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");

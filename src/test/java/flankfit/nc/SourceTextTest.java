@@ -3,7 +3,9 @@ package flankfit.nc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import flankfit.finding.Place;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -53,5 +55,32 @@ class SourceTextTest {
     assertThatExceptionOfType(IndexOutOfBoundsException.class).isThrownBy(() -> lines.get(2));
     assertThatExceptionOfType(UnsupportedOperationException.class)
         .isThrownBy(() -> lines.set(0, "G91"));
+  }
+
+  @Test
+  void edits_replace_words_and_leave_every_other_byte() {
+    byte[] bytes = "(\u00e9\u20ac) G1 X1.\r\n\tY2. (\u00ff)\rZ3.".getBytes(StandardCharsets.UTF_8);
+    SourceText text = SourceText.of("p.nc", bytes);
+    SourceText edited =
+        text.edited(
+            List.of(
+                new Edit(new Place("p.nc", 3, 1, 3), "Z-30."),
+                new Edit(new Place("p.nc", 1, 6, 0), "G91 "),
+                new Edit(new Place("p.nc", 1, 9, 3), "X.5"),
+                new Edit(new Place("p.nc", 2, 2, 4), "")));
+    assertThat(new String(edited.toBytes(), StandardCharsets.UTF_8))
+        .isEqualTo("(\u00e9\u20ac) G91 G1 X.5\r\n\t(\u00ff)\rZ-30.");
+    assertThat(text.toBytes()).isEqualTo(bytes);
+  }
+
+  @Test
+  void edits_of_one_place_or_of_none_are_refused() {
+    SourceText text = SourceText.of("p.nc", "X1. Y2.\n".getBytes(StandardCharsets.UTF_8));
+    Edit whole = new Edit(new Place("p.nc", 1, 1, 7), "");
+    assertThatThrownBy(() -> text.edited(List.of(whole, new Edit(new Place("p.nc", 1, 5, 1), ""))))
+        .hasMessageContaining("overlap");
+    assertThatThrownBy(() -> text.edited(List.of(whole, whole))).hasMessageContaining("two edits");
+    assertThatThrownBy(() -> text.edited(List.of(new Edit(new Place("p.nc", 9, 1, 0), ""))))
+        .hasMessageContaining("no place");
   }
 }
