@@ -99,9 +99,7 @@ final class GaugeText {
         style.severity(good ? Severity.NOTE : Severity.ERROR, head + first.verdict().words()));
     out.append('\n').append(figures);
     passes(group);
-    first
-        .offset()
-        .ifPresent(o -> OffsetText.write(o, wearLimit, program, unit(first), style, out));
+    first.offset().ifPresent(o -> OffsetText.write(o, wearLimit, program, unit(first), style, out));
     out.append('\n');
   }
 

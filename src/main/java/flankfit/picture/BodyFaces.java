@@ -44,7 +44,9 @@ public final class BodyFaces {
     return vertices++;
   }
 
-  /** The way the edge moved at the vertex added last (1); none where the skin is as sawn or cast. */
+  /**
+   * The way the edge moved at the vertex added last (1); none where the skin is as sawn or cast.
+   */
   public void grain(double x, double y, double z) {
     int at = FLOATS * (vertices - 1) + 6;
     data[at] = (float) x;

@@ -86,7 +86,8 @@ public final class BodyRenderer implements AutoCloseable {
   }
 
   /**
-   * Draws the metal alone, moved by a part of a pixel: several such frames together have soft edges.
+   * Draws the metal alone, moved by a part of a pixel: several such frames together have soft
+   * edges.
    *
    * @param shiftX to the right (px)
    * @param shiftY upwards (px)
@@ -223,8 +224,7 @@ public final class BodyRenderer implements AutoCloseable {
       overlay.ink(row.colour(), 1);
       overlay.bar(x, y, 14 * contentScale, 10 * contentScale);
       overlay.ink(palette.softInk(), 1);
-      double wide =
-          overlay.text(Face.SMALL, x + 20 * contentScale, y, row.words(), Align.LEFT);
+      double wide = overlay.text(Face.SMALL, x + 20 * contentScale, y, row.words(), Align.LEFT);
       x += wide + 44 * contentScale;
     }
   }

@@ -208,7 +208,8 @@ class BrokenJobTest {
     // Plane geometry: a tooth of half angle 30 degrees, P/2 wide where the NO-GO plug's pitch
     // diameter is, is narrower by the way to the GO plug's crest times tan 30 degrees.
     ThreadSpec spec = Designations.parse("M20x1.5-6H");
-    double reach = spec.gauges().orElseThrow().goMajorMin() - spec.gauges().orElseThrow().noGoPitch();
+    double reach =
+        spec.gauges().orElseThrow().goMajorMin() - spec.gauges().orElseThrow().noGoPitch();
     double widest = 0.75 - reach * Math.tan(Math.toRadians(30));
     assertThat(widest).isBetween(0.2, 0.375);
     job.crest = widest - 0.001;

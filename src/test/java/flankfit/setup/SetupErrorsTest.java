@@ -132,8 +132,7 @@ class SetupErrorsTest {
     Finding finding = formed(ground + "55").get(0);
     assertThat(finding.code()).isEqualTo(Code.SH05);
     assertThat(finding.what())
-        .isEqualTo(
-            "\"flank-angle\" in [[tool]] is 55, but the mill is ground for a thread of 60°");
+        .isEqualTo("\"flank-angle\" in [[tool]] is 55, but the mill is ground for a thread of 60°");
     assertThat(formed(ground + "60")).isEmpty();
   }
 
