@@ -45,9 +45,7 @@ public final class BodyPicture {
       BodyScene scene, View view, Extents subject, int width, int height, Theme theme) {
     LengthUnit unit = scene.ground().setup().unit();
     Insets insets = Insets.ofPicture(1);
-    Camera camera = new Camera(view);
-    camera.resize(width, height);
-    camera.fit(subject, insets.widened(MARGIN));
+    Camera camera = camera(view, subject, width, height);
     try (RenderTarget target = new RenderTarget(width, height, 0);
         BodyRenderer renderer = new BodyRenderer(1)) {
       target.bind();
@@ -57,6 +55,14 @@ public final class BodyPicture {
       renderer.annotate(scene, camera, theme, unit, insets, below);
       return target.readRgb();
     }
+  }
+
+  /** The eye of a picture. */
+  static Camera camera(View view, Extents subject, int width, int height) {
+    Camera camera = new Camera(view);
+    camera.resize(width, height);
+    camera.fit(subject, Insets.ofPicture(1).widened(MARGIN));
+    return camera;
   }
 
   private static byte[] averaged(
