@@ -30,6 +30,7 @@ class ArchitectureTest {
     MAY_USE.put("control", List.of("nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("trace", List.of("control", "nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
+    MAY_USE.put("solid", List.of("unit", "finding"));
     MAY_USE.put("cutting", List.of("motion", "setup", "unit"));
     MAY_USE.put(
         "gauge", List.of("sweep", "cutting", "standard", "motion", "setup", "unit", "finding"));
