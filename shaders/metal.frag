@@ -6,7 +6,11 @@
 in vec3 facing;
 in vec3 along;
 in vec4 mirror;
+in vec3 where;
 in vec2 seat;
+uniform int regions;                   // whose walls are drawn apart
+uniform vec4 ring[8];                  // axis x, y; inner and outer radius squared
+uniform vec2 span[8];                  // lower and upper height
 uniform float day;                     // 1 on light paper, 0 on dark
 out vec4 pixel;
 
@@ -61,6 +65,14 @@ vec3 from(vec3 d) {
 }
 
 void main() {
+  for (int i = 0; i < regions; i++) {
+    vec2 off = where.xy - ring[i].xy;
+    float square = dot(off, off);
+    bool within = square > ring[i].z && square < ring[i].w;
+    if (within && where.z > span[i].x && where.z < span[i].y) {
+      discard;
+    }
+  }
   vec3 n = normalize(facing);
   vec3 v = vec3(0.0, 0.0, 1.0);
   if (n.z < 0.0) {

@@ -10,12 +10,14 @@ uniform vec4 plane;                    // kept where dot(plane, (place, 1)) >= 0
 out vec3 facing;
 out vec3 along;
 out vec4 mirror;
+out vec3 where;
 out vec2 seat;                         // where in the room, 1 at its walls
 
 void main() {
   facing = mat3(toView) * normal;
   along = mat3(toView) * grain;
   mirror = tint;
+  where = place;
   vec4 at = vec4(place, 1.0);
   gl_ClipDistance[0] = dot(plane, at);
   gl_Position = toClip * at;

@@ -53,6 +53,7 @@ class ArchitectureTest {
     MAY_USE.put(
         "picture",
         List.of(
+            "solid",
             "check",
             "gauge",
             "control",

@@ -9,16 +9,35 @@ import java.util.Optional;
  *
  * @param ground motion, sheet and title it belongs to
  * @param faces its triangles
+ * @param walls exact walls of threads, in place of faces
+ * @param regions where faces are not drawn, as a wall stands there; {@value MOST_REGIONS} at most
  * @param creases its sharp edges: six numbers a piece, both ends (mm)
  * @param cut where it is cut open
  * @param key what its colours mean
  */
 public record BodyScene(
-    Scene ground, BodyFaces faces, double[] creases, Optional<Cut> cut, List<KeyRow> key) {
+    Scene ground,
+    BodyFaces faces,
+    BodyFaces walls,
+    List<ThreadRegion> regions,
+    double[] creases,
+    Optional<Cut> cut,
+    List<KeyRow> key) {
+  /** Regions at most; the shader counts on it. */
+  public static final int MOST_REGIONS = 8;
+
   public BodyScene {
     Objects.requireNonNull(ground, "ground");
     Objects.requireNonNull(faces, "faces");
+    Objects.requireNonNull(walls, "walls");
     Objects.requireNonNull(cut, "cut");
+    if (!walls.origin().equals(faces.origin())) {
+      throw new IllegalArgumentException("walls and faces must be about one origin");
+    }
+    regions = List.copyOf(regions);
+    if (regions.size() > MOST_REGIONS) {
+      throw new IllegalArgumentException("at most " + MOST_REGIONS + " walls: " + regions.size());
+    }
     creases = creases.clone();
     key = List.copyOf(key);
   }

@@ -32,7 +32,13 @@ class BodyPictureTest {
             SetupSheet.empty(),
             "Bracket");
     return new BodyScene(
-        ground, faces, new double[0], cut, List.of(new BodyScene.KeyRow(0xD8D8D8, "steel")));
+        ground,
+        faces,
+        new BodyFaces(new Point(3, -2, 1)),
+        List.of(),
+        new double[0],
+        cut,
+        List.of(new BodyScene.KeyRow(0xD8D8D8, "steel")));
   }
 
   private static void face(BodyFaces faces, int axis, int side) {
@@ -82,8 +88,7 @@ class BodyPictureTest {
   void metal_fills_its_outline_and_nothing_else(View view) throws Exception {
     try (Drawing drawing = new Drawing()) {
       for (Theme theme : Theme.values()) {
-        byte[] rgb =
-            BodyPicture.draw(box(Optional.empty()), view, BOX, WIDTH, HEIGHT, theme);
+        byte[] rgb = BodyPicture.draw(box(Optional.empty()), view, BOX, WIDTH, HEIGHT, theme);
         Camera camera = camera(view);
         Point middle = BOX.middle();
         int inside = at(rgb, camera, middle.x() + 3, middle.y() - 2, middle.z() + 1);
