@@ -1,0 +1,262 @@
+package flankfit.solid;
+
+/**
+ * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its crossings,
+ * moved along the mean normal onto the surface. At creases and corners it is the place nearest to
+ * all planes of the crossings (least squares), then made better by asking the body for the faces
+ * close beside it, so that creases of curved faces are met too. One placer for each thread.
+ */
+final class VertexPlacer {
+  /** How far beside a crease its faces are asked for, in sizes of the leaf, step by step. */
+  private static final double[] BESIDE = {0.2, 0.05, 0.02};
+
+  /** Planes of one crease deviate by no more than this (sizes of the leaf). */
+  private static final double AGREEMENT = 0.02;
+
+  /** A crease may stand out of its leaf so far (sizes of the leaf). */
+  private static final double OVERHANG = 0.5;
+
+  /** Planes that deviate so little are flat (sizes of the leaf). */
+  private static final double FLAT = 1e-9;
+
+  private final Solid solid;
+  private final SurfaceCells cells;
+  private final SheetPlanes planes;
+  private final Qef qef = new Qef();
+  private final Crossing crossing = new Crossing();
+  private final double[] low = new double[3];
+  private final double[] at = new double[3];
+  private final double[] along = new double[3];
+  private final double[][] facePlaces = new double[SheetPlanes.MOST][3];
+  private final double[][] faceNormals = new double[SheetPlanes.MOST][3];
+  private double size;
+  private int faces;
+
+  VertexPlacer(Solid solid, SurfaceCells cells, Hermite hermite) {
+    this.solid = solid;
+    this.cells = cells;
+    planes = new SheetPlanes(hermite);
+  }
+
+  /** Takes in the crossings of a sheet. */
+  void enter(Sheets sheets, int leaf, int sheet) {
+    planes.clear();
+    for (int entry = sheets.start(leaf); entry < sheets.start(leaf + 1); entry++) {
+      if (sheets.sheet(entry) == sheet) {
+        planes.add(sheets.crossing(entry));
+      }
+    }
+    planes.group();
+    size = cells.size(leaf) * cells.cell();
+    low[0] = cells.originX() + cells.x(leaf) * cells.cell();
+    low[1] = cells.originY() + cells.y(leaf) * cells.cell();
+    low[2] = cells.originZ() + cells.z(leaf) * cells.cell();
+  }
+
+  /** Places the vertex of the sheet taken in. */
+  void place() {
+    if (planes.groups() > 1 && crease()) {
+      return;
+    }
+    if (planes.groups() > 1 && faces != 1) {
+      leastSquares();
+    } else {
+      smooth();
+    }
+  }
+
+  /** Puts the vertex inside its leaf, at the mean of the crossings. */
+  void placeInside() {
+    copy(planes.mass(), at);
+    takeGroups();
+  }
+
+  private void smooth() {
+    copy(planes.mass(), at);
+    faces = 1;
+    copy(planes.mean(), faceNormals[0]);
+    boolean flat =
+        planes.tightest() > 1 - FLAT && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
+    if (flat) {
+      return;
+    }
+    if (hit(at, planes.mean(), 0.25 * size) || hit(at, planes.mean(), 0.5 * size)) {
+      take(crossing, at, faceNormals[0]);
+    } else {
+      takeGroups();
+    }
+  }
+
+  private void leastSquares() {
+    planes.fill(qef);
+    qef.solve(0.1);
+    answer(at);
+    if (!within(0)) {
+      copy(planes.mass(), at);
+    }
+    takeGroups();
+  }
+
+  private void takeGroups() {
+    faces = planes.groups();
+    for (int face = 0; face < faces; face++) {
+      copy(planes.normal(face), faceNormals[face]);
+      copy(planes.place(face), facePlaces[face]);
+    }
+  }
+
+  /** True if faces meet at the vertex; else {@link #faces} is 1 where they turned out to be one. */
+  private boolean crease() {
+    takeGroups();
+    planes.fill(qef);
+    qef.solve(0.005);
+    answer(at);
+    if (!within(OVERHANG)) {
+      return false;
+    }
+    if (planes.farthest(at[0], at[1], at[2]) < FLAT * size
+        && Math.abs(solid.value(at[0], at[1], at[2])) < 10 * FLAT * size) {
+      return true;
+    }
+    for (double beside : BESIDE) {
+      for (int face = 0; face < faces; face++) {
+        if (!look(face, beside * size)) {
+          return false;
+        }
+      }
+      merge();
+      if (faces == 1) {
+        return false;
+      }
+      qef.clear(at[0], at[1], at[2]);
+      for (int face = 0; face < faces; face++) {
+        double[] p = facePlaces[face];
+        double[] n = faceNormals[face];
+        qef.add(p[0], p[1], p[2], n[0], n[1], n[2]);
+      }
+      qef.solve(1e-3);
+      answer(at);
+      if (!within(OVERHANG)) {
+        return false;
+      }
+    }
+    for (int face = 0; face < faces; face++) {
+      double[] p = facePlaces[face];
+      double[] n = faceNormals[face];
+      double off = n[0] * (at[0] - p[0]) + n[1] * (at[1] - p[1]) + n[2] * (at[2] - p[2]);
+      if (Math.abs(off) > AGREEMENT * size) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Asks for a face a step beside the vertex, on the side on which its crossings lie. */
+  private boolean look(int face, double step) {
+    double[] p = planes.place(face);
+    double[] n = faceNormals[face];
+    double off = n[0] * (p[0] - at[0]) + n[1] * (p[1] - at[1]) + n[2] * (p[2] - at[2]);
+    for (int axis = 0; axis < 3; axis++) {
+      along[axis] = p[axis] - at[axis] - off * n[axis];
+    }
+    SheetPlanes.unit(along);
+    for (int axis = 0; axis < 3; axis++) {
+      along[axis] = at[axis] + step * along[axis];
+    }
+    if (!hit(along, n, step) && !hit(along, n, step / 4)) {
+      return false;
+    }
+    take(crossing, facePlaces[face], n);
+    return true;
+  }
+
+  /** Drops faces whose normals have come near to those of one before. */
+  private void merge() {
+    int kept = 0;
+    for (int face = 0; face < faces; face++) {
+      boolean isNew = true;
+      double[] n = faceNormals[face];
+      for (int other = 0; other < kept; other++) {
+        double[] m = faceNormals[other];
+        isNew &= n[0] * m[0] + n[1] * m[1] + n[2] * m[2] < SheetPlanes.CREASE;
+      }
+      if (isNew) {
+        if (kept != face) {
+          copy(facePlaces[face], facePlaces[kept]);
+          copy(n, faceNormals[kept]);
+          copy(planes.place(face), planes.place(kept));
+        }
+        kept++;
+      }
+    }
+    faces = kept;
+  }
+
+  /** Crosses the surface near a place along a normal; false where metal does not end there. */
+  private boolean hit(double[] place, double[] normal, double reach) {
+    double mx = place[0] - reach * normal[0];
+    double my = place[1] - reach * normal[1];
+    double mz = place[2] - reach * normal[2];
+    double ax = place[0] + reach * normal[0];
+    double ay = place[1] + reach * normal[1];
+    double az = place[2] + reach * normal[2];
+    if (solid.value(mx, my, mz) >= 0 || solid.value(ax, ay, az) < 0) {
+      return false;
+    }
+    solid.crossing(mx, my, mz, ax, ay, az, crossing);
+    return crossing.normalX() * normal[0]
+            + crossing.normalY() * normal[1]
+            + crossing.normalZ() * normal[2]
+        > 0.5;
+  }
+
+  private void answer(double[] target) {
+    for (int axis = 0; axis < 3; axis++) {
+      target[axis] = qef.answer(axis);
+    }
+  }
+
+  private static void take(Crossing from, double[] place, double[] normal) {
+    place[0] = from.x();
+    place[1] = from.y();
+    place[2] = from.z();
+    normal[0] = from.normalX();
+    normal[1] = from.normalY();
+    normal[2] = from.normalZ();
+  }
+
+  private static void copy(double[] from, double[] to) {
+    to[0] = from[0];
+    to[1] = from[1];
+    to[2] = from[2];
+  }
+
+  private boolean within(double overhang) {
+    boolean inside = true;
+    for (int axis = 0; axis < 3; axis++) {
+      double off = (at[axis] - low[axis]) / size;
+      inside &= off >= -overhang && off <= 1 + overhang;
+    }
+    return inside;
+  }
+
+  /** Whether the vertex lies outside its leaf. */
+  boolean isOutside() {
+    return !within(1e-9);
+  }
+
+  /** Coordinate of the vertex (mm). */
+  double at(int axis) {
+    return at[axis];
+  }
+
+  /** Number of faces that meet at the vertex. */
+  int faces() {
+    return faces;
+  }
+
+  /** Coordinate of a face's unit normal at the vertex. */
+  double normal(int face, int axis) {
+    return faceNormals[face][axis];
+  }
+}
