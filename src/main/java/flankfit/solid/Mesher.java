@@ -27,8 +27,7 @@ final class Mesher {
     Polygons.Middles middles = Polygons.middles(cells, edges, sheets);
     boolean[] inside = new boolean[sheets.vertexCount()];
     Vertices vertices = Vertices.of(solid, cells, hermite, sheets, workers);
-    Polygons.Source source =
-        new Polygons.Source(cells, edges, hermite, sheets, vertices, middles);
+    Polygons.Source source = new Polygons.Source(cells, edges, hermite, sheets, vertices, middles);
     for (int round = 0; round < ROUNDS && markFolds(source, inside); round++) {
       vertices = vertices.withInside(inside, solid, cells, hermite, sheets, workers);
       source = new Polygons.Source(cells, edges, hermite, sheets, vertices, middles);
@@ -37,7 +36,9 @@ final class Mesher {
     return new MeshAssembly(solid, source, triangles, meshing.opennessStep(), workers).mesh();
   }
 
-  /** Marks vertices outside their leaves in polygons that fold over; true if there are new marks. */
+  /**
+   * Marks vertices outside their leaves in polygons that fold over; true if there are new marks.
+   */
   private boolean markFolds(Polygons.Source source, boolean[] inside) {
     int edges = source.edges().count();
     IntColumn[] parts = new IntColumn[Workers.pieces(edges, EDGES_IN_PIECE)];

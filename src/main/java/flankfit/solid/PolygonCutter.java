@@ -37,8 +37,7 @@ final class PolygonCutter {
   }
 
   private void cutFour() {
-    double first =
-        polygon.firstDiagonalBarred ? -2 : Math.min(facing(0, 1, 2), facing(0, 2, 3));
+    double first = polygon.firstDiagonalBarred ? -2 : Math.min(facing(0, 1, 2), facing(0, 2, 3));
     double second = Math.min(facing(1, 2, 3), facing(1, 3, 0));
     worst = Math.max(first, second);
     if (worst < 0) {

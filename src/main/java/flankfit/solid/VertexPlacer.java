@@ -1,10 +1,11 @@
 package flankfit.solid;
 
 /**
- * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its crossings,
- * moved along the mean normal onto the surface. At creases and corners it is the place nearest to
- * all planes of the crossings (least squares), then made better by asking the body for the faces
- * close beside it, so that creases of curved faces are met too. One placer for each thread.
+ * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its
+ * crossings, moved along the mean normal onto the surface. At creases and corners it is the place
+ * nearest to all planes of the crossings (least squares), then made better by asking the body for
+ * the faces close beside it, so that creases of curved faces are met too. One placer for each
+ * thread.
  */
 final class VertexPlacer {
   /** How far beside a crease its faces are asked for, in sizes of the leaf, step by step. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
-/** Surfaces of analytic bodies: closed, of the right kind, volume and creases as by closed forms. */
+/**
+ * Surfaces of analytic bodies: closed, of the right kind, volume and creases as by closed forms.
+ */
 class MeshTest {
   private static final Meshing PLAIN = new Meshing(2, 0, Halt.NEVER);
 
@@ -20,8 +22,7 @@ class MeshTest {
   void block_is_exact() {
     Mesh mesh = closed(Shape.block(-1.03, -0.71, -0.52, 1.01, 0.93, 0.61), -2, 4, 16);
     assertThat(mesh.volume()).isCloseTo(2.04 * 1.64 * 1.13, within(1e-9));
-    assertThat(mesh.area())
-        .isCloseTo(2 * (2.04 * 1.64 + 2.04 * 1.13 + 1.64 * 1.13), within(1e-9));
+    assertThat(mesh.area()).isCloseTo(2 * (2.04 * 1.64 + 2.04 * 1.13 + 1.64 * 1.13), within(1e-9));
     assertThat(MeshChecks.euler(mesh)).isEqualTo(2);
   }
 
@@ -33,7 +34,8 @@ class MeshTest {
 
   @Test
   void kinds_of_bodies() {
-    assertThat(MeshChecks.euler(closed(Shape.sphere(0.02, 0.01, 0.03, 1), -1.5, 3, 16))).isEqualTo(2);
+    assertThat(MeshChecks.euler(closed(Shape.sphere(0.02, 0.01, 0.03, 1), -1.5, 3, 16)))
+        .isEqualTo(2);
     assertThat(MeshChecks.euler(closed(Shape.torus(0.01, 1, 0.35), -1.5, 3, 32))).isZero();
     Shape bored =
         Shape.minus(
