@@ -66,9 +66,9 @@ final class MeshChecks {
     return vertices.size() - mesh.triangleCount() / 2;
   }
 
-  /** Triangles whose side faces away from the normals of all their points. */
-  static int backward(Mesh mesh) {
-    int count = 0;
+  /** Share of area in triangles that face away from the normals of all their points (1). */
+  static double backward(Mesh mesh) {
+    double sum = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       int a = mesh.vertex(t, 0);
       int b = mesh.vertex(t, 1);
@@ -91,9 +91,9 @@ final class MeshChecks {
                 best, nx * mesh.normalX(p) + ny * mesh.normalY(p) + nz * mesh.normalZ(p));
       }
       if (best < -1e-9 * length) {
-        count++;
+        sum += length / 2;
       }
     }
-    return count;
+    return sum / mesh.area();
   }
 }

@@ -33,7 +33,7 @@ final class ShapeSolid implements Solid {
         break;
       }
       metal = air;
-      air = Math.min(1, air + Math.max(-value / length, 1e-4));
+      air = Math.min(1, air + Math.max(-value / length, 2e-3));
     }
     for (int i = 0; i < 60; i++) {
       double middle = 0.5 * (metal + air);
