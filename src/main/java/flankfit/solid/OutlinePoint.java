@@ -62,9 +62,9 @@ final class OutlinePoint {
     if (!hasNormals) {
       return;
     }
-    if (pointA != nextA && pointB != nextB) {
-      corner(length);
-    } else {
+    boolean sharp = before[0] * after[0] + before[1] * after[1] < SheetPlanes.CREASE;
+    boolean onCrease = pointA != nextA && pointB != nextB;
+    if (!((onCrease || sharp) && corner(length))) {
       double mr = before[0] + after[0];
       double mu = before[1] + after[1];
       double m = Math.sqrt(mr * mr + mu * mu);
@@ -88,8 +88,8 @@ final class OutlinePoint {
     return length > 1e-3;
   }
 
-  /** Finds the corner where the faces before and after meet; stays where they cannot be asked. */
-  private void corner(double length) {
+  /** Finds the corner where the faces before and after meet; false where they cannot be asked. */
+  private boolean corner(double length) {
     double atRight = right;
     double atUp = up;
     for (double beside : BESIDE) {
@@ -97,31 +97,32 @@ final class OutlinePoint {
       // the outline runs along normal x n on the plane, so forward of a normal (r, u) is (-u, r)
       if (!meet(
           atRight + step * before[1], atUp - step * before[0], before[0], before[1], step)) {
-        return;
+        return false;
       }
       double r1 = metRight;
       double u1 = metUp;
       before[0] = metNormalRight;
       before[1] = metNormalUp;
       if (!meet(atRight - step * after[1], atUp + step * after[0], after[0], after[1], step)) {
-        return;
+        return false;
       }
       after[0] = metNormalRight;
       after[1] = metNormalUp;
       double determinant = before[0] * after[1] - before[1] * after[0];
       if (Math.abs(determinant) < 1e-3) {
-        return;
+        return false;
       }
       double c1 = before[0] * r1 + before[1] * u1;
       double c2 = after[0] * metRight + after[1] * metUp;
       atRight = (c1 * after[1] - c2 * before[1]) / determinant;
       atUp = (before[0] * c2 - after[0] * c1) / determinant;
       if (Math.hypot(atRight - right, atUp - up) > length) {
-        return;
+        return false;
       }
     }
     right = atRight;
     up = atUp;
+    return true;
   }
 
   /** Asks where metal ends along a normal on the plane; false where it does not. */

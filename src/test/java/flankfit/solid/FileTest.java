@@ -100,7 +100,7 @@ class FileTest {
             new Paint("stock", 0.6, 0.6, 0.62),
             new Paint("drill \"8.2\"", 0.2, 0.4, 0.8),
             new Paint("never used", 0, 0, 0),
-            new Paint("Querbohrer \u00f8 4,4", 0.8, 0.4, 0.1));
+            new Paint("cross drill \u00f8 4.4", 0.8, 0.4, 0.1));
     GlbFile.write(MESH, paints, maker -> maker < 0 ? 0 : maker == 3 ? 1 : 3, bytes);
     GltfModel model =
         new GltfModelReader()
@@ -110,7 +110,7 @@ class FileTest {
     assertThat(primitives).hasSize(3);
     assertThat(model.getMaterialModels())
         .extracting("name")
-        .containsExactly("stock", "drill \"8.2\"", "Querbohrer \u00f8 4,4");
+        .containsExactly("stock", "drill \"8.2\"", "cross drill \u00f8 4.4");
     List<double[]> corners = new ArrayList<>();
     for (MeshPrimitiveModel primitive : primitives) {
       AccessorModel position = primitive.getAttributes().get("POSITION");

@@ -148,9 +148,12 @@ class SectionTest {
     for (int turn = -1; turn <= 1; turn++) {
       double z = turn * pitch;
       double half = (root - minor) * tangent;
-      assertThat(nearest(section, root, z)).as("root").isLessThan(1e-4);
-      assertThat(nearest(section, minor, z - half)).as("crest").isLessThan(1e-4);
-      assertThat(nearest(section, minor, z + half)).as("crest").isLessThan(1e-4);
+      assertThat(nearest(section, root, z)).as("root").isLessThan(1e-9);
+      assertThat(nearest(section, minor, z - half)).as("crest").isLessThan(1e-9);
+      // the last crest leaves a land below the top that is narrower than a cell
+      if (turn < 1) {
+        assertThat(nearest(section, minor, z + half)).as("crest").isLessThan(1e-9);
+      }
     }
   }
 
