@@ -24,6 +24,15 @@ final class DoubleColumn {
     return size;
   }
 
+  void clear() {
+    size = 0;
+  }
+
+  /** Keeps so many of the first. */
+  void shorten(int count) {
+    size = count;
+  }
+
   double get(int index) {
     return values[index];
   }

@@ -26,6 +26,11 @@ final class IntColumn {
     size = 0;
   }
 
+  /** Keeps so many of the first. */
+  void shorten(int count) {
+    size = count;
+  }
+
   /** All columns one after the other. */
   static int[] joined(IntColumn[] parts) {
     int total = 0;

@@ -11,7 +11,6 @@ final class PolygonCutter {
   final int[] cuts = new int[3 * Polygons.MOST];
 
   int triangles;
-  private double worst;
 
   PolygonCutter(Polygons.Source source) {
     this.source = source;
@@ -26,27 +25,24 @@ final class PolygonCutter {
       normal[axis] = source.hermite().normal(edge, axis);
     }
     triangles = 0;
-    if (polygon.count == 3) {
-      add(0, 1, 2);
-      worst = facing(0, 1, 2);
-    } else if (polygon.count == 4) {
-      cutFour();
-    } else {
+    if (polygon.hasMiddle) {
       fan();
+    } else if (polygon.count == 3) {
+      add(0, 1, 2);
+    } else {
+      cutFour();
     }
   }
 
   private void cutFour() {
-    double first = polygon.firstDiagonalBarred ? -2 : Math.min(facing(0, 1, 2), facing(0, 2, 3));
-    double second = Math.min(facing(1, 2, 3), facing(1, 3, 0));
-    worst = Math.max(first, second);
-    if (worst < 0) {
-      double byFan = facingOfFan();
-      if (byFan > worst) {
-        worst = byFan;
-        fan();
-        return;
-      }
+    double first =
+        polygon.firstDiagonalBarred ? -2 : Math.min(facing(0, 1, 2), facing(0, 2, 3));
+    double second =
+        polygon.secondDiagonalBarred ? -2 : Math.min(facing(1, 2, 3), facing(1, 3, 0));
+    double better = Math.max(first, second);
+    if (better < 0 && facingOfFan() > better) {
+      fan();
+      return;
     }
     if (first >= second) {
       add(0, 1, 2);
@@ -58,7 +54,6 @@ final class PolygonCutter {
   }
 
   private void fan() {
-    worst = facingOfFan();
     for (int i = 0; i < polygon.count; i++) {
       add(i, (i + 1) % polygon.count, -1);
     }
@@ -116,21 +111,6 @@ final class PolygonCutter {
     return 0.5
         * (source.hermite().place(ends[2 * middle], axis)
             + source.hermite().place(ends[2 * middle + 1], axis));
-  }
-
-  /** Whether a triangle of the best cut faces away from the air. */
-  boolean foldsOver() {
-    return worst < 0;
-  }
-
-  /** Adds the vertices of the polygon that lie outside their leaves. */
-  void collectOutside(IntColumn marks) {
-    for (int i = 0; i < polygon.count; i++) {
-      int vertex = polygon.corners[i];
-      if (vertex < source.vertices().count() && source.vertices().isOutside(vertex)) {
-        marks.add(vertex);
-      }
-    }
   }
 
   /** Vertex at a position of the polygon. */

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The polygon round each crossing edge, through the vertices of the leaves around it. One reader
- * for each thread; what they share is data.
+ * The polygon round each crossing edge, through the vertices of the leaves around it. One reader for
+ * each thread; what they share is data.
  */
 final class Polygons {
   /** What all readers share. */
@@ -44,8 +44,14 @@ final class Polygons {
 
   int count;
 
+  /** Whether a corner is a middle; then no diagonal may pass it by. */
+  boolean hasMiddle;
+
   /** Whether the diagonal from corner 0 to corner 2 would touch one of a neighbouring polygon. */
   boolean firstDiagonalBarred;
+
+  /** The same for corners 1 and 3; one of the two is free. */
+  boolean secondDiagonalBarred;
 
   Polygons(Source source) {
     this.source = source;
@@ -56,6 +62,7 @@ final class Polygons {
     GridEdges edges = source.edges();
     boolean forward = edges.metalLow(edge);
     count = 0;
+    hasMiddle = false;
     for (int step = 0; step < 4; step++) {
       int quadrant = forward ? step : 3 - step;
       int next = forward ? quadrant + 1 & 3 : quadrant + 3 & 3;
@@ -68,16 +75,19 @@ final class Polygons {
                 ? null
                 : source.middles().ofSide().get(side(edge, forward ? quadrant : next));
         if (middle != null) {
+          hasMiddle = true;
           corners[count++] = source.vertices().count() + middle;
         }
       }
     }
     // Two larger leaves on both sides of one split edge have both its halves in common.
-    int first = edges.leaf(edge, forward ? 0 : 3);
-    int third = edges.leaf(edge, forward ? 2 : 1);
-    firstDiagonalBarred =
-        source.cells().size(first) > edges.length(edge)
-            && source.cells().size(third) > edges.length(edge);
+    firstDiagonalBarred = larger(edge, forward ? 0 : 3) && larger(edge, forward ? 2 : 1);
+    secondDiagonalBarred = larger(edge, forward ? 1 : 2) && larger(edge, forward ? 3 : 0);
+  }
+
+  private boolean larger(int edge, int quadrant) {
+    GridEdges edges = source.edges();
+    return source.cells().size(edges.leaf(edge, quadrant)) > edges.length(edge);
   }
 
   private static long side(int edge, int quadrant) {

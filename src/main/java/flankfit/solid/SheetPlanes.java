@@ -8,6 +8,9 @@ final class SheetPlanes {
   /** Normals farther apart than 20 degrees belong to different faces; this is the cosine. */
   static final double CREASE = 0.9396926207859084;
 
+  /** Cosines nearer to 1 than this are of normals that are alike (1). */
+  private static final double FLAT = 1e-13;
+
   private static final int MOST_CROSSINGS = 48;
 
   private final Hermite hermite;
@@ -19,7 +22,7 @@ final class SheetPlanes {
   private final double[] mean = new double[3];
   private int count;
   private int groups;
-  private double tightest;
+  private boolean flat;
 
   SheetPlanes(Hermite hermite) {
     this.hermite = hermite;
@@ -45,6 +48,7 @@ final class SheetPlanes {
     }
     unit(mean);
     findSeeds();
+    flat = true;
     for (int g = 0; g < groups; g++) {
       average(g);
     }
@@ -64,7 +68,6 @@ final class SheetPlanes {
         }
       }
     }
-    tightest = Math.min(1, least);
     if (least >= CREASE) {
       return;
     }
@@ -110,6 +113,16 @@ final class SheetPlanes {
       place[axis] /= members;
     }
     unit(normal);
+    for (int i = 0; i < count; i++) {
+      if (groupOf(edges[i]) == group) {
+        int e = edges[i];
+        double dot =
+            normal[0] * hermite.normal(e, 0)
+                + normal[1] * hermite.normal(e, 1)
+                + normal[2] * hermite.normal(e, 2);
+        flat &= dot > 1 - FLAT;
+      }
+    }
   }
 
   private int groupOf(int edge) {
@@ -181,9 +194,9 @@ final class SheetPlanes {
     return mean;
   }
 
-  /** Cosine of the greatest angle between two normals (1). */
-  double tightest() {
-    return tightest;
+  /** Whether all normals of each group are alike, as those of plane faces are. */
+  boolean isFlat() {
+    return flat;
   }
 
   /** Number of directions, 1 to {@link #MOST}. */

@@ -1,21 +1,26 @@
 package flankfit.solid;
 
 /**
- * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its
- * crossings, moved along the mean normal onto the surface. At creases and corners it is the place
- * nearest to all planes of the crossings (least squares), then made better by asking the body for
- * the faces close beside it, so that creases of curved faces are met too. One placer for each
- * thread.
+ * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its crossings,
+ * moved along the mean normal onto the surface. At creases and corners it is the place nearest to
+ * all planes of the crossings (least squares), then made better by asking the body for the faces
+ * close beside it, so that creases of curved faces are met too. One placer for each thread.
  */
 final class VertexPlacer {
   /** How far beside a crease its faces are asked for, in sizes of the leaf, step by step. */
   private static final double[] BESIDE = {0.2, 0.05, 0.02};
 
+  /** Shares of the largest eigenvalue below which a direction is left, one after the other. */
+  private static final double[] TRUNCATIONS = {0.005, 0.05, 0.2};
+
   /** Planes of one crease deviate by no more than this (sizes of the leaf). */
   private static final double AGREEMENT = 0.02;
 
-  /** A crease may stand out of its leaf so far (sizes of the leaf). */
-  private static final double OVERHANG = 0.5;
+  /**
+   * A crease may stand out of its leaf so far (sizes of the leaf): the tip of a wedge that crosses no
+   * edge of the leaf it ends in. A wedge of 60 degrees reaches 0.87.
+   */
+  private static final double OVERHANG = 1;
 
   /** Planes that deviate so little are flat (sizes of the leaf). */
   private static final double FLAT = 1e-9;
@@ -66,18 +71,12 @@ final class VertexPlacer {
     }
   }
 
-  /** Puts the vertex inside its leaf, at the mean of the crossings. */
-  void placeInside() {
-    copy(planes.mass(), at);
-    takeGroups();
-  }
-
   private void smooth() {
     copy(planes.mass(), at);
     faces = 1;
     copy(planes.mean(), faceNormals[0]);
     boolean flat =
-        planes.tightest() > 1 - FLAT && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
+        planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
     if (flat) {
       return;
     }
@@ -109,13 +108,11 @@ final class VertexPlacer {
   /** True if faces meet at the vertex; else {@link #faces} is 1 where they turned out to be one. */
   private boolean crease() {
     takeGroups();
-    planes.fill(qef);
-    qef.solve(0.005);
-    answer(at);
-    if (!within(OVERHANG)) {
+    if (!meet()) {
       return false;
     }
-    if (planes.farthest(at[0], at[1], at[2]) < FLAT * size
+    if (planes.isFlat()
+        && planes.farthest(at[0], at[1], at[2]) < FLAT * size
         && Math.abs(solid.value(at[0], at[1], at[2])) < 10 * FLAT * size) {
       return true;
     }
@@ -142,23 +139,42 @@ final class VertexPlacer {
       }
     }
     for (int face = 0; face < faces; face++) {
-      double[] p = facePlaces[face];
-      double[] n = faceNormals[face];
-      double off = n[0] * (at[0] - p[0]) + n[1] * (at[1] - p[1]) + n[2] * (at[2] - p[2]);
-      if (Math.abs(off) > AGREEMENT * size) {
+      if (Math.abs(height(facePlaces[face], faceNormals[face])) > AGREEMENT * size) {
         return false;
       }
     }
     return true;
   }
 
-  /** Asks for a face a step beside the vertex, on the side on which its crossings lie. */
+  /** Where the planes of the crossings meet, leaving directions in which they say too little. */
+  private boolean meet() {
+    for (double truncation : TRUNCATIONS) {
+      planes.fill(qef);
+      qef.solve(truncation);
+      answer(at);
+      if (within(OVERHANG)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Asks for a face a step beside the vertex, away from the other faces. */
   private boolean look(int face, double step) {
-    double[] p = planes.place(face);
     double[] n = faceNormals[face];
-    double off = n[0] * (p[0] - at[0]) + n[1] * (p[1] - at[1]) + n[2] * (p[2] - at[2]);
-    for (int axis = 0; axis < 3; axis++) {
-      along[axis] = p[axis] - at[axis] - off * n[axis];
+    along[0] = 0;
+    along[1] = 0;
+    along[2] = 0;
+    for (int other = 0; other < faces; other++) {
+      if (other != face) {
+        double[] m = faceNormals[other];
+        double dot = n[0] * m[0] + n[1] * m[1] + n[2] * m[2];
+        double sine = Math.sqrt(Math.max(1e-6, 1 - dot * dot));
+        double sign = bulges(face, other) ? -1 / sine : 1 / sine;
+        for (int axis = 0; axis < 3; axis++) {
+          along[axis] += sign * (m[axis] - dot * n[axis]);
+        }
+      }
     }
     SheetPlanes.unit(along);
     for (int axis = 0; axis < 3; axis++) {
@@ -169,6 +185,20 @@ final class VertexPlacer {
     }
     take(crossing, facePlaces[face], n);
     return true;
+  }
+
+  /** Whether two faces meet as at a block's edge, rather than as in a pocket's corner. */
+  private boolean bulges(int face, int other) {
+    double above = height(planes.place(face), faceNormals[other]);
+    double otherAbove = height(planes.place(other), faceNormals[face]);
+    return (Math.abs(above) > Math.abs(otherAbove) ? above : otherAbove) < 0;
+  }
+
+  /** Height of a place above the plane through the vertex (mm). */
+  private double height(double[] place, double[] normal) {
+    return normal[0] * (place[0] - at[0])
+        + normal[1] * (place[1] - at[1])
+        + normal[2] * (place[2] - at[2]);
   }
 
   /** Drops faces whose normals have come near to those of one before. */
@@ -239,11 +269,6 @@ final class VertexPlacer {
       inside &= off >= -overhang && off <= 1 + overhang;
     }
     return inside;
-  }
-
-  /** Whether the vertex lies outside its leaf. */
-  boolean isOutside() {
-    return !within(1e-9);
   }
 
   /** Coordinate of the vertex (mm). */

@@ -7,111 +7,46 @@ final class Vertices {
   final double[] places;
   final int[] normalStarts;
   double[] normals = new double[0];
-  private final boolean[] outside;
 
   private Vertices(int count) {
     places = new double[Math.multiplyExact(count, 3)];
     normalStarts = new int[count + 1];
-    outside = new boolean[count];
   }
 
   /** Places all vertices. */
   static Vertices of(
       Solid solid, SurfaceCells cells, Hermite hermite, Sheets sheets, Workers workers) {
     Vertices result = new Vertices(sheets.vertexCount());
-    result.fill(
-        cells.count(),
-        workers,
-        () -> {
-          VertexPlacer placer = new VertexPlacer(solid, cells, hermite);
-          return (leaf, normals) -> {
-            int first = sheets.firstVertex(leaf);
-            for (int vertex = first; vertex < sheets.firstVertex(leaf + 1); vertex++) {
-              placer.enter(sheets, leaf, vertex - first);
-              placer.place();
-              result.keep(vertex, placer, normals);
-            }
-          };
-        });
-    return result;
-  }
-
-  /** The same vertices, but those marked inside their leaves. */
-  Vertices withInside(
-      boolean[] inside,
-      Solid solid,
-      SurfaceCells cells,
-      Hermite hermite,
-      Sheets sheets,
-      Workers workers) {
-    Vertices result = new Vertices(count());
-    result.fill(
-        cells.count(),
-        workers,
-        () -> {
-          VertexPlacer placer = new VertexPlacer(solid, cells, hermite);
-          return (leaf, normals) -> {
-            int first = sheets.firstVertex(leaf);
-            for (int vertex = first; vertex < sheets.firstVertex(leaf + 1); vertex++) {
-              if (inside[vertex]) {
-                placer.enter(sheets, leaf, vertex - first);
-                placer.placeInside();
-                result.keep(vertex, placer, normals);
-              } else {
-                result.keep(vertex, this, normals);
-              }
-            }
-          };
-        });
-    return result;
-  }
-
-  /** Places the vertices of one leaf and adds their normals. */
-  private interface Leaves {
-    void take(int leaf, DoubleColumn normals);
-  }
-
-  private interface LeafHands {
-    Leaves make();
-  }
-
-  private void fill(int leaves, Workers workers, LeafHands hands) {
-    DoubleColumn[] parts = new DoubleColumn[Workers.pieces(leaves, LEAVES_IN_PIECE)];
+    DoubleColumn[] parts = new DoubleColumn[Workers.pieces(cells.count(), LEAVES_IN_PIECE)];
     workers.run(
-        leaves,
+        cells.count(),
         LEAVES_IN_PIECE,
         () -> {
-          Leaves hand = hands.make();
+          VertexPlacer placer = new VertexPlacer(solid, cells, hermite);
           return (piece, from, to) -> {
-            DoubleColumn found = new DoubleColumn();
+            DoubleColumn normals = new DoubleColumn();
             for (int leaf = from; leaf < to; leaf++) {
-              hand.take(leaf, found);
+              int first = sheets.firstVertex(leaf);
+              for (int vertex = first; vertex < sheets.firstVertex(leaf + 1); vertex++) {
+                placer.enter(sheets, leaf, vertex - first);
+                placer.place();
+                result.keep(vertex, placer, normals);
+              }
             }
-            parts[piece] = found;
+            parts[piece] = normals;
           };
         });
-    normals = DoubleColumn.joined(parts);
-    for (int vertex = 0; vertex < count(); vertex++) {
-      normalStarts[vertex + 1] += normalStarts[vertex];
+    result.normals = DoubleColumn.joined(parts);
+    for (int vertex = 0; vertex < result.count(); vertex++) {
+      result.normalStarts[vertex + 1] += result.normalStarts[vertex];
     }
-  }
-
-  private void keep(int vertex, Vertices from, DoubleColumn to) {
-    System.arraycopy(from.places, 3 * vertex, places, 3 * vertex, 3);
-    outside[vertex] = from.outside[vertex];
-    int start = from.normalStarts[vertex];
-    int end = from.normalStarts[vertex + 1];
-    normalStarts[vertex + 1] = end - start;
-    for (int i = 3 * start; i < 3 * end; i++) {
-      to.add(from.normals[i]);
-    }
+    return result;
   }
 
   private void keep(int vertex, VertexPlacer placer, DoubleColumn to) {
     for (int axis = 0; axis < 3; axis++) {
       places[3 * vertex + axis] = placer.at(axis);
     }
-    outside[vertex] = placer.isOutside();
     normalStarts[vertex + 1] = placer.faces();
     for (int face = 0; face < placer.faces(); face++) {
       to.add(placer.normal(face, 0), placer.normal(face, 1), placer.normal(face, 2));
@@ -119,12 +54,7 @@ final class Vertices {
   }
 
   int count() {
-    return outside.length;
-  }
-
-  /** Whether a vertex lies outside its leaf. */
-  boolean isOutside(int vertex) {
-    return outside[vertex];
+    return normalStarts.length - 1;
   }
 
   /** The one of a vertex's normals that is nearest to a given one, as index of all normals. */

@@ -26,14 +26,8 @@ final class MeshChecks {
         (edge, uses) -> {
           if (uses != 1 || !Integer.valueOf(1).equals(directed.get(edge << 32 | edge >>> 32))) {
             throw new AssertionError(
-                "edge "
-                    + (edge >>> 32)
-                    + " to "
-                    + edge.intValue()
-                    + " is used "
-                    + uses
-                    + " times, backwards "
-                    + directed.get(edge << 32 | edge >>> 32));
+                "edge " + (edge >>> 32) + " to " + edge.intValue() + " is used " + uses
+                    + " times, backwards " + directed.get(edge << 32 | edge >>> 32));
           }
         });
     assertOneFan(mesh);
@@ -72,9 +66,9 @@ final class MeshChecks {
     return vertices.size() - mesh.triangleCount() / 2;
   }
 
-  /** Triangles whose side faces away from the normals of all their points. */
-  static int backward(Mesh mesh) {
-    int count = 0;
+  /** Share of area in triangles that face away from the normals of all their points (1). */
+  static double backward(Mesh mesh) {
+    double sum = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       int a = mesh.vertex(t, 0);
       int b = mesh.vertex(t, 1);
@@ -92,12 +86,14 @@ final class MeshChecks {
       double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
       for (int k = 0; k < 3; k++) {
         int p = mesh.point(t, k);
-        best = Math.max(best, nx * mesh.normalX(p) + ny * mesh.normalY(p) + nz * mesh.normalZ(p));
+        best =
+            Math.max(
+                best, nx * mesh.normalX(p) + ny * mesh.normalY(p) + nz * mesh.normalZ(p));
       }
       if (best < -1e-9 * length) {
-        count++;
+        sum += length / 2;
       }
     }
-    return count;
+    return sum / mesh.area();
   }
 }
