@@ -1,129 +1,139 @@
 package flankfit.metal;
 
 /**
- * Whether a profile that moves along an arc about the tool's direction, level or a helix, passes
- * over a point. With the point at a distance r from the arc's centre and the path at A, the distance
- * from the tool's axis is {@code ρ² = r² + A² - 2 r A cos ψ}, ψ the angle of the axis beyond the
- * point. On a straight band the distance less the band's radius is least at an end of the band's
- * window or where {@code ρ = |√(r² - q²) - √(A² - q²)|}, q the band's slope times the rise for one
- * radian: the contact of an involute helicoid.
+ * How far a point stays out of a profile that moves along an arc about the tool's direction, level
+ * or a helix, measured across the axis. With the point at a distance r from the arc's centre and the
+ * path at A, the distance from the tool's axis is {@code ρ² = r² + A² - 2 r A cos ψ}, ψ the angle of
+ * the axis beyond the point. On a straight band the distance less the band's radius is least at an
+ * end of the band's window or where {@code ρ = |√(r² - q²) - √(A² - q²)|}, q the band's slope times
+ * the rise for one radian: the contact of an involute helicoid.
  *
- * <p>A path whose radius changes is taken at its mean radius; what that leaves open is open.
+ * <p>A path whose radius changes is taken at its mean radius; {@link #doubt} says how far that may
+ * be off. An arc's band on a helix has no closed form and is left open.
+ *
+ * @see "the contact of a straight flank follows from the derivative of the distance; an involute of
+ *     the circle of radius q"
  */
 final class RoundSign {
-  static final int NO = 0;
-  static final int OPEN = 1;
-  static final int YES = 2;
+  private static final double TURN = 2 * Math.PI;
+
+  /** What rounding may do to a distance (mm). */
+  private static final double ROUNDING = 1e-12;
 
   private ToolPath path;
   private double mean;
   private double doubt;
   private double perRadian;
   private double first;
-  private double last;
+  private double begin;
+  private double end;
+  private Profile profile;
+  private double r;
+  private double angle;
+  private double h0;
+  private boolean open;
 
-  void load(ToolPath along) {
-    path = along;
-    mean = (along.radius + along.endRadius) / 2;
-    doubt = Math.abs(along.endRadius - along.radius) / 2;
-    // What rounding may do to the distances; the search decides on the rest.
-    doubt = doubt == 0 ? 0 : doubt + 1e-12;
-    perRadian = (along.toZ - along.fromZ) / along.sweep;
-    first = along.startAngle;
-    last = along.startAngle + along.sweep;
+  void load(ToolPath taken) {
+    path = taken;
+    mean = (taken.radius + taken.endRadius) / 2;
+    double apart = Math.abs(taken.endRadius - taken.radius) / 2;
+    doubt = apart == 0 ? 0 : apart + ROUNDING;
+    perRadian = (taken.toZ - taken.fromZ) / taken.sweep;
+    first = taken.startAngle;
+    begin = Math.min(first, first + taken.sweep);
+    end = Math.max(first, first + taken.sweep);
   }
 
-  /** {@link #YES}, {@link #NO}, or {@link #OPEN}. */
-  int holds(Profile profile, double x, double y, double z) {
+  /** How far an excess may be off (mm). */
+  double doubt() {
+    return doubt;
+  }
+
+  /** Whether bands without a closed form may lie nearer than the last answer. */
+  boolean isOpen() {
+    return open;
+  }
+
+  /**
+   * The least excess of the distance from the axis over the radius there (mm); infinite where no
+   * band comes to the point's height.
+   *
+   * @param enough the search may end at the first value not above this (mm)
+   */
+  double excess(Profile of, double x, double y, double z, double enough) {
+    profile = of;
+    open = false;
     double ox = x - path.centreU;
     double oy = y - path.centreV;
-    double r = Math.sqrt(ox * ox + oy * oy);
-    double nearest = Math.abs(r - mean);
-    if (nearest > profile.widest() + doubt) {
-      return NO;
-    }
-    double h0 = z - path.fromZ;
+    r = Math.sqrt(ox * ox + oy * oy);
+    h0 = z - path.fromZ;
     double h1 = z - path.toZ;
+    double nearest = Math.abs(r - mean);
     double lowest = Math.min(h0, h1);
     double highest = Math.max(h0, h1);
-    int answer = NO;
-    double angle = Double.NaN;
-    for (int b = profile.bandAt(lowest); b < profile.bands() && profile.low(b) <= highest; b++) {
-      if (nearest <= profile.widest(b) + doubt) {
-        if (Double.isNaN(angle)) {
+    double best = Double.POSITIVE_INFINITY;
+    boolean turned = false;
+    for (int b = of.bandAt(lowest);
+        b < of.bands() && of.low(b) <= highest && best > enough;
+        b++) {
+      if (nearest - of.widest(b) < best) {
+        if (!turned) {
           angle = r > 0 ? Math.atan2(oy, ox) : first;
+          turned = true;
         }
-        int found = band(profile, b, r, angle, h0);
-        if (found == YES) {
-          return YES;
-        }
-        answer = Math.max(answer, found);
+        best = Math.min(best, band(b, enough));
       }
     }
-    return answer;
+    return best;
   }
 
-  private int band(Profile profile, int b, double r, double angle, double h0) {
-    double from = first;
-    double to = last;
+  private double band(int b, double enough) {
+    double from = begin;
+    double to = end;
     if (perRadian != 0) {
       // h = h0 - k (φ - first): the window in which the band is at the point's height.
       double a = first + (h0 - profile.low(b)) / perRadian;
       double c = first + (h0 - profile.high(b)) / perRadian;
-      from = Math.max(Math.min(first, last), Math.min(a, c));
-      to = Math.min(Math.max(first, last), Math.max(a, c));
+      from = Math.max(begin, Math.min(a, c));
+      to = Math.min(end, Math.max(a, c));
       if (from > to) {
-        return NO;
+        return Double.POSITIVE_INFINITY;
       }
-    } else {
-      from = Math.min(first, last);
-      to = Math.max(first, last);
     }
-    if (profile.isArc(b) && perRadian != 0) {
-      return OPEN;
-    }
-    double slope = profile.isArc(b) ? 0 : profile.slope(b);
-    int answer = Math.max(at(profile, b, r, angle, h0, from), at(profile, b, r, angle, h0, to));
-    double q = slope * perRadian;
+    boolean arc = profile.isArc(b);
+    open |= arc && perRadian != 0;
+    double q = arc ? 0 : profile.slope(b) * perRadian;
     double inPoint = r * r - q * q;
     double inPath = mean * mean - q * q;
-    boolean contact = q == 0 || (inPoint > 0 && inPath > 0);
-    if (answer == YES || !contact) {
-      return answer;
+    if (q != 0 && (inPoint <= 0 || inPath <= 0)) {
+      return Math.min(at(b, from), at(b, to));
     }
-    double least = q == 0 ? 0 : contactAngle(q, inPoint, inPath);
-    return Math.max(answer, contacts(profile, b, r, angle, h0, angle + least, from, to));
+    double one = q == 0 ? angle : angle + contact(q, inPoint, inPath);
+    double low = one + TURN * Math.ceil((from - one) / TURN);
+    if (low > to) {
+      return Math.min(at(b, from), at(b, to));
+    }
+    // Contacts are a turn apart; the first or the last is the deepest.
+    double high = one + TURN * Math.floor((to - one) / TURN);
+    double best = at(b, low);
+    if (best > enough && high > low) {
+      best = Math.min(best, at(b, high));
+    }
+    return best > enough ? Math.min(best, Math.min(at(b, from), at(b, to))) : best;
   }
 
   /** Angle of the tool beyond the point where a sloped band touches (rad). */
-  private static double contactAngle(double q, double inPoint, double inPath) {
-    double root = Math.sqrt(inPoint * inPath);
+  private static double contact(double q, double inPoint, double inPath) {
     double distance = Math.abs(Math.sqrt(inPoint) - Math.sqrt(inPath));
-    return Math.atan2(-q * distance, q * q + root);
+    return Math.atan2(-q * distance, q * q + Math.sqrt(inPoint * inPath));
   }
 
-  /** The contacts in a window are a turn apart; the first or the last is the deepest. */
-  private int contacts(
-      Profile profile, int b, double r, double angle, double h0, double one, double from, double to) {
-    double turn = 2 * Math.PI;
-    double low = one + turn * Math.ceil((from - one) / turn);
-    if (low > to) {
-      return NO;
-    }
-    double high = one + turn * Math.floor((to - one) / turn);
-    int answer = at(profile, b, r, angle, h0, low);
-    return answer == YES || high <= low ? answer : Math.max(answer, at(profile, b, r, angle, h0, high));
-  }
-
-  private int at(Profile profile, int b, double r, double angle, double h0, double phi) {
+  private double at(int b, double phi) {
     double half = Math.sin((phi - angle) / 2);
     double apart = r - mean;
     double distance = Math.sqrt(apart * apart + 4 * r * mean * half * half);
     double h = h0 - perRadian * (phi - first);
-    double reach = profile.radiusOf(b, Math.min(profile.high(b), Math.max(profile.low(b), h)));
-    if (doubt == 0) {
-      return distance <= reach ? YES : NO;
-    }
-    return distance <= reach - doubt ? YES : distance <= reach + doubt ? OPEN : NO;
+    return distance
+        - profile.radiusOf(b, Math.min(profile.high(b), Math.max(profile.low(b), h)));
   }
 }

@@ -42,12 +42,42 @@ public final class SweptCut {
     return switch (path.kind) {
       case REST, LEVEL -> profile.holds(straightNearest(x, y), z - path.fromZ);
       case PLUNGE -> plunges(x, y, z);
-      case RAMP -> ramp.holds(profile, x, y, z);
-      case ROUND -> {
-        int found = round.holds(profile, x, y, z);
-        yield found == RoundSign.YES || found == RoundSign.OPEN && searched(x, y, z);
-      }
+      case RAMP -> ramp.excess(profile, x, y, z, 0) <= 0;
+      case ROUND -> turns(x, y, z);
       case TILTED -> searched(x, y, z);
+    };
+  }
+
+  private boolean turns(double x, double y, double z) {
+    double found = round.excess(profile, x, y, z, -round.doubt());
+    if (found <= -round.doubt()) {
+      return true;
+    }
+    return (round.isOpen() || found <= round.doubt()) && searched(x, y, z);
+  }
+
+  /**
+   * A measure of how far outside a point is that changes its sign where {@link #holds} does on most
+   * paths, to help find that place; infinite where it says nothing (mm).
+   */
+  double excess(double x, double y, double z) {
+    return switch (path.kind) {
+      case REST, LEVEL -> {
+        profile.distance(straightNearest(x, y), z - path.fromZ, near);
+        yield near.distance;
+      }
+      case RAMP -> ramp.excess(profile, x, y, z, Double.NEGATIVE_INFINITY);
+      case ROUND -> round.excess(profile, x, y, z, Double.NEGATIVE_INFINITY);
+      case PLUNGE, TILTED -> Double.POSITIVE_INFINITY;
+    };
+  }
+
+  /** Whether the last {@link #excess} tells by its sign just what {@link #holds} does. */
+  boolean isSure() {
+    return switch (path.kind) {
+      case REST, LEVEL, RAMP -> true;
+      case ROUND -> round.doubt() == 0 && !round.isOpen();
+      case PLUNGE, TILTED -> false;
     };
   }
 
@@ -157,5 +187,28 @@ public final class SweptCut {
     target[0] = dx * scale;
     target[1] = dy * scale;
     target[2] = r > 0 ? near.alongAxis : Math.signum(near.alongAxis);
+  }
+
+  /**
+   * Widens a box until it holds the volume.
+   *
+   * @param boxes takes low x, y, z and high x, y, z (mm) from {@code at} on
+   */
+  void include(double[] boxes, int at) {
+    int pieces = path.pieces();
+    double stray = path.stray(1.0 / pieces) + LEAST;
+    double wide = profile.widest() + stray;
+    for (int i = 0; i <= pieces; i++) {
+      double s = (double) i / pieces;
+      double x = path.x(s);
+      double y = path.y(s);
+      double z = path.z(s);
+      boxes[at] = Math.min(boxes[at], x - wide);
+      boxes[at + 1] = Math.min(boxes[at + 1], y - wide);
+      boxes[at + 2] = Math.min(boxes[at + 2], z + profile.bottom() - stray);
+      boxes[at + 3] = Math.max(boxes[at + 3], x + wide);
+      boxes[at + 4] = Math.max(boxes[at + 4], y + wide);
+      boxes[at + 5] = Math.max(boxes[at + 5], z + profile.top() + stray);
+    }
   }
 }
