@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CheckCommand.class,
       GaugeCommand.class,
+      MetalCommand.class,
       MotionCommand.class,
       ThreadCommand.class,
       WindowCommand.class,

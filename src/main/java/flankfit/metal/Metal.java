@@ -186,7 +186,16 @@ public final class Metal {
    * between the stock and what is left.
    */
   public List<Removed> removed() {
-    Runs runs = Runs.of(piece);
+    return removed(piece.cuts().tape().size());
+  }
+
+  /**
+   * The same as far as the program has come.
+   *
+   * @param moves number of moves that have been made, 0 to the size of the tape
+   */
+  public List<Removed> removed(int moves) {
+    Runs runs = Runs.of(piece, checked(moves));
     double[] volumes = volumes(runs.moments());
     return runs.removed(volumes);
   }

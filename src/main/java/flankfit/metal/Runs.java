@@ -12,13 +12,16 @@ final class Runs {
     this.runs = runs;
   }
 
-  static Runs of(Workpiece piece) {
+  static Runs of(Workpiece piece, int moves) {
     Tape tape = piece.cuts().tape();
     List<Removed> runs = new ArrayList<>();
     int tool = 0;
     int from = -1;
     int to = -1;
     for (int move : piece.tree().moves()) {
+      if (move >= moves) {
+        break;
+      }
       int number = tape.state(move).tool();
       if (from >= 0 && number != tool) {
         runs.add(new Removed(tool, from, to, 0));

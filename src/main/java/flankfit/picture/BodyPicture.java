@@ -58,7 +58,7 @@ public final class BodyPicture {
   }
 
   /** The eye of a picture. */
-  static Camera camera(View view, Extents subject, int width, int height) {
+  public static Camera camera(View view, Extents subject, int width, int height) {
     Camera camera = new Camera(view);
     camera.resize(width, height);
     camera.fit(subject, Insets.ofPicture(1).widened(MARGIN));
