@@ -16,8 +16,7 @@ record Cap(int[] triangles, int unfilled) {
     int loops = outline.starts().length - 1;
     double[] areas = new double[loops];
     for (int loop = 0; loop < loops; loop++) {
-      areas[loop] =
-          area(outline.places(), outline.starts()[loop], outline.starts()[loop + 1]);
+      areas[loop] = area(outline.places(), outline.starts()[loop], outline.starts()[loop + 1]);
     }
     List<List<Integer>> holes = new ArrayList<>();
     for (int loop = 0; loop < loops; loop++) {

@@ -57,8 +57,7 @@ final class OutlinePoint {
     int pointB = mesh.point(t, (corner + 1) % 3);
     int nextA = mesh.point(next, (nextCorner + 1) % 3);
     int nextB = mesh.point(next, nextCorner);
-    boolean hasNormals =
-        normal(before, pointA, pointB, share) & normal(after, nextA, nextB, share);
+    boolean hasNormals = normal(before, pointA, pointB, share) & normal(after, nextA, nextB, share);
     if (!hasNormals) {
       return;
     }
@@ -95,8 +94,7 @@ final class OutlinePoint {
     for (double beside : BESIDE) {
       double step = beside * length;
       // the outline runs along normal x n on the plane, so forward of a normal (r, u) is (-u, r)
-      if (!meet(
-          atRight + step * before[1], atUp - step * before[0], before[0], before[1], step)) {
+      if (!meet(atRight + step * before[1], atUp - step * before[0], before[0], before[1], step)) {
         return false;
       }
       double r1 = metRight;

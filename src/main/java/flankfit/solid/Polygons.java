@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The polygon round each crossing edge, through the vertices of the leaves around it. One reader for
- * each thread; what they share is data.
+ * The polygon round each crossing edge, through the vertices of the leaves around it. One reader
+ * for each thread; what they share is data.
  */
 final class Polygons {
   /** What all readers share. */

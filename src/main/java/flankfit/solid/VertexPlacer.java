@@ -1,10 +1,11 @@
 package flankfit.solid;
 
 /**
- * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its crossings,
- * moved along the mean normal onto the surface. At creases and corners it is the place nearest to
- * all planes of the crossings (least squares), then made better by asking the body for the faces
- * close beside it, so that creases of curved faces are met too. One placer for each thread.
+ * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its
+ * crossings, moved along the mean normal onto the surface. At creases and corners it is the place
+ * nearest to all planes of the crossings (least squares), then made better by asking the body for
+ * the faces close beside it, so that creases of curved faces are met too. One placer for each
+ * thread.
  */
 final class VertexPlacer {
   /** How far beside a crease its faces are asked for, in sizes of the leaf, step by step. */
@@ -17,8 +18,8 @@ final class VertexPlacer {
   private static final double AGREEMENT = 0.02;
 
   /**
-   * A crease may stand out of its leaf so far (sizes of the leaf): the tip of a wedge that crosses no
-   * edge of the leaf it ends in. A wedge of 60 degrees reaches 0.87.
+   * A crease may stand out of its leaf so far (sizes of the leaf): the tip of a wedge that crosses
+   * no edge of the leaf it ends in. A wedge of 60 degrees reaches 0.87.
    */
   private static final double OVERHANG = 1;
 
@@ -75,8 +76,7 @@ final class VertexPlacer {
     copy(planes.mass(), at);
     faces = 1;
     copy(planes.mean(), faceNormals[0]);
-    boolean flat =
-        planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
+    boolean flat = planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
     if (flat) {
       return;
     }
