@@ -72,7 +72,7 @@ final class FacetCrossings {
     int next = (corner + 1) % 3;
     double from = height(f, corner, g);
     double to = height(f, next, g);
-    if (!(from < 0 && to > 0 || from > 0 && to < 0)) {
+    if (!((from < 0 && to > 0) || (from > 0 && to < 0))) {
       return false;
     }
     double share = from / (from - to);

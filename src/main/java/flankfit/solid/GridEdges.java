@@ -101,7 +101,7 @@ final class GridEdges {
                 + " is not listed though surface crosses its edge, or is not 2:1 balanced");
       }
       int otherSize = cells.size(other);
-      if (otherSize < size || otherSize == size && other < leaf) {
+      if (otherSize < size || (otherSize == size && other < leaf)) {
         return false;
       }
       ring[quadrant] = other;

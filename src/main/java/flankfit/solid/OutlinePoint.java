@@ -57,8 +57,7 @@ final class OutlinePoint {
     int pointB = mesh.point(t, (corner + 1) % 3);
     int nextA = mesh.point(next, (nextCorner + 1) % 3);
     int nextB = mesh.point(next, nextCorner);
-    boolean hasNormals = normal(before, pointA, pointB, share) & normal(after, nextA, nextB, share);
-    if (!hasNormals) {
+    if (!normal(before, pointA, pointB, share) || !normal(after, nextA, nextB, share)) {
       return;
     }
     boolean sharp = before[0] * after[0] + before[1] * after[1] < SheetPlanes.CREASE;

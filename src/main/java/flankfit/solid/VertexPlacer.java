@@ -108,14 +108,27 @@ final class VertexPlacer {
   /** True if faces meet at the vertex; else {@link #faces} is 1 where they turned out to be one. */
   private boolean crease() {
     takeGroups();
-    if (!meet()) {
-      return false;
-    }
-    if (planes.isFlat()
-        && planes.farthest(at[0], at[1], at[2]) < FLAT * size
-        && Math.abs(solid.value(at[0], at[1], at[2])) < 10 * FLAT * size) {
+    if (meet() && refine()) {
       return true;
     }
+    return faces > 1 && meetsFlat();
+  }
+
+  /**
+   * Where plane faces are too small to be asked beside the vertex, their planes alone do. They cannot
+   * be the first choice: one crossing of a curved face looks as flat.
+   */
+  private boolean meetsFlat() {
+    planes.group();
+    takeGroups();
+    return planes.isFlat()
+        && meet()
+        && planes.farthest(at[0], at[1], at[2]) < FLAT * size
+        && Math.abs(solid.value(at[0], at[1], at[2])) < 10 * FLAT * size;
+  }
+
+  /** Moves the vertex by what the faces close beside it say; false where they cannot be asked. */
+  private boolean refine() {
     for (double beside : BESIDE) {
       for (int face = 0; face < faces; face++) {
         if (!look(face, beside * size)) {
