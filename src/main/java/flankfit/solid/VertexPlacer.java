@@ -115,8 +115,8 @@ final class VertexPlacer {
   }
 
   /**
-   * Where plane faces are too small to be asked beside the vertex, their planes alone do. They cannot
-   * be the first choice: one crossing of a curved face looks as flat.
+   * Where plane faces are too small to be asked beside the vertex, their planes alone do. They
+   * cannot be the first choice: one crossing of a curved face looks as flat.
    */
   private boolean meetsFlat() {
     planes.group();
