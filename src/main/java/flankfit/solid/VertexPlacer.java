@@ -73,9 +73,9 @@ final class VertexPlacer {
   }
 
   private void smooth() {
-    copy(planes.mass(), at);
+    System.arraycopy(planes.mass(), 0, at, 0, 3);
     faces = 1;
-    copy(planes.mean(), faceNormals[0]);
+    System.arraycopy(planes.mean(), 0, faceNormals[0], 0, 3);
     boolean flat = planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
     if (flat) {
       return;
@@ -92,7 +92,7 @@ final class VertexPlacer {
     qef.solve(0.1);
     answer(at);
     if (!within(0)) {
-      copy(planes.mass(), at);
+      System.arraycopy(planes.mass(), 0, at, 0, 3);
     }
     takeGroups();
   }
@@ -100,8 +100,8 @@ final class VertexPlacer {
   private void takeGroups() {
     faces = planes.groups();
     for (int face = 0; face < faces; face++) {
-      copy(planes.normal(face), faceNormals[face]);
-      copy(planes.place(face), facePlaces[face]);
+      System.arraycopy(planes.normal(face), 0, faceNormals[face], 0, 3);
+      System.arraycopy(planes.place(face), 0, facePlaces[face], 0, 3);
     }
   }
 
@@ -226,9 +226,9 @@ final class VertexPlacer {
       }
       if (isNew) {
         if (kept != face) {
-          copy(facePlaces[face], facePlaces[kept]);
-          copy(n, faceNormals[kept]);
-          copy(planes.place(face), planes.place(kept));
+          System.arraycopy(facePlaces[face], 0, facePlaces[kept], 0, 3);
+          System.arraycopy(n, 0, faceNormals[kept], 0, 3);
+          System.arraycopy(planes.place(face), 0, planes.place(kept), 0, 3);
         }
         kept++;
       }
@@ -267,12 +267,6 @@ final class VertexPlacer {
     normal[0] = from.normalX();
     normal[1] = from.normalY();
     normal[2] = from.normalZ();
-  }
-
-  private static void copy(double[] from, double[] to) {
-    to[0] = from[0];
-    to[1] = from[1];
-    to[2] = from[2];
   }
 
   private boolean within(double overhang) {
