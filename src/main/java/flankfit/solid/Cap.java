@@ -4,20 +4,32 @@ import earcut4j.Earcut;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * The fill of an outline.
- *
- * @param triangles points of the outline, three for each triangle
- * @param unfilled number of holes that lie in no loop round metal
- */
-record Cap(int[] triangles, int unfilled) {
+/** The fill of an outline. */
+final class Cap {
+  private final int[] triangles;
+  private final int unfilled;
+
+  Cap(int[] triangles, int unfilled) {
+    this.triangles = triangles;
+    this.unfilled = unfilled;
+  }
+
+  /** Points of the outline, three for each triangle. */
+  int[] triangles() {
+    return triangles;
+  }
+
+  /** Number of holes that lie in no loop round metal. */
+  int unfilled() {
+    return unfilled;
+  }
+
   /** Fills loops: each loop round metal less the holes that lie in it and in none smaller. */
   static Cap of(Outline outline) {
     int loops = outline.starts().length - 1;
     double[] areas = new double[loops];
     for (int loop = 0; loop < loops; loop++) {
-      areas[loop] =
-          area(outline.places(), outline.starts()[loop], outline.starts()[loop + 1]);
+      areas[loop] = area(outline.places(), outline.starts()[loop], outline.starts()[loop + 1]);
     }
     List<List<Integer>> holes = new ArrayList<>();
     for (int loop = 0; loop < loops; loop++) {

@@ -1,8 +1,8 @@
 package flankfit.solid;
 
 /**
- * Ways round the faces of a cell, as slots for the edges met. A cell has 27 places, three along each
- * axis; an edge of it starts at one of them and reaches one place (half an edge, where a finer
+ * Ways round the faces of a cell, as slots for the edges met. A cell has 27 places, three along
+ * each axis; an edge of it starts at one of them and reaches one place (half an edge, where a finer
  * neighbour splits it) or two.
  */
 final class FaceWalks {

@@ -86,21 +86,28 @@ final class FacetChecks {
     }
     if (open > 0) {
       throw new MeshFileException(
-          name + " is not closed: " + open + " edges have a facet on one side only, first: " + place,
+          name
+              + " is not closed: "
+              + open
+              + " edges have a facet on one side only, first: "
+              + place,
           "only a closed mesh has an inside",
           "close the stock in the program that made it, and export it again");
     }
     if (twisted > 0) {
       throw new MeshFileException(
-          name + " has facets that face opposite ways beside " + twisted + " edges, first: " + place,
+          name
+              + " has facets that face opposite ways beside "
+              + twisted
+              + " edges, first: "
+              + place,
           "inside and outside are told from the order of the corners",
           "make all facets face outward and export the stock again");
     }
     double volume = facets.volume();
     if (!(volume > 0)) {
       throw new MeshFileException(
-          String.format(
-              Locale.ROOT, "%s is inside out: its volume is %.3f mm\u00b3", name, volume),
+          String.format(Locale.ROOT, "%s is inside out: its volume is %.3f mm\u00b3", name, volume),
           "corners of a facet run counter-clockwise seen from outside",
           "turn all facets round and export the stock again");
     }

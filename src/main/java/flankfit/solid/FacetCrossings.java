@@ -24,7 +24,11 @@ final class FacetCrossings {
     visit(0, 0);
     if (count > 0) {
       throw new MeshFileException(
-          name + " crosses itself: " + count + " pairs of facets, one of them at " + FacetChecks.at(place, 0),
+          name
+              + " crosses itself: "
+              + count
+              + " pairs of facets, one of them at "
+              + FacetChecks.at(place, 0),
           "where bodies overlap it is not told what is inside",
           "unite the bodies in the program that made them, and export the stock again");
     }
@@ -68,7 +72,7 @@ final class FacetCrossings {
     int next = (corner + 1) % 3;
     double from = height(f, corner, g);
     double to = height(f, next, g);
-    if (!(from < 0 && to > 0 || from > 0 && to < 0)) {
+    if (!((from < 0 && to > 0) || (from > 0 && to < 0))) {
       return false;
     }
     double share = from / (from - to);
@@ -114,8 +118,7 @@ final class FacetCrossings {
   private double height(int f, int corner, int g) {
     double sum = 0;
     for (int axis = 0; axis < 3; axis++) {
-      sum +=
-          facets.normal(g, axis) * (facets.place(f, corner, axis) - facets.place(g, 0, axis));
+      sum += facets.normal(g, axis) * (facets.place(f, corner, axis) - facets.place(g, 0, axis));
     }
     return sum;
   }

@@ -23,7 +23,7 @@ final class FacetTree {
       order[i] = i;
     }
     int levels = 1;
-    while ((long) LEAF << levels - 1 < count) {
+    while ((long) LEAF << (levels - 1) < count) {
       levels++;
     }
     int nodes = (1 << levels) - 1;

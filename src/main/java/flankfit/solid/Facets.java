@@ -1,12 +1,25 @@
 package flankfit.solid;
 
-/**
- * Triangles of a welded mesh.
- *
- * @param places x, y, z of each vertex (mm)
- * @param corners vertices of each triangle, counter-clockwise seen from outside
- */
-record Facets(double[] places, int[] corners) {
+/** Triangles of a welded mesh. */
+final class Facets {
+  private final double[] places;
+  private final int[] corners;
+
+  Facets(double[] places, int[] corners) {
+    this.places = places;
+    this.corners = corners;
+  }
+
+  /** X, y, z of each vertex (mm). */
+  double[] places() {
+    return places;
+  }
+
+  /** Vertices of each triangle, counter-clockwise seen from outside. */
+  int[] corners() {
+    return corners;
+  }
+
   int count() {
     return corners.length / 3;
   }

@@ -9,8 +9,9 @@ import java.util.Locale;
 import java.util.function.IntUnaryOperator;
 
 /**
- * Writes a mesh as binary glTF 2.0. The format has metres and Y up, so a place x y z (mm) is written
- * as x, z, -y divided by 1000. All groups share positions and normals; each has its own indices.
+ * Writes a mesh as binary glTF 2.0. The format has metres and Y up, so a place x y z (mm) is
+ * written as x, z, -y divided by 1000. All groups share positions and normals; each has its own
+ * indices.
  *
  * @see "Khronos, glTF 2.0 Specification, sections 3.6 (accessors), 4.4 (binary)"
  */
@@ -57,8 +58,13 @@ public final class GlbFile {
       int group = groupOfMaker.applyAsInt(mesh.maker(t));
       if (group < 0 || group >= counts.length) {
         throw new IllegalArgumentException(
-            "maker " + mesh.maker(t) + " is of group " + group + ", but there are "
-                + counts.length + " paints");
+            "maker "
+                + mesh.maker(t)
+                + " is of group "
+                + group
+                + ", but there are "
+                + counts.length
+                + " paints");
       }
       counts[group]++;
     }
@@ -115,8 +121,13 @@ public final class GlbFile {
     view(views, points, points, ARRAY_BUFFER);
     accessors.append(
         accessor(0, FLOAT, mesh.pointCount(), "VEC3")
-            + ",\"min\":" + extreme(-1) + ",\"max\":" + extreme(1) + "},"
-            + accessor(1, FLOAT, mesh.pointCount(), "VEC3") + "}");
+            + ",\"min\":"
+            + extreme(-1)
+            + ",\"max\":"
+            + extreme(1)
+            + "},"
+            + accessor(1, FLOAT, mesh.pointCount(), "VEC3")
+            + "}");
     long at = 2 * points;
     int used = 0;
     for (int group = 0; group < counts.length; group++) {
@@ -141,9 +152,19 @@ public final class GlbFile {
     }
     return "{\"asset\":{\"version\":\"2.0\",\"generator\":\"Flankfit\"},\"scene\":0,"
         + "\"scenes\":[{\"nodes\":[0]}],\"nodes\":[{\"mesh\":0,\"name\":\"part\"}],"
-        + "\"meshes\":[{\"name\":\"part\",\"primitives\":[" + primitives + "]}],"
-        + "\"materials\":[" + materials + "],\"accessors\":[" + accessors + "],"
-        + "\"bufferViews\":[" + views + "],\"buffers\":[{\"byteLength\":" + at + "}]}";
+        + "\"meshes\":[{\"name\":\"part\",\"primitives\":["
+        + primitives
+        + "]}],"
+        + "\"materials\":["
+        + materials
+        + "],\"accessors\":["
+        + accessors
+        + "],"
+        + "\"bufferViews\":["
+        + views
+        + "],\"buffers\":[{\"byteLength\":"
+        + at
+        + "}]}";
   }
 
   private static void view(StringBuilder views, long offset, long length, int target) {
@@ -159,8 +180,15 @@ public final class GlbFile {
   }
 
   private static String accessor(int view, int type, int count, String shape) {
-    return "{\"bufferView\":" + view + ",\"componentType\":" + type + ",\"count\":" + count
-        + ",\"type\":\"" + shape + "\"";
+    return "{\"bufferView\":"
+        + view
+        + ",\"componentType\":"
+        + type
+        + ",\"count\":"
+        + count
+        + ",\"type\":\""
+        + shape
+        + "\"";
   }
 
   /** Least or greatest coordinates as written, so that readers find them bit for bit. */
@@ -178,8 +206,14 @@ public final class GlbFile {
   }
 
   private static String material(Paint paint) {
-    return "{\"name\":" + quoted(paint.name()) + ",\"pbrMetallicRoughness\":{\"baseColorFactor\":["
-        + paint.red() + "," + paint.green() + "," + paint.blue()
+    return "{\"name\":"
+        + quoted(paint.name())
+        + ",\"pbrMetallicRoughness\":{\"baseColorFactor\":["
+        + paint.red()
+        + ","
+        + paint.green()
+        + ","
+        + paint.blue()
         + ",1],\"metallicFactor\":1,\"roughnessFactor\":0.4}}";
   }
 

@@ -75,7 +75,9 @@ final class GridEdges {
     }
   }
 
-  /** Fills the ring; false if a finer leaf splits the edge or an earlier one of this size has it. */
+  /**
+   * Fills the ring; false if a finer leaf splits the edge or an earlier one of this size has it.
+   */
   private static boolean owned(
       SurfaceCells cells, LeafIndex index, int leaf, int axis, int x, int y, int z, int[] ring) {
     int size = cells.size(leaf);
@@ -90,11 +92,16 @@ final class GridEdges {
       int other = index.at(cx, cy, cz, size);
       if (other < 0) {
         throw new IllegalStateException(
-            "the leaf that covers cell " + cx + " " + cy + " " + cz
+            "the leaf that covers cell "
+                + cx
+                + " "
+                + cy
+                + " "
+                + cz
                 + " is not listed though surface crosses its edge, or is not 2:1 balanced");
       }
       int otherSize = cells.size(other);
-      if (otherSize < size || otherSize == size && other < leaf) {
+      if (otherSize < size || (otherSize == size && other < leaf)) {
         return false;
       }
       ring[quadrant] = other;

@@ -48,8 +48,7 @@ final class Hermite {
     high[0] = low[0];
     high[1] = low[1];
     high[2] = low[2];
-    double origin =
-        axis == 0 ? cells.originX() : axis == 1 ? cells.originY() : cells.originZ();
+    double origin = axis == 0 ? cells.originX() : axis == 1 ? cells.originY() : cells.originZ();
     high[axis] = origin + (edges.low(edge, axis) + edges.length(edge)) * cell;
     double[] metal = edges.metalLow(edge) ? low : high;
     double[] air = edges.metalLow(edge) ? high : low;

@@ -34,14 +34,32 @@ final class LeafIndex {
     int size = cells.size(leaf);
     if (size < 1 || Integer.bitCount(size) != 1 || ((x | y | z) & (size - 1)) != 0) {
       throw new IllegalArgumentException(
-          "leaf " + leaf + " at " + x + " " + y + " " + z + " of size " + size
+          "leaf "
+              + leaf
+              + " at "
+              + x
+              + " "
+              + y
+              + " "
+              + z
+              + " of size "
+              + size
               + " does not lie on the octree: corners are multiples of the size, a power of two");
     }
     if (Math.min(Math.min(x, y), z) <= -HALF_RANGE
         || Math.max(Math.max(x, y), z) + (long) size >= HALF_RANGE) {
       throw new IllegalArgumentException(
-          "leaf " + leaf + " at " + x + " " + y + " " + z + " lies beyond the lattice of +-"
-              + HALF_RANGE + " cells");
+          "leaf "
+              + leaf
+              + " at "
+              + x
+              + " "
+              + y
+              + " "
+              + z
+              + " lies beyond the lattice of +-"
+              + HALF_RANGE
+              + " cells");
     }
     long key = key(x, y, z);
     int at = slot(key);

@@ -1,8 +1,9 @@
 package flankfit.solid;
 
 /**
- * A closed surface of triangles, counter-clockwise seen from the air. A vertex is a place; a point is
- * a vertex with one normal, so that a vertex on a crease has several points. Triangles name points.
+ * A closed surface of triangles, counter-clockwise seen from the air. A vertex is a place; a point
+ * is a vertex with one normal, so that a vertex on a crease has several points. Triangles name
+ * points.
  */
 public final class Mesh {
   private final double[] places;
@@ -132,8 +133,7 @@ public final class Mesh {
       double cx = x(c) - ox;
       double cy = y(c) - oy;
       double cz = z(c) - oz;
-      six +=
-          ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+      six += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
     }
     return six / 6;
   }

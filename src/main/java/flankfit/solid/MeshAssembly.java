@@ -43,8 +43,7 @@ final class MeshAssembly {
     for (int end = 0; end < 2 * middles; end++) {
       pointVertices[sheetPoints + end] = sheets + end / 2;
       for (int axis = 0; axis < 3; axis++) {
-        places[3 * (sheets + end / 2) + axis] =
-            PolygonCutter.middlePlace(source, end / 2, axis);
+        places[3 * (sheets + end / 2) + axis] = PolygonCutter.middlePlace(source, end / 2, axis);
         normals[3 * (sheetPoints + end) + axis] =
             (float) source.hermite().normal(source.middles().edges()[end], axis);
       }

@@ -59,8 +59,8 @@ public final class MeshBody {
 
   /**
    * How often the mesh goes round a place: facets that a ray along +X leaves through, less those it
-   * enters through. Edges count for one of their two facets only, by the same bits on both sides, so
-   * the sum is right wherever the ray passes.
+   * enters through. Edges count for one of their two facets only, by the same bits on both sides,
+   * so the sum is right wherever the ray passes.
    */
   private int winding(int node, double x, double y, double z) {
     if (tree.count(node) == 0
@@ -88,8 +88,7 @@ public final class MeshBody {
       double az = facets.place(f, corner, 2) - z;
       double bz = facets.place(f, next, 2) - z;
       if (az <= 0 != bz <= 0) {
-        double left =
-            (facets.place(f, corner, 1) - y) * bz - (facets.place(f, next, 1) - y) * az;
+        double left = (facets.place(f, corner, 1) - y) * bz - (facets.place(f, next, 1) - y) * az;
         if (az <= 0 && left > 0) {
           turn++;
         } else if (az > 0 && left < 0) {
@@ -145,18 +144,24 @@ public final class MeshBody {
     double out = 1;
     if (winding(0, mx, my, mz) <= 0 || winding(0, ax, ay, az) > 0) {
       throw new IllegalArgumentException(
-          "the segment from " + mx + " " + my + " " + mz + " to " + ax + " " + ay + " " + az
+          "the segment from "
+              + mx
+              + " "
+              + my
+              + " "
+              + mz
+              + " to "
+              + ax
+              + " "
+              + ay
+              + " "
+              + az
               + " does not lead out of the mesh");
     }
     for (int i = 0; i < 60; i++) {
       double middle = 0.5 * (in + out);
       boolean inside =
-          winding(
-                  0,
-                  mx + middle * (ax - mx),
-                  my + middle * (ay - my),
-                  mz + middle * (az - mz))
-              > 0;
+          winding(0, mx + middle * (ax - mx), my + middle * (ay - my), mz + middle * (az - mz)) > 0;
       in = inside ? middle : in;
       out = inside ? out : middle;
     }

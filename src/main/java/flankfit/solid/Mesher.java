@@ -21,8 +21,7 @@ final class Mesher {
     Sheets sheets = Sheets.of(solid, cells, index, edges, workers);
     Polygons.Middles middles = Polygons.middles(cells, edges, sheets);
     Vertices vertices = Vertices.of(solid, cells, hermite, sheets, workers);
-    Polygons.Source source =
-        new Polygons.Source(cells, edges, hermite, sheets, vertices, middles);
+    Polygons.Source source = new Polygons.Source(cells, edges, hermite, sheets, vertices, middles);
     Triangles triangles = Triangles.of(source, workers);
     return new MeshAssembly(solid, source, triangles, meshing.opennessStep(), workers).mesh();
   }

@@ -27,7 +27,7 @@ final class Nearest {
       for (int i = 0; i < tree.count(node); i++) {
         int candidate = tree.facet(node, i);
         double found = squareTo(candidate);
-        if (found < square || found == square && candidate < facet) {
+        if (found < square || (found == square && candidate < facet)) {
           square = found;
           facet = candidate;
         }

@@ -57,9 +57,7 @@ final class OutlinePoint {
     int pointB = mesh.point(t, (corner + 1) % 3);
     int nextA = mesh.point(next, (nextCorner + 1) % 3);
     int nextB = mesh.point(next, nextCorner);
-    boolean hasNormals =
-        normal(before, pointA, pointB, share) & normal(after, nextA, nextB, share);
-    if (!hasNormals) {
+    if (!normal(before, pointA, pointB, share) || !normal(after, nextA, nextB, share)) {
       return;
     }
     boolean sharp = before[0] * after[0] + before[1] * after[1] < SheetPlanes.CREASE;
@@ -95,8 +93,7 @@ final class OutlinePoint {
     for (double beside : BESIDE) {
       double step = beside * length;
       // the outline runs along normal x n on the plane, so forward of a normal (r, u) is (-u, r)
-      if (!meet(
-          atRight + step * before[1], atUp - step * before[0], before[0], before[1], step)) {
+      if (!meet(atRight + step * before[1], atUp - step * before[0], before[0], before[1], step)) {
         return false;
       }
       double r1 = metRight;

@@ -4,9 +4,9 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * Follows the cut of a plane through a closed mesh from triangle to triangle, and puts each point of
- * it where the body says that metal ends. A vertex on the plane counts as above it, so that the cut
- * always closes.
+ * Follows the cut of a plane through a closed mesh from triangle to triangle, and puts each point
+ * of it where the body says that metal ends. A vertex on the plane counts as above it, so that the
+ * cut always closes.
  */
 final class OutlineTracer {
   /** Points nearer than this are one (mm); the model's own nearness. */
@@ -40,8 +40,7 @@ final class OutlineTracer {
     for (int t = 0; t < mesh.triangleCount(); t++) {
       int corner = downCorner(above, t);
       if (corner >= 0) {
-        byDownEdge.put(
-            edge(mesh.vertex(t, corner), mesh.vertex(t, (corner + 1) % 3)), t);
+        byDownEdge.put(edge(mesh.vertex(t, corner), mesh.vertex(t, (corner + 1) % 3)), t);
         cut.add(t);
       }
     }

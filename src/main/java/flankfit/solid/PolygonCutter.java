@@ -35,10 +35,8 @@ final class PolygonCutter {
   }
 
   private void cutFour() {
-    double first =
-        polygon.firstDiagonalBarred ? -2 : Math.min(facing(0, 1, 2), facing(0, 2, 3));
-    double second =
-        polygon.secondDiagonalBarred ? -2 : Math.min(facing(1, 2, 3), facing(1, 3, 0));
+    double first = polygon.firstDiagonalBarred ? -2 : Math.min(facing(0, 1, 2), facing(0, 2, 3));
+    double second = polygon.secondDiagonalBarred ? -2 : Math.min(facing(1, 2, 3), facing(1, 3, 0));
     double better = Math.max(first, second);
     if (better < 0 && facingOfFan() > better) {
       fan();

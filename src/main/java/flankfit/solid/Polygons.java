@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The polygon round each crossing edge, through the vertices of the leaves around it. One reader for
- * each thread; what they share is data.
+ * The polygon round each crossing edge, through the vertices of the leaves around it. One reader
+ * for each thread; what they share is data.
  */
 final class Polygons {
   /** What all readers share. */
@@ -20,13 +20,24 @@ final class Polygons {
   /**
    * Vertices in the middle of sides. Two leaves beside a face with four crossings can have both
    * sides between the same two vertices; a vertex in each keeps them apart.
-   *
-   * @param ofSide number of the middle, by edge times 4 plus quadrant
-   * @param edges the two crossings of each middle, one after the other
    */
-  record Middles(Map<Long, Integer> ofSide, int[] edges) {
-    static Middles none() {
-      return new Middles(Map.of(), new int[0]);
+  static final class Middles {
+    private final Map<Long, Integer> ofSide;
+    private final int[] edges;
+
+    Middles(Map<Long, Integer> ofSide, int[] edges) {
+      this.ofSide = ofSide;
+      this.edges = edges;
+    }
+
+    /** Number of the middle, by edge times 4 plus quadrant. */
+    Map<Long, Integer> ofSide() {
+      return ofSide;
+    }
+
+    /** The two crossings of each middle, one after the other. */
+    int[] edges() {
+      return edges;
     }
 
     int count() {

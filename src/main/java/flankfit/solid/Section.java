@@ -1,8 +1,8 @@
 package flankfit.solid;
 
 /**
- * Metal cut by a plane: closed loops with metal to the left, and the triangles that fill them. Loops
- * round metal run counter-clockwise seen against the normal, loops round holes clockwise.
+ * Metal cut by a plane: closed loops with metal to the left, and the triangles that fill them.
+ * Loops round metal run counter-clockwise seen against the normal, loops round holes clockwise.
  */
 public final class Section {
   private final SectionPlane plane;
@@ -27,7 +27,11 @@ public final class Section {
     Outline outline = new OutlineTracer(mesh, solid, plane).trace();
     Cap cap = Cap.of(outline);
     return new Section(
-        plane, outline.places(), outline.makers(), outline.starts(), cap.triangles(),
+        plane,
+        outline.places(),
+        outline.makers(),
+        outline.starts(),
+        cap.triangles(),
         cap.unfilled());
   }
 

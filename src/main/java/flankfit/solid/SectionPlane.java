@@ -29,7 +29,11 @@ public record SectionPlane(
     if (!(Math.abs(n - 1) < UNIT && Math.abs(r - 1) < UNIT && Math.abs(dot) < UNIT)) {
       throw new IllegalArgumentException(
           "normal and right of a section must be unit vectors at a right angle, their squares are "
-              + n + " and " + r + ", their product is " + dot);
+              + n
+              + " and "
+              + r
+              + ", their product is "
+              + dot);
     }
     if (!Double.isFinite(offset)) {
       throw new IllegalArgumentException("offset of a section is " + offset + " mm");
@@ -58,8 +62,7 @@ public record SectionPlane(
     double ry = (nearX ? 1 : 0) - part * ny;
     double rz = -part * nz;
     double r = Math.sqrt(rx * rx + ry * ry + rz * rz);
-    return new SectionPlane(
-        nx, ny, nz, nx * x + ny * y + nz * z, rx / r, ry / r, rz / r);
+    return new SectionPlane(nx, ny, nz, nx * x + ny * y + nz * z, rx / r, ry / r, rz / r);
   }
 
   /** Height of a place above the plane (mm). */

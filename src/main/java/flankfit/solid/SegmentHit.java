@@ -72,7 +72,7 @@ final class SegmentHit {
       return;
     }
     double at = height / slope;
-    if (!(at >= 0 && at <= 1) || at > share || at == share && f > facet) {
+    if (!(at >= 0 && at <= 1) || at > share || (at == share && f > facet)) {
       return;
     }
     for (int corner = 0; corner < 3; corner++) {

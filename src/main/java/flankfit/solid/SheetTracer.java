@@ -96,7 +96,9 @@ final class SheetTracer {
     }
     if (count % 2 != 0) {
       throw new IllegalStateException(
-          "surface ends on a face of leaf " + leaf + ": signs of its corners contradict each other");
+          "surface ends on a face of leaf "
+              + leaf
+              + ": signs of its corners contradict each other");
     }
     // Metal that meets at the centre is one: then each stretch of air round the face is cut off.
     boolean cutAir = false;

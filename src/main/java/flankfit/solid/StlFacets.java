@@ -103,7 +103,10 @@ final class StlFacets {
     long said = saidFacets(bytes);
     if (!fits(bytes)) {
       throw new MeshFileException(
-          name + " is no STL or is cut off: its head says " + said + " facets, its length is that of "
+          name
+              + " is no STL or is cut off: its head says "
+              + said
+              + " facets, its length is that of "
               + (bytes.length - HEAD) / FACET,
           "binary STL has " + FACET + " bytes a facet",
           "export the stock again as STL");

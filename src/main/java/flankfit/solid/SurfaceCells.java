@@ -4,7 +4,7 @@ package flankfit.solid;
  * Leaves of an octree in which neighbours, across faces, edges and corners, differ by one level at
  * most. Places are lattice points of the finest level: {@code origin + index * cell}. Every leaf
  * with metal at one corner and air at another is listed, and every neighbour of such a leaf; the
- * order is fixed.
+ * order is fixed. Low corners are multiples of the leaf's size, and lie within ±2^20 cells.
  */
 public interface SurfaceCells {
   /** Place of the lattice's point 0 0 0 (mm). */

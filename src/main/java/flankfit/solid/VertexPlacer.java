@@ -1,10 +1,11 @@
 package flankfit.solid;
 
 /**
- * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its crossings,
- * moved along the mean normal onto the surface. At creases and corners it is the place nearest to
- * all planes of the crossings (least squares), then made better by asking the body for the faces
- * close beside it, so that creases of curved faces are met too. One placer for each thread.
+ * Puts the vertex of a sheet where surface is. A smooth sheet's vertex is the mean of its
+ * crossings, moved along the mean normal onto the surface. At creases and corners it is the place
+ * nearest to all planes of the crossings (least squares), then made better by asking the body for
+ * the faces close beside it, so that creases of curved faces are met too. One placer for each
+ * thread.
  */
 final class VertexPlacer {
   /** How far beside a crease its faces are asked for, in sizes of the leaf, step by step. */
@@ -17,8 +18,8 @@ final class VertexPlacer {
   private static final double AGREEMENT = 0.02;
 
   /**
-   * A crease may stand out of its leaf so far (sizes of the leaf): the tip of a wedge that crosses no
-   * edge of the leaf it ends in. A wedge of 60 degrees reaches 0.87.
+   * A crease may stand out of its leaf so far (sizes of the leaf): the tip of a wedge that crosses
+   * no edge of the leaf it ends in. A wedge of 60 degrees reaches 0.87.
    */
   private static final double OVERHANG = 1;
 
@@ -72,11 +73,10 @@ final class VertexPlacer {
   }
 
   private void smooth() {
-    copy(planes.mass(), at);
+    System.arraycopy(planes.mass(), 0, at, 0, 3);
     faces = 1;
-    copy(planes.mean(), faceNormals[0]);
-    boolean flat =
-        planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
+    System.arraycopy(planes.mean(), 0, faceNormals[0], 0, 3);
+    boolean flat = planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
     if (flat) {
       return;
     }
@@ -92,7 +92,7 @@ final class VertexPlacer {
     qef.solve(0.1);
     answer(at);
     if (!within(0)) {
-      copy(planes.mass(), at);
+      System.arraycopy(planes.mass(), 0, at, 0, 3);
     }
     takeGroups();
   }
@@ -100,22 +100,35 @@ final class VertexPlacer {
   private void takeGroups() {
     faces = planes.groups();
     for (int face = 0; face < faces; face++) {
-      copy(planes.normal(face), faceNormals[face]);
-      copy(planes.place(face), facePlaces[face]);
+      System.arraycopy(planes.normal(face), 0, faceNormals[face], 0, 3);
+      System.arraycopy(planes.place(face), 0, facePlaces[face], 0, 3);
     }
   }
 
   /** True if faces meet at the vertex; else {@link #faces} is 1 where they turned out to be one. */
   private boolean crease() {
     takeGroups();
-    if (!meet()) {
-      return false;
-    }
-    if (planes.isFlat()
-        && planes.farthest(at[0], at[1], at[2]) < FLAT * size
-        && Math.abs(solid.value(at[0], at[1], at[2])) < 10 * FLAT * size) {
+    if (meet() && refine()) {
       return true;
     }
+    return faces > 1 && meetsFlat();
+  }
+
+  /**
+   * Where plane faces are too small to be asked beside the vertex, their planes alone do. They
+   * cannot be the first choice: one crossing of a curved face looks as flat.
+   */
+  private boolean meetsFlat() {
+    planes.group();
+    takeGroups();
+    return planes.isFlat()
+        && meet()
+        && planes.farthest(at[0], at[1], at[2]) < FLAT * size
+        && Math.abs(solid.value(at[0], at[1], at[2])) < 10 * FLAT * size;
+  }
+
+  /** Moves the vertex by what the faces close beside it say; false where they cannot be asked. */
+  private boolean refine() {
     for (double beside : BESIDE) {
       for (int face = 0; face < faces; face++) {
         if (!look(face, beside * size)) {
@@ -213,9 +226,9 @@ final class VertexPlacer {
       }
       if (isNew) {
         if (kept != face) {
-          copy(facePlaces[face], facePlaces[kept]);
-          copy(n, faceNormals[kept]);
-          copy(planes.place(face), planes.place(kept));
+          System.arraycopy(facePlaces[face], 0, facePlaces[kept], 0, 3);
+          System.arraycopy(n, 0, faceNormals[kept], 0, 3);
+          System.arraycopy(planes.place(face), 0, planes.place(kept), 0, 3);
         }
         kept++;
       }
@@ -254,12 +267,6 @@ final class VertexPlacer {
     normal[0] = from.normalX();
     normal[1] = from.normalY();
     normal[2] = from.normalZ();
-  }
-
-  private static void copy(double[] from, double[] to) {
-    to[0] = from[0];
-    to[1] = from[1];
-    to[2] = from[2];
   }
 
   private boolean within(double overhang) {

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Volumes and areas against mesh booleans of a general geometry library (binary space partitions of
- * org.apache.commons:commons-geometry-euclidean 1.0). Cutters that are round are sampled as the same
- * polygons on both sides.
+ * org.apache.commons:commons-geometry-euclidean 1.0). Cutters that are round are sampled as the
+ * same polygons on both sides.
  */
 class BooleansTest {
   private static final Precision.DoubleEquivalence NEAR =
@@ -28,9 +28,7 @@ class BooleansTest {
   private record Convex(List<double[]> planes) {
     Shape shape() {
       return Shape.both(
-          planes.stream()
-              .map(p -> Shape.plane(p[0], p[1], p[2], p[3]))
-              .toArray(Shape[]::new));
+          planes.stream().map(p -> Shape.plane(p[0], p[1], p[2], p[3])).toArray(Shape[]::new));
     }
 
     RegionBSPTree3D tree() {
@@ -45,8 +43,15 @@ class BooleansTest {
 
   /** A frustum of so many sides about a line, its planes tilted by a taper, between two heights. */
   private static Convex frustum(
-      int sides, double cx, double cy, double radius, double taper, double low, double high,
-      Vector3D u, Vector3D v) {
+      int sides,
+      double cx,
+      double cy,
+      double radius,
+      double taper,
+      double low,
+      double high,
+      Vector3D u,
+      Vector3D v) {
     Vector3D w = u.cross(v);
     List<double[]> planes = new ArrayList<>();
     for (int i = 0; i < sides; i++) {
@@ -109,7 +114,9 @@ class BooleansTest {
             List.of(
                 upright(5, -0.6, 0.1, 0.52, 0, -0.13, 0.9),
                 upright(4, 0.13, 0.05, 0.46, 0.1, -0.41, 0.9))),
-        new Part("turned bar, end cut off", tilted(8, 0.71, -1.2, 1.1),
+        new Part(
+            "turned bar, end cut off",
+            tilted(8, 0.71, -1.2, 1.1),
             List.of(upright(4, 1.2, 0.1, 0.82, 0, -3, 3))));
   }
 
@@ -123,11 +130,11 @@ class BooleansTest {
     Shape shape =
         Shape.minus(
             part.stock().shape(), part.gone().stream().map(Convex::shape).toArray(Shape[]::new));
-    Mesh mesh =
-        new Meshing(2, 0, Halt.NEVER).mesh(ShapeSolid.uniform(shape, -2.13, 4.2, 128));
+    Mesh mesh = new Meshing(2, 0, Halt.NEVER).mesh(ShapeSolid.uniform(shape, -2.13, 4.2, 128));
     MeshChecks.assertClosed(mesh);
     // faces are plane and no leaf holds two edges of the body, so nothing is rounded off
     assertThat(mesh.volume()).isCloseTo(tree.getSize(), within(1e-10 * tree.getSize()));
-    assertThat(mesh.area()).isCloseTo(tree.getBoundarySize(), within(1e-10 * tree.getBoundarySize()));
+    assertThat(mesh.area())
+        .isCloseTo(tree.getBoundarySize(), within(1e-10 * tree.getBoundarySize()));
   }
 }

@@ -123,8 +123,16 @@ class CreaseTest {
     double cell = 6.0 / 128;
     Mesh mesh =
         PLAIN.mesh(
-            new ShapeSolid(body, ShapeCells.of(body, -3.007, -3.011, -3.013, 6, 128,
-                (x, y, z) -> Math.hypot(x, y) < 1.7 ? 1 : 4)));
+            new ShapeSolid(
+                body,
+                ShapeCells.of(
+                    body,
+                    -3.007,
+                    -3.011,
+                    -3.013,
+                    6,
+                    128,
+                    (x, y, z) -> Math.hypot(x, y) < 1.7 ? 1 : 4)));
     MeshChecks.assertClosed(mesh);
     assertThat(MeshChecks.backward(mesh)).isLessThan(1e-4);
     int inner = 0;

@@ -73,9 +73,7 @@ class FileTest {
     double[] high = {-9, -9, -9};
     try (FacetDefinitionReader reader =
         StlFacetDefinitionReaders.create(new ByteArrayInputStream(bytes.toByteArray()), null)) {
-      for (FacetDefinition facet = reader.readFacet();
-          facet != null;
-          facet = reader.readFacet()) {
+      for (FacetDefinition facet = reader.readFacet(); facet != null; facet = reader.readFacet()) {
         for (Vector3D v : facet.getVertices()) {
           double[] c = {v.getX(), v.getY(), v.getZ()};
           corners.add(c);
@@ -103,10 +101,8 @@ class FileTest {
             new Paint("cross drill \u00f8 4.4", 0.8, 0.4, 0.1));
     GlbFile.write(MESH, paints, maker -> maker < 0 ? 0 : maker == 3 ? 1 : 3, bytes);
     GltfModel model =
-        new GltfModelReader()
-            .readWithoutReferences(new ByteArrayInputStream(bytes.toByteArray()));
-    List<MeshPrimitiveModel> primitives =
-        model.getMeshModels().get(0).getMeshPrimitiveModels();
+        new GltfModelReader().readWithoutReferences(new ByteArrayInputStream(bytes.toByteArray()));
+    List<MeshPrimitiveModel> primitives = model.getMeshModels().get(0).getMeshPrimitiveModels();
     assertThat(primitives).hasSize(3);
     assertThat(model.getMaterialModels())
         .extracting("name")
@@ -129,8 +125,7 @@ class FileTest {
         assertThat(position.getMax()[axis].floatValue()).isEqualTo(high);
       }
       for (int i = 0; i < normals.getNumElements(); i++) {
-        double n =
-            Math.hypot(Math.hypot(normals.get(i, 0), normals.get(i, 1)), normals.get(i, 2));
+        double n = Math.hypot(Math.hypot(normals.get(i, 0), normals.get(i, 1)), normals.get(i, 2));
         assertThat(n).isCloseTo(1, within(1e-6));
       }
       for (int i = 0; i < indices.getNumElements(); i++) {
@@ -152,7 +147,9 @@ class FileTest {
     assertThatThrownBy(
             () ->
                 GlbFile.write(
-                    MESH, List.of(new Paint("stock", 1, 1, 1)), maker -> maker + 1,
+                    MESH,
+                    List.of(new Paint("stock", 1, 1, 1)),
+                    maker -> maker + 1,
                     new ByteArrayOutputStream()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("there are 1 paints");

@@ -29,8 +29,7 @@ class MeshBodyTest {
       double x0, double y0, double z0, double x1, double y1, double z1) {
     Vector3D[] v = new Vector3D[8];
     for (int i = 0; i < 8; i++) {
-      v[i] =
-          Vector3D.of((i & 1) == 0 ? x0 : x1, (i & 2) == 0 ? y0 : y1, (i & 4) == 0 ? z0 : z1);
+      v[i] = Vector3D.of((i & 1) == 0 ? x0 : x1, (i & 2) == 0 ? y0 : y1, (i & 4) == 0 ? z0 : z1);
     }
     int[][] quads = {
       {0, 2, 3, 1}, {4, 5, 7, 6}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 4, 6, 2}, {1, 3, 7, 5}
@@ -204,16 +203,18 @@ class MeshBodyTest {
   @Test
   void what_is_no_stl_is_refused() throws IOException {
     assertThat(refused(new byte[0]).what()).contains("no facet");
-    assertThat(refused("G21 G90\n".getBytes(StandardCharsets.US_ASCII)).what())
+    assertThat(refused("G21 G90\n".getBytes(StandardCharsets.US_ASCII)).what()).contains("no STL");
+    assertThat(
+            refused("solid casting\nfacet normal 0 0 x\n".getBytes(StandardCharsets.US_ASCII))
+                .what())
         .contains("no STL");
-    assertThat(refused("solid casting\nfacet normal 0 0 x\n".getBytes(StandardCharsets.US_ASCII))
-            .what())
-        .contains("no STL");
-    assertThat(refused("solid casting\nendsolid casting\n".getBytes(StandardCharsets.US_ASCII))
-            .what())
+    assertThat(
+            refused("solid casting\nendsolid casting\n".getBytes(StandardCharsets.US_ASCII)).what())
         .contains("no facet");
-    byte[] whole = binary(new Meshing(1, 0, Halt.NEVER).mesh(
-        ShapeSolid.uniform(Shape.sphere(0, 0, 0, 1), -1.5, 3, 8)));
+    byte[] whole =
+        binary(
+            new Meshing(1, 0, Halt.NEVER)
+                .mesh(ShapeSolid.uniform(Shape.sphere(0, 0, 0, 1), -1.5, 3, 8)));
     byte[] cut = Arrays.copyOf(whole, whole.length - 10);
     assertThat(refused(cut).what()).contains("cut off");
     byte[] random = new byte[5000];
@@ -236,8 +237,10 @@ class MeshBodyTest {
 
   @Test
   void binary_that_begins_with_solid_is_taken() throws IOException, MeshFileException {
-    byte[] bytes = binary(new Meshing(1, 0, Halt.NEVER).mesh(
-        ShapeSolid.uniform(Shape.block(0, 0, 0, 1, 1, 1), -0.6, 2.2, 8)));
+    byte[] bytes =
+        binary(
+            new Meshing(1, 0, Halt.NEVER)
+                .mesh(ShapeSolid.uniform(Shape.block(0, 0, 0, 1, 1, 1), -0.6, 2.2, 8)));
     byte[] name = "solid of some modeller".getBytes(StandardCharsets.US_ASCII);
     System.arraycopy(name, 0, bytes, 0, name.length);
     assertThat(read(bytes).volume()).isCloseTo(1, within(1e-6));
@@ -253,7 +256,11 @@ class MeshBodyTest {
         digit = (digit + 1) % 3;
         all.append(
             String.format(
-                Locale.ROOT, "vertex %.7f %.6f %.6f%n", v.getX() + 4e-6 * digit, v.getY(), v.getZ()));
+                Locale.ROOT,
+                "vertex %.7f %.6f %.6f%n",
+                v.getX() + 4e-6 * digit,
+                v.getY(),
+                v.getZ()));
       }
       all.append("endloop\nendfacet\n");
     }

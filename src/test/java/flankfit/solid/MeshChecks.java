@@ -26,8 +26,14 @@ final class MeshChecks {
         (edge, uses) -> {
           if (uses != 1 || !Integer.valueOf(1).equals(directed.get(edge << 32 | edge >>> 32))) {
             throw new AssertionError(
-                "edge " + (edge >>> 32) + " to " + edge.intValue() + " is used " + uses
-                    + " times, backwards " + directed.get(edge << 32 | edge >>> 32));
+                "edge "
+                    + (edge >>> 32)
+                    + " to "
+                    + edge.intValue()
+                    + " is used "
+                    + uses
+                    + " times, backwards "
+                    + directed.get(edge << 32 | edge >>> 32));
           }
         });
     assertOneFan(mesh);
@@ -86,9 +92,7 @@ final class MeshChecks {
       double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
       for (int k = 0; k < 3; k++) {
         int p = mesh.point(t, k);
-        best =
-            Math.max(
-                best, nx * mesh.normalX(p) + ny * mesh.normalY(p) + nz * mesh.normalZ(p));
+        best = Math.max(best, nx * mesh.normalX(p) + ny * mesh.normalY(p) + nz * mesh.normalZ(p));
       }
       if (best < -1e-9 * length) {
         sum += length / 2;

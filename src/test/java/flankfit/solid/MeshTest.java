@@ -9,7 +9,9 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
-/** Surfaces of analytic bodies: closed, of the right kind, volume and creases as by closed forms. */
+/**
+ * Surfaces of analytic bodies: closed, of the right kind, volume and creases as by closed forms.
+ */
 class MeshTest {
   private static final Meshing PLAIN = new Meshing(2, 0, Halt.NEVER);
 
@@ -25,8 +27,7 @@ class MeshTest {
   void block_is_exact() {
     Mesh mesh = closed(Shape.block(-1.03, -0.71, -0.52, 1.01, 0.93, 0.61), -2, 4, 16);
     assertThat(mesh.volume()).isCloseTo(2.04 * 1.64 * 1.13, within(1e-9));
-    assertThat(mesh.area())
-        .isCloseTo(2 * (2.04 * 1.64 + 2.04 * 1.13 + 1.64 * 1.13), within(1e-9));
+    assertThat(mesh.area()).isCloseTo(2 * (2.04 * 1.64 + 2.04 * 1.13 + 1.64 * 1.13), within(1e-9));
     assertThat(MeshChecks.euler(mesh)).isEqualTo(2);
   }
 
@@ -38,7 +39,8 @@ class MeshTest {
 
   @Test
   void kinds_of_bodies() {
-    assertThat(MeshChecks.euler(closed(Shape.sphere(0.02, 0.01, 0.03, 1), -1.5, 3, 16))).isEqualTo(2);
+    assertThat(MeshChecks.euler(closed(Shape.sphere(0.02, 0.01, 0.03, 1), -1.5, 3, 16)))
+        .isEqualTo(2);
     assertThat(MeshChecks.euler(closed(Shape.torus(0.01, 1, 0.35), -1.5, 3, 32))).isZero();
     Shape bored =
         Shape.minus(
@@ -106,9 +108,7 @@ class MeshTest {
   @Test
   void volume_of_torus_falls_with_the_square_of_the_cell() {
     // Pappus: area of the tube times the way of its centre
-    assertThat(
-            order(
-                Shape.torus(0.01, 1, 0.35), 2 * Math.PI * Math.PI * 0.35 * 0.35, -1.5, 3, 16))
+    assertThat(order(Shape.torus(0.01, 1, 0.35), 2 * Math.PI * Math.PI * 0.35 * 0.35, -1.5, 3, 16))
         .isGreaterThan(1.8);
   }
 
@@ -137,6 +137,35 @@ class MeshTest {
     assertThat(order(body, volume, -2, 4, 32)).isGreaterThan(1.8);
   }
 
+  @Test
+  void volume_of_a_threaded_bore_is_right_to_a_thousandth_of_its_groove() {
+    double pitch = 0.8;
+    double tangent = Math.tan(Math.toRadians(30));
+    double root = 1.5;
+    double minor = 0.9;
+    Shape body =
+        Shape.minus(
+            Shape.block(-1.9, -1.9, -0.81, 1.9, 1.9, -0.81 + 2 * pitch),
+            Shape.cylinder(2, 0, 0, 0, minor),
+            Shape.both(
+                Shape.flank(1, pitch, root, tangent, minor / 2),
+                Shape.flank(-1, pitch, root, tangent, minor / 2),
+                Shape.not(Shape.cylinder(2, 0, 0, 0, minor / 2))));
+    // Pappus: a helical motion adds to the way of a point in an axial plane only what lies in that
+    // plane, so over whole pitches the groove is its axial section times the centroid's circle
+    double deep = root - minor;
+    double groove = deep * deep * tangent * 2 * Math.PI * (minor + deep / 3);
+    double volume = 2 * (pitch * (3.8 * 3.8 - Math.PI * minor * minor) - groove);
+    SurfaceCells cells =
+        ShapeCells.of(
+            body, -3.007, -3.011, -3.013, 6.05, 128, (x, y, z) -> Math.hypot(x, y) < 1.7 ? 1 : 4);
+    Mesh mesh = PLAIN.mesh(new ShapeSolid(body, cells));
+    MeshChecks.assertClosed(mesh);
+    // No order is asked for: where the groove leaves through the ends the ridge runs out into a
+    // knife edge thinner than any cell, and what is missed there goes up and down with the lattice.
+    assertThat(mesh.volume()).isCloseTo(volume, within(1e-3 * 2 * groove));
+  }
+
   private static Shape housing() {
     Shape drill =
         Shape.both(
@@ -152,7 +181,12 @@ class MeshTest {
 
   private static SurfaceCells graded(Shape shape) {
     return ShapeCells.of(
-        shape, -2.1, -2.1, -2.1, 4.2, 64,
+        shape,
+        -2.1,
+        -2.1,
+        -2.1,
+        4.2,
+        64,
         (x, y, z) -> Math.hypot(x - 0.3, y) < 0.6 ? 1 : x < -1.45 ? 4 : 2);
   }
 
@@ -169,8 +203,7 @@ class MeshTest {
     assertThat(MeshChecks.backward(mesh)).isLessThan(1e-4);
     // a blind bore with a hole across: as a sphere with two handles
     assertThat(MeshChecks.euler(mesh)).isEqualTo(-2);
-    double fine =
-        PLAIN.mesh(ShapeSolid.uniform(housing(), -2.1, 4.2, 128)).volume();
+    double fine = PLAIN.mesh(ShapeSolid.uniform(housing(), -2.1, 4.2, 128)).volume();
     assertThat(mesh.volume()).isCloseTo(fine, within(2e-3 * fine));
   }
 
@@ -183,8 +216,7 @@ class MeshTest {
       makers.add(mesh.maker(t));
       for (int c = 0; c < 3 && mesh.maker(t) == 7; c++) {
         int v = mesh.vertex(t, c);
-        // one vertex where two creases cross a coarse leaf is off, by a hundredth of that leaf
-        assertThat(ball.at(mesh.x(v), mesh.y(v), mesh.z(v))).isCloseTo(0, within(4.2 / 16 / 100));
+        assertThat(ball.at(mesh.x(v), mesh.y(v), mesh.z(v))).isCloseTo(0, within(1e-5));
       }
     }
     assertThat(makers).containsExactly(-1, 3, 4, 5, 7);
@@ -226,13 +258,12 @@ class MeshTest {
     Mesh there = PLAIN.mesh(new ShapeSolid(housing(), cells));
     Mesh back = PLAIN.mesh(new ShapeSolid(housing(), cells.backwards()));
     assertThat(back.triangleCount()).isEqualTo(there.triangleCount());
-    assertThat(back.volume()).isCloseTo(there.volume(), within(1e-6));
+    assertThat(back.volume()).isCloseTo(there.volume(), within(1e-5));
   }
 
   @Test
   void air_is_open_over_a_face_and_closed_in_at_the_ground_of_a_bore() {
-    Mesh mesh =
-        new Meshing(2, 0.1, Halt.NEVER).mesh(new ShapeSolid(housing(), graded(housing())));
+    Mesh mesh = new Meshing(2, 0.1, Halt.NEVER).mesh(new ShapeSolid(housing(), graded(housing())));
     int top = 0;
     int deep = 255;
     for (int p = 0; p < mesh.pointCount(); p++) {

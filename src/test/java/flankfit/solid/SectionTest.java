@@ -48,8 +48,7 @@ class SectionTest {
     for (int p = 0; p < section.pointCount(); p++) {
       int next = p + 1 < section.pointCount() ? p + 1 : 0;
       double length =
-          Math.hypot(
-              section.right(next) - section.right(p), section.up(next) - section.up(p));
+          Math.hypot(section.right(next) - section.right(p), section.up(next) - section.up(p));
       lengths[section.maker(p) < 0 ? 0 : section.maker(p) - 2] += length;
     }
     // the bore's walls and ground; the counterbore's walls and ring; the rest of the skin
@@ -140,9 +139,14 @@ class SectionTest {
         new ShapeSolid(
             body,
             ShapeCells.of(
-                body, -3.007, -3.011, -3.013, 6.05, 64, (x, y, z) -> Math.hypot(x, y) < 1.7 ? 1 : 4));
-    Section section =
-        Section.of(PLAIN.mesh(solid), solid, SectionPlane.through(0, 0, 0, 0, -1, 0));
+                body,
+                -3.007,
+                -3.011,
+                -3.013,
+                6.05,
+                64,
+                (x, y, z) -> Math.hypot(x, y) < 1.7 ? 1 : 4));
+    Section section = Section.of(PLAIN.mesh(solid), solid, SectionPlane.through(0, 0, 0, 0, -1, 0));
     assertThat(section.loopCount()).isEqualTo(2);
     // on the side of +X grooves stand at whole pitches, crests' ends by flank angle from there
     for (int turn = -1; turn <= 1; turn++) {

@@ -82,8 +82,10 @@ final class ShapeCells implements SurfaceCells {
     ArrayDeque<int[]> work = new ArrayDeque<>();
     for (Map.Entry<Long, Integer> leaf : leaves.entrySet()) {
       long k = leaf.getKey();
-      work.add(new int[] {(int) (k >> 42), (int) (k >> 21) & 0x1fffff, (int) k & 0x1fffff,
-          leaf.getValue()});
+      work.add(
+          new int[] {
+            (int) (k >> 42), (int) (k >> 21) & 0x1fffff, (int) k & 0x1fffff, leaf.getValue()
+          });
     }
     while (!work.isEmpty()) {
       int[] leaf = work.poll();
@@ -122,8 +124,7 @@ final class ShapeCells implements SurfaceCells {
       int size = leaf.getValue();
       int metals = 0;
       for (int i = 0; i < 8; i++) {
-        metals +=
-            metal(x + (i & 1) * size, y + (i >> 1 & 1) * size, z + (i >> 2) * size) ? 1 : 0;
+        metals += metal(x + (i & 1) * size, y + (i >> 1 & 1) * size, z + (i >> 2) * size) ? 1 : 0;
       }
       if (metals % 8 != 0) {
         int step = Math.max(1, size / 2);
@@ -141,8 +142,9 @@ final class ShapeCells implements SurfaceCells {
     }
     for (long k : wanted) {
       listed.add(
-          new int[] {(int) (k >> 42), (int) (k >> 21) & 0x1fffff, (int) k & 0x1fffff,
-              leaves.get(k)});
+          new int[] {
+            (int) (k >> 42), (int) (k >> 21) & 0x1fffff, (int) k & 0x1fffff, leaves.get(k)
+          });
     }
   }
 

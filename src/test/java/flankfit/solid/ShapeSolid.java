@@ -24,7 +24,8 @@ final class ShapeSolid implements Solid {
   @Override
   public void crossing(
       double mx, double my, double mz, double ax, double ay, double az, Crossing result) {
-    double length = Math.sqrt((ax - mx) * (ax - mx) + (ay - my) * (ay - my) + (az - mz) * (az - mz));
+    double length =
+        Math.sqrt((ax - mx) * (ax - mx) + (ay - my) * (ay - my) + (az - mz) * (az - mz));
     double metal = 0;
     double air = 0;
     while (true) {
@@ -59,8 +60,7 @@ final class ShapeSolid implements Solid {
 
   private double at(
       double mx, double my, double mz, double ax, double ay, double az, double share) {
-    return shape.at(
-        mx + share * (ax - mx), my + share * (ay - my), mz + share * (az - mz));
+    return shape.at(mx + share * (ax - mx), my + share * (ay - my), mz + share * (az - mz));
   }
 
   @Override
