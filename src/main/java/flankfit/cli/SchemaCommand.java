@@ -15,15 +15,16 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "schema",
     description =
-        "Prints the JSON Schema of an answer or a log: motion, trace, gauge, part, check, thread.",
+        "Prints the JSON Schema of an answer or a log: motion, trace, metal, gauge, part, check,"
+            + " thread.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
   private static final List<String> NAMES =
-      List.of("motion", "trace", "gauge", "part", "check", "thread");
+      List.of("motion", "trace", "metal", "gauge", "part", "check", "thread");
 
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "NAME", description = "motion, trace, gauge, part, check or thread")
+  @Parameters(paramLabel = "NAME", description = "motion, trace, metal, gauge, part, check or thread")
   private String name = "";
 
   SchemaCommand(Terminal terminal) {

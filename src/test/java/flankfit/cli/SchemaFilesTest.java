@@ -81,10 +81,22 @@ class SchemaFilesTest {
       """
           .formatted(FINDING);
 
+  private static final String METAL =
+      """
+      {"schema": "flankfit/metal/1", "program": {"file": "hub.nc", "unit": "mm", "blocks": 7},
+       "assumptions": ["made-by not stated"], "moves": 21, "cell": 0.05, "stockVolume": 144000,
+       "removedVolume": 318.5, "remainingVolume": 143681.5,
+       "byTool": [{"tool": 4, "name": "T4 thread mill 14 mm", "removed": 318.5}],
+       "collisions": [%s], "findings": [%s]}
+      """
+          .formatted(FINDING, FINDING);
+
   private static final String TRACE = trace();
 
   private static final Map<String, String> ANSWERS =
-      Map.of("motion", MOTION, "trace", TRACE, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
+      Map.of(
+          "motion", MOTION, "trace", TRACE, "metal", METAL, "gauge", GAUGE, "thread", THREAD,
+          "check", CHECK);
 
   /** One block with a step of every kind, and the move of the other answer. */
   private static String trace() {
@@ -131,13 +143,13 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "metal", "gauge", "thread", "check"})
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "metal", "gauge", "thread", "check"})
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
     assertThat(schema.path("$schema").asText())
@@ -148,7 +160,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "metal", "gauge", "thread", "check"})
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
     schema
@@ -165,7 +177,7 @@ class SchemaFilesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"motion", "trace", "gauge", "thread", "check"})
+  @ValueSource(strings = {"motion", "trace", "metal", "gauge", "thread", "check"})
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));
     more.put("colour", "red");
