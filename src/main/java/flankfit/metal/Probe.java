@@ -9,6 +9,9 @@ final class Probe {
   /** Place of a crossing on its segment (mm). */
   private static final double EXACT = 1e-10;
 
+  /** Share of an edge to which a volume wants its crossing (1). */
+  private static final double EDGE_SHARE = 1e-5;
+
   private static final int MOST_STEPS = 100;
 
   /** Deepest search for metal that ends earlier than the first crossing found. */
@@ -164,6 +167,7 @@ final class Probe {
 
   private final Segment segment = new Segment();
   private int maker;
+  private double exact = EXACT;
 
   /** From metal at share 0 to air at share 1. */
   private static final class Segment {
@@ -267,7 +271,7 @@ final class Probe {
     double outside = measured;
     held(which, high);
     double inside = measured;
-    double within = EXACT / Math.max(segment.length, EXACT);
+    double within = exact / Math.max(segment.length, exact);
     boolean halve = false;
     for (int i = 0; i < MOST_STEPS && high - low > within; i++) {
       double width = high - low;
@@ -295,13 +299,16 @@ final class Probe {
   /**
    * Share of an edge of a leaf's cells at which metal ends.
    *
-   * @return 0 at the metal's end to 1 (1)
+   * @return 0 at the metal's end to 1, good to {@value #EDGE_SHARE} (1)
    */
   double edge(
       Node node, int k, double mx, double my, double mz, double ax, double ay, double az) {
     use(node, k);
     segment.set(mx, my, mz, ax, ay, az);
-    return first(1);
+    exact = EDGE_SHARE * segment.length;
+    double share = first(1);
+    exact = EXACT;
+    return share;
   }
 
   private void fill(double share, Crossing result) {

@@ -16,6 +16,8 @@ public final class Profile {
   private final double[] arcRadius;
   private final double[] centreRadius;
   private final double[] centreHeight;
+  private final double[] bandWidest;
+  private final double[] slope;
   private final double widest;
 
   private Profile(double[][] columns, int bands) {
@@ -26,9 +28,13 @@ public final class Profile {
     arcRadius = Arrays.copyOf(columns[4], bands);
     centreRadius = Arrays.copyOf(columns[5], bands);
     centreHeight = Arrays.copyOf(columns[6], bands);
+    bandWidest = new double[bands];
+    slope = new double[bands];
     double most = 0;
     for (int band = 0; band < bands; band++) {
-      most = Math.max(most, widest(band));
+      slope[band] = (highRadius[band] - lowRadius[band]) / (high[band] - low[band]);
+      bandWidest[band] = findWidest(band);
+      most = Math.max(most, bandWidest[band]);
     }
     widest = most;
   }
@@ -111,7 +117,7 @@ public final class Profile {
 
   /** Growth of a straight band's radius with height (1). */
   double slope(int band) {
-    return (highRadius[band] - lowRadius[band]) / (high[band] - low[band]);
+    return slope[band];
   }
 
   boolean isArc(int band) {
@@ -133,6 +139,10 @@ public final class Profile {
 
   /** The greatest radius of a band (mm). */
   double widest(int band) {
+    return bandWidest[band];
+  }
+
+  private double findWidest(int band) {
     double ends = Math.max(lowRadius[band], highRadius[band]);
     boolean waist =
         arcRadius[band] > 0 && low[band] <= centreHeight[band] && high[band] >= centreHeight[band];

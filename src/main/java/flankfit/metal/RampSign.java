@@ -28,23 +28,30 @@ final class RampSign {
     run = Math.sqrt(dx * dx + dy * dy);
   }
 
-  /**
-   * The least excess of the distance from the axis over the radius there (mm), at or below 0 just
-   * where the tool passes; infinite where no band comes to the point's height.
-   *
-   * @param enough the search may end at the first value not above this (mm)
-   */
-  double excess(Profile of, double x, double y, double z, double enough) {
+  /** Takes a place in plan; false when the tool comes nowhere near it. */
+  boolean column(Profile of, double x, double y) {
     profile = of;
     double px = x - path.fromX;
     double py = y - path.fromY;
     along = (px * dx + py * dy) / run;
     aside = Math.abs(px * dy - py * dx) / run;
+    return aside <= of.widest();
+  }
+
+  /**
+   * The least excess of the distance from the axis over the radius there (mm) at the place last
+   * taken, at or below 0 just where the tool passes; infinite where no band comes to the point's
+   * height.
+   *
+   * @param enough the search may end at the first value not above this (mm)
+   */
+  double excess(double z, double enough) {
     h0 = z - path.fromZ;
     double h1 = h0 - dz;
     double lowest = Math.min(h0, h1);
     double highest = Math.max(h0, h1);
     double best = Double.POSITIVE_INFINITY;
+    Profile of = profile;
     for (int b = of.bandAt(lowest);
         b < of.bands() && of.low(b) <= highest && best > enough;
         b++) {

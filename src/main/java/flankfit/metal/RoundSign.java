@@ -32,6 +32,15 @@ final class RoundSign {
   private double angle;
   private double h0;
   private boolean open;
+  private boolean turned;
+  private double ox;
+  private double oy;
+  private double nearest;
+
+  /** The angle of contact last found, and for which slope. */
+  private double contactAngle;
+
+  private double contactOf = Double.NaN;
 
   void load(ToolPath taken) {
     path = taken;
@@ -54,34 +63,42 @@ final class RoundSign {
     return open;
   }
 
+  /** Takes a place in plan; false when the tool comes nowhere near it. */
+  boolean column(Profile of, double x, double y) {
+    profile = of;
+    ox = x - path.centreU;
+    oy = y - path.centreV;
+    r = Math.sqrt(ox * ox + oy * oy);
+    nearest = Math.abs(r - mean);
+    turned = false;
+    contactOf = Double.NaN;
+    return nearest - of.widest() <= doubt;
+  }
+
   /**
-   * The least excess of the distance from the axis over the radius there (mm); infinite where no
-   * band comes to the point's height.
+   * The least excess of the distance from the axis over the radius there (mm) at the place last
+   * taken; infinite where no band comes to the point's height.
    *
    * @param enough the search may end at the first value not above this (mm)
    */
-  double excess(Profile of, double x, double y, double z, double enough) {
-    profile = of;
+  double excess(double z, double enough) {
     open = false;
-    double ox = x - path.centreU;
-    double oy = y - path.centreV;
-    r = Math.sqrt(ox * ox + oy * oy);
     h0 = z - path.fromZ;
     double h1 = z - path.toZ;
-    double nearest = Math.abs(r - mean);
     double lowest = Math.min(h0, h1);
     double highest = Math.max(h0, h1);
     double best = Double.POSITIVE_INFINITY;
-    boolean turned = false;
-    for (int b = of.bandAt(lowest);
-        b < of.bands() && of.low(b) <= highest && best > enough;
-        b++) {
+    Profile of = profile;
+    for (int b = of.bandAt(lowest); b < of.bands() && of.low(b) <= highest; b++) {
       if (nearest - of.widest(b) < best) {
         if (!turned) {
           angle = r > 0 ? Math.atan2(oy, ox) : first;
           turned = true;
         }
         best = Math.min(best, band(b, enough));
+        if (best <= enough) {
+          return best;
+        }
       }
     }
     return best;
@@ -108,7 +125,11 @@ final class RoundSign {
     if (q != 0 && (inPoint <= 0 || inPath <= 0)) {
       return Math.min(at(b, from), at(b, to));
     }
-    double one = q == 0 ? angle : angle + contact(q, inPoint, inPath);
+    if (q != contactOf) {
+      contactOf = q;
+      contactAngle = q == 0 ? 0 : contact(q, inPoint, inPath);
+    }
+    double one = angle + contactAngle;
     double low = one + TURN * Math.ceil((from - one) / TURN);
     if (low > to) {
       return Math.min(at(b, from), at(b, to));
