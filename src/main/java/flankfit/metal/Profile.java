@@ -43,6 +43,9 @@ public final class Profile {
   static final class Builder {
     private static final int COLUMNS = 7;
 
+    /** Lines that go on within this are one (mm): far below what a profile is read to. */
+    private static final double JOINED = 1e-9;
+
     private final double[][] columns = new double[COLUMNS][16];
     private int bands;
     private double height;
@@ -74,6 +77,12 @@ public final class Profile {
           columns[i] = Arrays.copyOf(columns[i], 2 * bands);
         }
       }
+      if (radius == 0 && goesOn(to, fromRadius, toRadius)) {
+        columns[1][bands - 1] = to;
+        columns[3][bands - 1] = toRadius;
+        height = to;
+        return this;
+      }
       double[] row = {height, to, fromRadius, toRadius, radius, atRadius, at};
       for (int i = 0; i < COLUMNS; i++) {
         columns[i][bands] = row[i];
@@ -81,6 +90,17 @@ public final class Profile {
       bands++;
       height = to;
       return this;
+    }
+
+    /** Whether a line is the last band's, carried on. */
+    private boolean goesOn(double to, double fromRadius, double toRadius) {
+      if (bands == 0 || columns[4][bands - 1] > 0 || columns[1][bands - 1] != height) {
+        return false;
+      }
+      double before = columns[3][bands - 1] - columns[2][bands - 1];
+      double slope = before / (height - columns[0][bands - 1]);
+      return Math.abs(columns[3][bands - 1] - fromRadius) < JOINED
+          && Math.abs(fromRadius + slope * (to - height) - toRadius) < JOINED;
     }
 
     Profile build() {

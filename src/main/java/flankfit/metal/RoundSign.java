@@ -79,7 +79,8 @@ final class RoundSign {
    * The least excess of the distance from the axis over the radius there (mm) at the place last
    * taken; infinite where no band comes to the point's height.
    *
-   * @param enough the search may end at the first value not above this (mm)
+   * @param enough the search may end at the first value not above this (mm), and leaves out what is
+   *     beyond it and the doubt; minus infinity to find the least
    */
   double excess(double z, double enough) {
     open = false;
@@ -88,9 +89,11 @@ final class RoundSign {
     double lowest = Math.min(h0, h1);
     double highest = Math.max(h0, h1);
     double best = Double.POSITIVE_INFINITY;
+    double most = enough > Double.NEGATIVE_INFINITY ? enough + 2 * doubt : best;
     Profile of = profile;
     for (int b = of.bandAt(lowest); b < of.bands() && of.low(b) <= highest; b++) {
-      if (nearest - of.widest(b) < best) {
+      double bound = nearest - of.widest(b);
+      if (bound < best && bound <= most) {
         if (!turned) {
           angle = r > 0 ? Math.atan2(oy, ox) : first;
           turned = true;
