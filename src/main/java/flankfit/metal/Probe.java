@@ -10,7 +10,10 @@ final class Probe {
   private static final double EXACT = 1e-10;
 
   /** Share of an edge to which a volume wants its crossing (1). */
-  private static final double EDGE_SHARE = 1e-5;
+  private static final double EDGE_SHARE = 1e-8;
+
+  /** Distance before a crossing at which a cut's direction is read (mm). */
+  private static final double ASIDE = 1e-3;
 
   private static final int MOST_STEPS = 100;
 
@@ -166,6 +169,7 @@ final class Probe {
   }
 
   private final Segment segment = new Segment();
+  private final Crossing edgeCrossing = new Crossing();
   private int maker;
   private double exact = EXACT;
 
@@ -234,7 +238,12 @@ final class Probe {
     return best;
   }
 
+  /** Whether another volume took the metal just before a crossing, or in between. */
   private double earlier(double share) {
+    double before = share - 4 * EXACT / Math.max(segment.length, EXACT);
+    if (before > 0 && isAir(segment.x(before), segment.y(before), segment.z(before))) {
+      return before;
+    }
     for (int i = 1; i < 4; i++) {
       double s = share * i / 4;
       if (isAir(segment.x(s), segment.y(s), segment.z(s))) {
@@ -311,6 +320,18 @@ final class Probe {
     return share;
   }
 
+  /**
+   * The direction out of the metal at the edge's crossing last found.
+   *
+   * @param target takes the unit vector from {@code at} on
+   */
+  void edgeNormal(double share, double[] target, int at) {
+    fill(share, edgeCrossing);
+    target[at] = edgeCrossing.normalX();
+    target[at + 1] = edgeCrossing.normalY();
+    target[at + 2] = edgeCrossing.normalZ();
+  }
+
   private void fill(double share, Crossing result) {
     double x = segment.x(share);
     double y = segment.y(share);
@@ -321,7 +342,9 @@ final class Probe {
       result.normal(normal[0], normal[1], normal[2]);
       result.maker(Crossing.STOCK);
     } else {
-      ready.get(maker).normal(x, y, z, normal);
+      // From a little way outside the volume, where its edges too have one direction.
+      double back = Math.max(0, share - ASIDE / Math.max(segment.length, ASIDE));
+      ready.get(maker).normal(segment.x(back), segment.y(back), segment.z(back), normal);
       result.normal(-normal[0], -normal[1], -normal[2]);
       result.maker(moves.get(maker));
     }

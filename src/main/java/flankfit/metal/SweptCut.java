@@ -197,7 +197,7 @@ public final class SweptCut {
   }
 
   /**
-   * The outward direction of the volume at a point of its surface.
+   * The outward direction of the volume's distance at a point outside or on its surface.
    *
    * @param target takes the unit vector, 3 long
    */
@@ -205,7 +205,7 @@ public final class SweptCut {
     if (path.kind == ToolPath.Kind.REST || path.kind == ToolPath.Kind.LEVEL) {
       straightNearest(x, y);
     } else {
-      search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, EXACT);
+      search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, LEAST);
       share = search.share();
     }
     double dx = x - path.x(share);
