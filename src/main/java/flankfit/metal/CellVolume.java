@@ -2,10 +2,10 @@ package flankfit.metal;
 
 /**
  * The share of a cell that is metal, from its corners and the places where its edges are crossed:
- * the volume of the body bounded by polygons through those places, each a fan about one point. Over a
- * smooth surface its error falls with the square of the cell's side. Where the surface's directions
- * are known, that point is where the planes there meet, so that edges and corners of flat faces come
- * out exactly. Used again by loops.
+ * the volume of the body bounded by polygons through those places, each a fan about one point. Over
+ * a smooth surface its error falls with the square of the cell's side. Where the surface's
+ * directions are known, that point is where the planes there meet, so that edges and corners of
+ * flat faces come out exactly. Used again by loops.
  */
 final class CellVolume {
   private static final int EDGES = 12;
@@ -133,8 +133,7 @@ final class CellVolume {
   }
 
   private void cornerToEdge(int edge, int a, int other) {
-    triple(
-        px[edge], py[edge], pz[edge], x(a), y(a), z(a), px[other], py[other], pz[other]);
+    triple(px[edge], py[edge], pz[edge], x(a), y(a), z(a), px[other], py[other], pz[other]);
   }
 
   /** Adds six times the volume between the origin and a triangle. */
@@ -148,8 +147,7 @@ final class CellVolume {
       double cx,
       double cy,
       double cz) {
-    sum +=
-        ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+    sum += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
   }
 
   /** Adds the polygon of surface that begins at an edge, as a fan about its middle. */

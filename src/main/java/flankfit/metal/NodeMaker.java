@@ -115,8 +115,7 @@ final class NodeMaker {
         for (int j = 0; j < Node.POINTS; j++) {
           for (int i = 0; i < Node.POINTS; i++) {
             boolean metal =
-                leaf.start == Node.Start.METAL
-                    || stock.distance(px(i), py(j), pz(k)) <= 0;
+                leaf.start == Node.Start.METAL || stock.distance(px(i), py(j), pz(k)) <= 0;
             time[Brick.index(i, j, k)] = metal ? Brick.NEVER : Brick.OUTSIDE;
           }
         }

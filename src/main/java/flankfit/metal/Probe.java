@@ -46,8 +46,7 @@ final class Probe {
     double i = Math.floor((x - lattice.originX()) / lattice.cell());
     double j = Math.floor((y - lattice.originY()) / lattice.cell());
     double k = Math.floor((z - lattice.originZ()) / lattice.cell());
-    boolean inside =
-        Math.min(i, Math.min(j, k)) >= 0 && Math.max(i, Math.max(j, k)) < root.size;
+    boolean inside = Math.min(i, Math.min(j, k)) >= 0 && Math.max(i, Math.max(j, k)) < root.size;
     return inside ? root.leafAt((int) i, (int) j, (int) k) : root;
   }
 
@@ -152,8 +151,7 @@ final class Probe {
     if (node != root && holds(node, mx, my, mz) && holds(node, ax, ay, az)) {
       use(node, k);
     } else {
-      double half =
-          Math.max(Math.abs(ax - mx), Math.max(Math.abs(ay - my), Math.abs(az - mz))) / 2;
+      double half = Math.max(Math.abs(ax - mx), Math.max(Math.abs(ay - my), Math.abs(az - mz))) / 2;
       useAround((mx + ax) / 2, (my + ay) / 2, (mz + az) / 2, half, k);
     }
     segment.set(mx, my, mz, ax, ay, az);
@@ -229,7 +227,7 @@ final class Probe {
     for (int i = 0; i < moves.size(); i++) {
       if (ready.get(i).holds(x, y, z)) {
         double begins = begins(i, air);
-        if (begins < best || maker == Crossing.STOCK && begins <= best) {
+        if (begins < best || (maker == Crossing.STOCK && begins <= best)) {
           best = begins;
           maker = i;
         }
@@ -270,8 +268,8 @@ final class Probe {
   }
 
   /**
-   * Where a volume begins between metal and a share at which it holds the point: the secant where it
-   * helps, halving where it does not.
+   * Where a volume begins between metal and a share at which it holds the point: the secant where
+   * it helps, halving where it does not.
    */
   private double begins(int which, double air) {
     double low = 0;
@@ -310,8 +308,7 @@ final class Probe {
    *
    * @return 0 at the metal's end to 1, good to {@value #EDGE_SHARE} (1)
    */
-  double edge(
-      Node node, int k, double mx, double my, double mz, double ax, double ay, double az) {
+  double edge(Node node, int k, double mx, double my, double mz, double ax, double ay, double az) {
     use(node, k);
     segment.set(mx, my, mz, ax, ay, az);
     exact = EDGE_SHARE * segment.length;

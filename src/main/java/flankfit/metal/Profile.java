@@ -267,8 +267,7 @@ public final class Profile {
     double share = ((radius - lowRadius[b]) * dr + (height - low[b]) * dh) / square;
     double s = Math.min(1, Math.max(0, share));
     double length = Math.sqrt(square);
-    near.outline(
-        radius, height, lowRadius[b] + s * dr, low[b] + s * dh, dh / length, -dr / length);
+    near.outline(radius, height, lowRadius[b] + s * dr, low[b] + s * dh, dh / length, -dr / length);
   }
 
   private void arcSide(int b, double radius, double height, Near near) {

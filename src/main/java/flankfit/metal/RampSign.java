@@ -3,9 +3,9 @@ package flankfit.metal;
 /**
  * How far a point stays out of a profile that moves along a straight ramp, measured across the
  * axis. Seen from the tool the point moves on a line: its height changes evenly, its distance from
- * the axis is a hyperbola of the share. Within a band the distance less the band's radius is convex,
- * so the least lies at an end of the band's window or at the one place where both change alike; for
- * straight bands that has a closed form.
+ * the axis is a hyperbola of the share. Within a band the distance less the band's radius is
+ * convex, so the least lies at an end of the band's window or at the one place where both change
+ * alike; for straight bands that has a closed form.
  */
 final class RampSign {
   private static final int HALVINGS = 60;
@@ -52,9 +52,7 @@ final class RampSign {
     double highest = Math.max(h0, h1);
     double best = Double.POSITIVE_INFINITY;
     Profile of = profile;
-    for (int b = of.bandAt(lowest);
-        b < of.bands() && of.low(b) <= highest && best > enough;
-        b++) {
+    for (int b = of.bandAt(lowest); b < of.bands() && of.low(b) <= highest && best > enough; b++) {
       if (aside - of.widest(b) < best) {
         double s0 = Math.max(0, share(dz > 0 ? of.high(b) : of.low(b)));
         double s1 = Math.min(1, share(dz > 0 ? of.low(b) : of.high(b)));

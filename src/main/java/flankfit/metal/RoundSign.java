@@ -2,11 +2,11 @@ package flankfit.metal;
 
 /**
  * How far a point stays out of a profile that moves along an arc about the tool's direction, level
- * or a helix, measured across the axis. With the point at a distance r from the arc's centre and the
- * path at A, the distance from the tool's axis is {@code ρ² = r² + A² - 2 r A cos ψ}, ψ the angle of
- * the axis beyond the point. On a straight band the distance less the band's radius is least at an
- * end of the band's window or where {@code ρ = |√(r² - q²) - √(A² - q²)|}, q the band's slope times
- * the rise for one radian: the contact of an involute helicoid.
+ * or a helix, measured across the axis. With the point at a distance r from the arc's centre and
+ * the path at A, the distance from the tool's axis is {@code ρ² = r² + A² - 2 r A cos ψ}, ψ the
+ * angle of the axis beyond the point. On a straight band the distance less the band's radius is
+ * least at an end of the band's window or where {@code ρ = |√(r² - q²) - √(A² - q²)|}, q the band's
+ * slope times the rise for one radian: the contact of an involute helicoid.
  *
  * <p>A path whose radius changes is taken at its mean radius; {@link #doubt} says how far that may
  * be off. An arc's band on a helix has no closed form and is left open.
@@ -157,7 +157,6 @@ final class RoundSign {
     double apart = r - mean;
     double distance = Math.sqrt(apart * apart + 4 * r * mean * half * half);
     double h = h0 - perRadian * (phi - first);
-    return distance
-        - profile.radiusOf(b, Math.min(profile.high(b), Math.max(profile.low(b), h)));
+    return distance - profile.radiusOf(b, Math.min(profile.high(b), Math.max(profile.low(b), h)));
   }
 }

@@ -161,8 +161,7 @@ public final class SweptCut {
       share = depth.share();
       return Math.min(found, -LEAST);
     }
-    double found =
-        search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, EXACT);
+    double found = search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, EXACT);
     share = search.share();
     return Math.max(found, LEAST);
   }

@@ -1,6 +1,8 @@
 package flankfit.solid;
 
-/** A body known by its inside, such as the metal that is left at one moment. Safe for many readers. */
+/**
+ * A body known by its inside, such as the metal that is left at one moment. Safe for many readers.
+ */
 public interface Solid {
   /**
    * Below 0 in metal, above 0 in air, the sign exact; its size is never more than the true distance

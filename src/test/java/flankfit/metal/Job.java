@@ -64,8 +64,7 @@ final class Job {
     stock =
         new Stock(
             shape,
-            new Extents(
-                new Point(x0 + dx, y0 + dy, z0 + dz), new Point(x1 + dx, y1 + dy, z1 + dz)),
+            new Extents(new Point(x0 + dx, y0 + dy, z0 + dz), new Point(x1 + dx, y1 + dy, z1 + dz)),
             bore);
     return this;
   }
@@ -130,7 +129,18 @@ final class Job {
   private ModalState state(Plane plane) {
     ModalState s = ModalState.initial(LengthUnit.MILLIMETRE);
     return new ModalState(
-        s.distance(), plane, s.compensation(), 0, 0, 0, s.unit(), "G54", tool, 100, spindle, 1000,
+        s.distance(),
+        plane,
+        s.compensation(),
+        0,
+        0,
+        0,
+        s.unit(),
+        "G54",
+        tool,
+        100,
+        spindle,
+        1000,
         false);
   }
 

@@ -149,8 +149,7 @@ class MetalProperties {
       int mixed = 0;
       for (int i = 0; i < cells.count(); i++) {
         int cell = i;
-        long metalCorners =
-            IntStream.range(0, 8).filter(c -> corner(cells, cell, c)).count();
+        long metalCorners = IntStream.range(0, 8).filter(c -> corner(cells, cell, c)).count();
         if (metalCorners != 0 && metalCorners != 8) {
           mixed++;
           neighbours(cells, listed, i, metal.stock().box());
@@ -187,8 +186,11 @@ class MetalProperties {
       boolean found =
           listed.contains(key(x, y, z, s))
               || listed.contains(
-                  key(Math.floorDiv(x, two) * two, Math.floorDiv(y, two) * two,
-                      Math.floorDiv(z, two) * two, two));
+                  key(
+                      Math.floorDiv(x, two) * two,
+                      Math.floorDiv(y, two) * two,
+                      Math.floorDiv(z, two) * two,
+                      two));
       // Of smaller ones the nearest corner touches.
       int hx = d % 3 == 0 ? x + half : x;
       int hy = d / 3 % 3 == 0 ? y + half : y;

@@ -127,9 +127,7 @@ class MetalTest {
     AtomicInteger asked = new AtomicInteger();
     MetalProgress progress = share -> asked.incrementAndGet() < 3;
     assertThatThrownBy(
-            () ->
-                Metal.of(
-                    job.tape(), job.sheet(), MetalOptions.usual().withCell(0.01), progress))
+            () -> Metal.of(job.tape(), job.sheet(), MetalOptions.usual().withCell(0.01), progress))
         .isInstanceOf(CancellationException.class);
     assertThat(asked.get()).isEqualTo(3);
   }
@@ -142,8 +140,7 @@ class MetalTest {
     assertThat(still.removed()).isEmpty();
     assertThat(still.volume(2)).isEqualTo(still.volume(0));
     job.spindle(ModalState.Spindle.COUNTER_CLOCKWISE).rapid(0, 0, -5);
-    assertThat(job.metal(0.4).removed().get(0).volume())
-        .isCloseTo(Math.PI * 9 * 5, within(0.5));
+    assertThat(job.metal(0.4).removed().get(0).volume()).isCloseTo(Math.PI * 9 * 5, within(0.5));
     SetupSheet none = new Job().block(-10, -8, -10, 10, 8, 0).sheet();
     Metal unknown = metal(job, none);
     assertThat(unknown.removed()).isEmpty();
@@ -153,8 +150,7 @@ class MetalTest {
 
   private static Metal metal(Job moves, SetupSheet sheet) {
     try {
-      return Metal.of(
-          moves.tape(), sheet, MetalOptions.usual().withCell(0.4), MetalProgress.NONE);
+      return Metal.of(moves.tape(), sheet, MetalOptions.usual().withCell(0.4), MetalProgress.NONE);
     } catch (TooFineException e) {
       throw new IllegalStateException(e);
     }

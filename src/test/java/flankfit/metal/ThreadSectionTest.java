@@ -39,7 +39,8 @@ class ThreadSectionTest {
         .block(-13, -13, -16, 13, 13, 0)
         .hole(bore)
         .take(mill)
-        .rapid(PATH, 0, -13)
+        .rapid(0, 0, -13)
+        .line(PATH, 0, -13)
         .arc(0, 0, turns * 2 * Math.PI, -13 + turns * PITCH);
   }
 
@@ -62,7 +63,7 @@ class ThreadSectionTest {
       Tool mill = mill(ground);
       Metal metal = job(mill, 4).metal(0.1);
       RegularThread exact = thread(mill);
-      Solid solid = metal.at(2);
+      Solid solid = metal.at(3);
       Crossing crossing = new Crossing();
       for (int i = 0; i < 150; i++) {
         double angle = 0.3 * i;
@@ -94,8 +95,8 @@ class ThreadSectionTest {
     double[] error = new double[2];
     for (int i = 0; i < 2; i++) {
       double cell = i == 0 ? 0.12 : 0.06;
-      double three = job(mill, 3).metal(cell).volume(2);
-      double four = job(mill, 4).metal(cell).volume(2);
+      double three = job(mill, 3).metal(cell).volume(3);
+      double four = job(mill, 4).metal(cell).volume(3);
       error[i] = Math.abs((three - four) / sum - 1);
     }
     assertThat(error[1]).isLessThan(1e-3);
