@@ -10,6 +10,7 @@ final class BrickVolume {
   private final Lattice lattice;
   private final CellVolume cell = new CellVolume();
   private final double[] crossings = new double[3 * POINTS * POINTS * POINTS];
+  private final double[] normals = new double[3 * crossings.length];
 
   BrickVolume(Probe probe, Lattice lattice) {
     this.probe = probe;
@@ -48,6 +49,9 @@ final class BrickVolume {
           int b = j + (c >> 1 & 1);
           int d = k + (c >> 2);
           cell.cross(c, axis, crossing(leaf, after, a, b, d, axis, (metal >> c & 1) != 0));
+          if (leaf.start == Node.Start.SKIN) {
+            cell.direct(c, axis, normals, 3 * (3 * Brick.index(a, b, d) + axis));
+          }
         }
       }
     }
@@ -65,10 +69,15 @@ final class BrickVolume {
       double x1 = lattice.x(leaf.x + (i + (axis == 0 ? 1 : 0)) * cells);
       double y1 = lattice.y(leaf.y + (j + (axis == 1 ? 1 : 0)) * cells);
       double z1 = lattice.z(leaf.z + (k + (axis == 2 ? 1 : 0)) * cells);
-      crossings[at] =
+      double share =
           lowMetal
               ? probe.edge(leaf, after, x0, y0, z0, x1, y1, z1)
-              : 1 - probe.edge(leaf, after, x1, y1, z1, x0, y0, z0);
+              : probe.edge(leaf, after, x1, y1, z1, x0, y0, z0);
+      crossings[at] = lowMetal ? share : 1 - share;
+      if (leaf.start == Node.Start.SKIN) {
+        // Cells are coarse on the stock's own skin, whose edges would show if they were cut off.
+        probe.edgeNormal(share, normals, 3 * at);
+      }
     }
     return crossings[at];
   }

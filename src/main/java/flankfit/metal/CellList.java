@@ -40,8 +40,7 @@ final class CellList implements SurfaceCells {
     }
 
     CellList list(Skeleton skeleton, Bricks bricks, int after) {
-      return new CellList(
-          skeleton, bricks, after, Arrays.copyOf(cells, size), size / NUMBERS);
+      return new CellList(skeleton, bricks, after, Arrays.copyOf(cells, size), size / NUMBERS);
     }
   }
 

@@ -2,12 +2,17 @@ package flankfit.metal;
 
 /**
  * The share of a cell that is metal, from its corners and the places where its edges are crossed:
- * the volume of the body bounded by polygons through those places. Over a smooth surface its error
- * falls with the square of the cell's side. Used again by loops.
+ * the volume of the body bounded by polygons through those places, each a fan about one point. Over
+ * a smooth surface its error falls with the square of the cell's side. Where the surface's
+ * directions are known, that point is where the planes there meet, so that edges and corners of
+ * flat faces come out exactly. Used again by loops.
  */
 final class CellVolume {
   private static final int EDGES = 12;
   private static final int NONE = -1;
+
+  /** Weight of the middle against the planes: what they leave open lies there (1). */
+  private static final double MIDDLE = 1e-3;
 
   /** Corners of each face in turn, anticlockwise seen from outside; a bit each for x, y, z. */
   private static final int[][] FACES = {
@@ -17,6 +22,12 @@ final class CellVolume {
   private final double[] px = new double[EDGES];
   private final double[] py = new double[EDGES];
   private final double[] pz = new double[EDGES];
+  private final double[] nx = new double[EDGES];
+  private final double[] ny = new double[EDGES];
+  private final double[] nz = new double[EDGES];
+  private final double[] qx = new double[EDGES];
+  private final double[] qy = new double[EDGES];
+  private final double[] qz = new double[EDGES];
   private final int[] next = new int[EDGES];
   private double sum;
 
@@ -38,6 +49,17 @@ final class CellVolume {
     px[e] = (corner & 1) + (axis == 0 ? share : 0);
     py[e] = (corner >> 1 & 1) + (axis == 1 ? share : 0);
     pz[e] = (corner >> 2) + (axis == 2 ? share : 0);
+    nx[e] = 0;
+    ny[e] = 0;
+    nz[e] = 0;
+  }
+
+  /** Notes the surface's direction where an edge is crossed, from three numbers on. */
+  void direct(int corner, int axis, double[] normals, int at) {
+    int e = edge(corner, axis);
+    nx[e] = normals[at];
+    ny[e] = normals[at + 1];
+    nz[e] = normals[at + 2];
   }
 
   /**
@@ -50,8 +72,8 @@ final class CellVolume {
     for (int e = 0; e < EDGES; e++) {
       next[e] = NONE;
     }
-    for (int[] face : FACES) {
-      face(face, metal);
+    for (int f = 0; f < FACES.length; f++) {
+      face(FACES[f], f / 2, metal);
     }
     for (int e = 0; e < EDGES; e++) {
       if (next[e] != NONE) {
@@ -62,7 +84,7 @@ final class CellVolume {
   }
 
   /** Adds the metal of a face, run by run of its corners; each run's end joins to its beginning. */
-  private void face(int[] c, int metal) {
+  private void face(int[] c, int axis, int metal) {
     for (int i = 0; i < 4; i++) {
       boolean here = (metal >> c[i] & 1) != 0;
       boolean before = (metal >> c[(i + 3) % 4] & 1) != 0;
@@ -78,6 +100,10 @@ final class CellVolume {
           corner(entry, c[(i + m) % 4], c[(i + m + 1) % 4]);
         }
         cornerToEdge(entry, c[(i + n - 1) % 4], exit);
+        meetOnFace(axis, entry, exit);
+        triple(
+            px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
+            qz[entry]);
       }
     }
     boolean whole = true;
@@ -107,8 +133,7 @@ final class CellVolume {
   }
 
   private void cornerToEdge(int edge, int a, int other) {
-    triple(
-        px[edge], py[edge], pz[edge], x(a), y(a), z(a), px[other], py[other], pz[other]);
+    triple(px[edge], py[edge], pz[edge], x(a), y(a), z(a), px[other], py[other], pz[other]);
   }
 
   /** Adds six times the volume between the origin and a triangle. */
@@ -122,8 +147,7 @@ final class CellVolume {
       double cx,
       double cy,
       double cz) {
-    sum +=
-        ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+    sum += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
   }
 
   /** Adds the polygon of surface that begins at an edge, as a fan about its middle. */
@@ -140,14 +164,87 @@ final class CellVolume {
       n++;
       e = next[e];
     } while (e != begin);
-    mx /= n;
-    my /= n;
-    mz /= n;
+    meet(begin, mx / n, my / n, mz / n);
     do {
       int f = next[e];
       next[e] = NONE;
-      triple(mx, my, mz, px[e], py[e], pz[e], px[f], py[f], pz[f]);
+      triple(fx, fy, fz, px[e], py[e], pz[e], qx[e], qy[e], qz[e]);
+      triple(fx, fy, fz, qx[e], qy[e], qz[e], px[f], py[f], pz[f]);
       e = f;
     } while (e != begin);
+  }
+
+  /** Where the planes of a face's two crossings meet on it, nearest to their middle. */
+  private void meetOnFace(int axis, int a, int b) {
+    double mx = (px[a] + px[b]) / 2;
+    double my = (py[a] + py[b]) / 2;
+    double mz = (pz[a] + pz[b]) / 2;
+    double au = axis == 0 ? ny[a] : nx[a];
+    double av = axis == 2 ? ny[a] : nz[a];
+    double bu = axis == 0 ? ny[b] : nx[b];
+    double bv = axis == 2 ? ny[b] : nz[b];
+    double offA = off(a, mx, my, mz);
+    double offB = off(b, mx, my, mz);
+    double uu = MIDDLE + au * au + bu * bu;
+    double vv = MIDDLE + av * av + bv * bv;
+    double uv = au * av + bu * bv;
+    double ru = au * offA + bu * offB;
+    double rv = av * offA + bv * offB;
+    double determinant = uu * vv - uv * uv;
+    double u = (vv * ru - uv * rv) / determinant;
+    double v = (uu * rv - uv * ru) / determinant;
+    qx[a] = axis == 0 ? mx : within(mx + u);
+    qy[a] = axis == 1 ? my : within(my + (axis == 0 ? u : v));
+    qz[a] = axis == 2 ? mz : within(mz + v);
+  }
+
+  /** How far the plane of a crossing lies from a place (1). */
+  private double off(int e, double x, double y, double z) {
+    return nx[e] * (px[e] - x) + ny[e] * (py[e] - y) + nz[e] * (pz[e] - z);
+  }
+
+  private double fx;
+  private double fy;
+  private double fz;
+
+  /** Where the planes of a loop meet, nearest to its middle, kept within the cell. */
+  private void meet(int begin, double mx, double my, double mz) {
+    double xx = MIDDLE;
+    double yy = MIDDLE;
+    double zz = MIDDLE;
+    double xy = 0;
+    double yz = 0;
+    double zx = 0;
+    double bx = 0;
+    double by = 0;
+    double bz = 0;
+    int e = begin;
+    do {
+      double off = off(e, mx, my, mz);
+      xx += nx[e] * nx[e];
+      yy += ny[e] * ny[e];
+      zz += nz[e] * nz[e];
+      xy += nx[e] * ny[e];
+      yz += ny[e] * nz[e];
+      zx += nz[e] * nx[e];
+      bx += nx[e] * off;
+      by += ny[e] * off;
+      bz += nz[e] * off;
+      e = next[e];
+    } while (e != begin);
+    double cxx = yy * zz - yz * yz;
+    double cxy = yz * zx - xy * zz;
+    double czx = xy * yz - yy * zx;
+    double cyy = xx * zz - zx * zx;
+    double cyz = xy * zx - xx * yz;
+    double czz = xx * yy - xy * xy;
+    double determinant = xx * cxx + xy * cxy + zx * czx;
+    fx = within(mx + (cxx * bx + cxy * by + czx * bz) / determinant);
+    fy = within(my + (cxy * bx + cyy * by + cyz * bz) / determinant);
+    fz = within(mz + (czx * bx + cyz * by + czz * bz) / determinant);
+  }
+
+  private static double within(double place) {
+    return Math.min(1, Math.max(0, place));
   }
 }

@@ -14,8 +14,8 @@ import java.util.function.Function;
 
 /**
  * Which moves of a tape take metal away, and with what. Every move of a spinning tool does that the
- * sheet knows, rapids included, whichever way the spindle turns; dwells and a tool that stands still
- * do not.
+ * sheet knows, rapids included, whichever way the spindle turns; dwells and a tool that stands
+ * still do not.
  */
 public final class Cuts {
   private final Tape tape;

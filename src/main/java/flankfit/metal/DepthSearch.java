@@ -1,8 +1,8 @@
 package flankfit.metal;
 
 /**
- * How deep a point lies in a profile on its way along a path: the least signed distance to the whole
- * profile. It changes no faster than the tool moves, which leaves out most of the path.
+ * How deep a point lies in a profile on its way along a path: the least signed distance to the
+ * whole profile. It changes no faster than the tool moves, which leaves out most of the path.
  */
 final class DepthSearch {
   private static final int DEEPEST = 24;
@@ -59,9 +59,7 @@ final class DepthSearch {
       double rightValue = values[top - 1];
       double bound = (leftValue + rightValue - path.length(right - left)) / 2;
       double wanted =
-          enough < Double.POSITIVE_INFINITY
-              ? -enough
-              : Math.min(best, 0) * (1 + SHARE) - FINEST;
+          enough < Double.POSITIVE_INFINITY ? -enough : Math.min(best, 0) * (1 + SHARE) - FINEST;
       boolean fine = path.length(right - left) < Math.min(enough, 1) * FINEST;
       if (bound > wanted || fine || top > DEEPEST) {
         left = right;

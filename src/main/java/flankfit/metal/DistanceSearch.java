@@ -121,8 +121,7 @@ final class DistanceSearch {
     return Math.sqrt(ex * ex + ey * ey);
   }
 
-  private void band(
-      int b, double from, double to, double lowest, double highest, double nearest) {
+  private void band(int b, double from, double to, double lowest, double highest, double nearest) {
     double out = nearest - profile.widest(b);
     double up = Math.max(profile.low(b) - highest, lowest - profile.high(b));
     double bound = out > 0 && up > 0 ? Math.sqrt(out * out + up * up) : Math.max(out, up);

@@ -15,8 +15,8 @@ import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
 /**
- * The stock of a program at every moment. Nothing depends on which moments were asked for before, or
- * on the number of threads: the same question gives the same bits. Safe for many readers.
+ * The stock of a program at every moment. Nothing depends on which moments were asked for before,
+ * or on the number of threads: the same question gives the same bits. Safe for many readers.
  */
 public final class Metal {
   private final Workpiece piece;
@@ -40,15 +40,14 @@ public final class Metal {
     this.pace = pace;
     this.assumptions = List.copyOf(assumptions);
     ThreadLocal<NodeMaker> makers =
-        ThreadLocal.withInitial(
-            () -> new NodeMaker(piece, skeleton.lattice(), skeleton.scale()));
+        ThreadLocal.withInitial(() -> new NodeMaker(piece, skeleton.lattice(), skeleton.scale()));
     this.bricks = new Bricks(skeleton.leaves(), options.memory() - skeleton.bytes(), makers);
     this.probes = ThreadLocal.withInitial(() -> new Probe(piece, skeleton));
   }
 
   /**
-   * The metal of a program. Finds out which moves may cut where; what the surface looks like is found
-   * when it is asked for.
+   * The metal of a program. Finds out which moves may cut where; what the surface looks like is
+   * found when it is asked for.
    *
    * @param sheet must state the stock
    * @param progress told of this work and of all later work
@@ -56,13 +55,10 @@ public final class Metal {
    * @throws IllegalArgumentException if the sheet states no stock
    * @throws java.util.concurrent.CancellationException if the progress ends the work
    */
-  public static Metal of(
-      Tape tape, SetupSheet sheet, MetalOptions options, MetalProgress progress)
+  public static Metal of(Tape tape, SetupSheet sheet, MetalOptions options, MetalProgress progress)
       throws TooFineException {
     Stock stock =
-        sheet
-            .stock()
-            .orElseThrow(() -> new IllegalArgumentException("the sheet states no stock"));
+        sheet.stock().orElseThrow(() -> new IllegalArgumentException("the sheet states no stock"));
     Workpiece piece = Workpiece.of(tape, sheet, stock);
     ForkJoinPool pool = new ForkJoinPool(options.threads());
     Pace pace = new Pace(progress);
@@ -149,9 +145,7 @@ public final class Metal {
       }
     }
     long[][] surface = new long[holding.size()][];
-    each(
-        holding.size(),
-        i -> surface[i] = CellMarks.surface(bricks.of(holding.get(i)), after));
+    each(holding.size(), i -> surface[i] = CellMarks.surface(bricks.of(holding.get(i)), after));
     CellMarks marks = new CellMarks(skeleton.root());
     for (int i = 0; i < surface.length; i++) {
       marks.mark(holding.get(i), surface[i]);

@@ -28,9 +28,7 @@ final class MetalSolid implements Solid {
       double airY,
       double airZ,
       Crossing result) {
-    metal
-        .probe()
-        .crossing(metalX, metalY, metalZ, airX, airY, airZ, after, true, result);
+    metal.probe().crossing(metalX, metalY, metalZ, airX, airY, airZ, after, true, result);
   }
 
   @Override

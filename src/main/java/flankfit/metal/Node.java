@@ -69,12 +69,12 @@ final class Node {
   /** Whether the cube is all metal or all air at every time. */
   boolean isUniform() {
     return start == Start.AIR
-        || start == Start.METAL && (moves.length == 0 || emptied && moves.length == 1);
+        || (start == Start.METAL && (moves.length == 0 || (emptied && moves.length == 1)));
   }
 
   /** Whether surface may run here after some moves. */
   boolean mayHoldSurface(int after) {
-    if (isUniform() || emptied && moves[moves.length - 1] < after) {
+    if (isUniform() || (emptied && moves[moves.length - 1] < after)) {
       return false;
     }
     return start == Start.SKIN || moves[0] < after;
@@ -111,7 +111,6 @@ final class Node {
   /** Child that holds a place given in finest cells. */
   Node child(int px, int py, int pz) {
     int half = size / 2;
-    return children[
-        (px >= x + half ? 1 : 0) + (py >= y + half ? 2 : 0) + (pz >= z + half ? 4 : 0)];
+    return children[(px >= x + half ? 1 : 0) + (py >= y + half ? 2 : 0) + (pz >= z + half ? 4 : 0)];
   }
 }

@@ -71,9 +71,10 @@ final class NodeMaker {
     boolean emptied = false;
     for (int i = 0; i < near.size() && !emptied; i++) {
       cuts.load(near.get(i), cut);
-      if (cut.within(cx, cy, cz, diagonal) < diagonal) {
+      double away = cut.within(cx, cy, cz, diagonal);
+      if (away < diagonal) {
         found.add(near.get(i));
-        emptied = cut.coversBall(cx, cy, cz, diagonal);
+        emptied = away <= 0 && cut.coversBall(cx, cy, cz, diagonal);
       }
     }
     return new Node(x, y, z, size, start, found.toArray(), emptied);
@@ -114,8 +115,7 @@ final class NodeMaker {
         for (int j = 0; j < Node.POINTS; j++) {
           for (int i = 0; i < Node.POINTS; i++) {
             boolean metal =
-                leaf.start == Node.Start.METAL
-                    || stock.distance(px(i), py(j), pz(k)) <= 0;
+                leaf.start == Node.Start.METAL || stock.distance(px(i), py(j), pz(k)) <= 0;
             time[Brick.index(i, j, k)] = metal ? Brick.NEVER : Brick.OUTSIDE;
           }
         }
@@ -124,10 +124,10 @@ final class NodeMaker {
       for (int m = 0; m <= last; m++) {
         move = leaf.moves[m];
         if (m == last && leaf.emptied) {
-          all(0, 0, 0, Node.CELLS);
+          all();
         } else {
           cuts.load(move, cut);
-          box(0, 0, 0, Node.CELLS);
+          columns();
         }
       }
       return new Brick(time);
@@ -145,51 +145,25 @@ final class NodeMaker {
       return lattice.z(leaf.z + k * cell);
     }
 
-    /** A part owns its upper points at the brick's end only. */
-    private static int end(int to) {
-      return to == Node.CELLS ? to + 1 : to;
-    }
-
-    private void all(int i0, int j0, int k0, int n) {
-      for (int k = k0; k < end(k0 + n); k++) {
-        for (int j = j0; j < end(j0 + n); j++) {
-          for (int i = i0; i < end(i0 + n); i++) {
-            int at = Brick.index(i, j, k);
-            if (time[at] == Brick.NEVER) {
-              time[at] = move;
-            }
-          }
+    /** All metal that is left goes with the move. */
+    private void all() {
+      for (int at = 0; at < time.length; at++) {
+        if (time[at] == Brick.NEVER) {
+          time[at] = move;
         }
       }
     }
 
-    /** Takes the move away in a part of the brick: nothing, all, or point by point. */
-    private void box(int i0, int j0, int k0, int n) {
-      double half = n / 2.0;
-      double diagonal = halfDiagonal(n * (double) cell, lattice);
-      if (n > 2) {
-        double x = px(i0 + half);
-        double y = py(j0 + half);
-        double z = pz(k0 + half);
-        if (n < Node.CELLS && cut.within(x, y, z, diagonal) >= diagonal) {
-          return;
-        }
-        if (n < Node.CELLS && cut.coversBall(x, y, z, diagonal)) {
-          all(i0, j0, k0, n);
-          return;
-        }
-        int h = n / 2;
-        for (int c = 0; c < 8; c++) {
-          box(i0 + (c & 1) * h, j0 + (c >> 1 & 1) * h, k0 + (c >> 2 & 1) * h, h);
-        }
-        return;
-      }
-      for (int k = k0; k < end(k0 + n); k++) {
-        for (int j = j0; j < end(j0 + n); j++) {
-          for (int i = i0; i < end(i0 + n); i++) {
-            int at = Brick.index(i, j, k);
-            if (time[at] == Brick.NEVER && cut.holds(px(i), py(j), pz(k))) {
-              time[at] = move;
+    /** Upright lines of points share what depends on their place in plan alone. */
+    private void columns() {
+      for (int j = 0; j < Node.POINTS; j++) {
+        for (int i = 0; i < Node.POINTS; i++) {
+          if (cut.column(px(i), py(j))) {
+            for (int k = 0; k < Node.POINTS; k++) {
+              int at = Brick.index(i, j, k);
+              if (time[at] == Brick.NEVER && cut.columnHolds(pz(k))) {
+                time[at] = move;
+              }
             }
           }
         }

@@ -9,6 +9,12 @@ final class Probe {
   /** Place of a crossing on its segment (mm). */
   private static final double EXACT = 1e-10;
 
+  /** Share of an edge to which a volume wants its crossing (1). */
+  private static final double EDGE_SHARE = 1e-8;
+
+  /** Distance before a crossing at which a cut's direction is read (mm). */
+  private static final double ASIDE = 1e-3;
+
   private static final int MOST_STEPS = 100;
 
   /** Deepest search for metal that ends earlier than the first crossing found. */
@@ -40,8 +46,7 @@ final class Probe {
     double i = Math.floor((x - lattice.originX()) / lattice.cell());
     double j = Math.floor((y - lattice.originY()) / lattice.cell());
     double k = Math.floor((z - lattice.originZ()) / lattice.cell());
-    boolean inside =
-        Math.min(i, Math.min(j, k)) >= 0 && Math.max(i, Math.max(j, k)) < root.size;
+    boolean inside = Math.min(i, Math.min(j, k)) >= 0 && Math.max(i, Math.max(j, k)) < root.size;
     return inside ? root.leafAt((int) i, (int) j, (int) k) : root;
   }
 
@@ -146,8 +151,7 @@ final class Probe {
     if (node != root && holds(node, mx, my, mz) && holds(node, ax, ay, az)) {
       use(node, k);
     } else {
-      double half =
-          Math.max(Math.abs(ax - mx), Math.max(Math.abs(ay - my), Math.abs(az - mz))) / 2;
+      double half = Math.max(Math.abs(ax - mx), Math.max(Math.abs(ay - my), Math.abs(az - mz))) / 2;
       useAround((mx + ax) / 2, (my + ay) / 2, (mz + az) / 2, half, k);
     }
     segment.set(mx, my, mz, ax, ay, az);
@@ -163,7 +167,9 @@ final class Probe {
   }
 
   private final Segment segment = new Segment();
+  private final Crossing edgeCrossing = new Crossing();
   private int maker;
+  private double exact = EXACT;
 
   /** From metal at share 0 to air at share 1. */
   private static final class Segment {
@@ -221,7 +227,7 @@ final class Probe {
     for (int i = 0; i < moves.size(); i++) {
       if (ready.get(i).holds(x, y, z)) {
         double begins = begins(i, air);
-        if (begins < best || maker == Crossing.STOCK && begins <= best) {
+        if (begins < best || (maker == Crossing.STOCK && begins <= best)) {
           best = begins;
           maker = i;
         }
@@ -230,7 +236,12 @@ final class Probe {
     return best;
   }
 
+  /** Whether another volume took the metal just before a crossing, or in between. */
   private double earlier(double share) {
+    double before = share - 4 * EXACT / Math.max(segment.length, EXACT);
+    if (before > 0 && isAir(segment.x(before), segment.y(before), segment.z(before))) {
+      return before;
+    }
     for (int i = 1; i < 4; i++) {
       double s = share * i / 4;
       if (isAir(segment.x(s), segment.y(s), segment.z(s))) {
@@ -257,8 +268,8 @@ final class Probe {
   }
 
   /**
-   * Where a volume begins between metal and a share at which it holds the point: the secant where it
-   * helps, halving where it does not.
+   * Where a volume begins between metal and a share at which it holds the point: the secant where
+   * it helps, halving where it does not.
    */
   private double begins(int which, double air) {
     double low = 0;
@@ -267,7 +278,7 @@ final class Probe {
     double outside = measured;
     held(which, high);
     double inside = measured;
-    double within = EXACT / Math.max(segment.length, EXACT);
+    double within = exact / Math.max(segment.length, exact);
     boolean halve = false;
     for (int i = 0; i < MOST_STEPS && high - low > within; i++) {
       double width = high - low;
@@ -295,13 +306,27 @@ final class Probe {
   /**
    * Share of an edge of a leaf's cells at which metal ends.
    *
-   * @return 0 at the metal's end to 1 (1)
+   * @return 0 at the metal's end to 1, good to {@value #EDGE_SHARE} (1)
    */
-  double edge(
-      Node node, int k, double mx, double my, double mz, double ax, double ay, double az) {
+  double edge(Node node, int k, double mx, double my, double mz, double ax, double ay, double az) {
     use(node, k);
     segment.set(mx, my, mz, ax, ay, az);
-    return first(1);
+    exact = EDGE_SHARE * segment.length;
+    double share = first(1);
+    exact = EXACT;
+    return share;
+  }
+
+  /**
+   * The direction out of the metal at the edge's crossing last found.
+   *
+   * @param target takes the unit vector from {@code at} on
+   */
+  void edgeNormal(double share, double[] target, int at) {
+    fill(share, edgeCrossing);
+    target[at] = edgeCrossing.normalX();
+    target[at + 1] = edgeCrossing.normalY();
+    target[at + 2] = edgeCrossing.normalZ();
   }
 
   private void fill(double share, Crossing result) {
@@ -314,7 +339,9 @@ final class Probe {
       result.normal(normal[0], normal[1], normal[2]);
       result.maker(Crossing.STOCK);
     } else {
-      ready.get(maker).normal(x, y, z, normal);
+      // From a little way outside the volume, where its edges too have one direction.
+      double back = Math.max(0, share - ASIDE / Math.max(segment.length, ASIDE));
+      ready.get(maker).normal(segment.x(back), segment.y(back), segment.z(back), normal);
       result.normal(-normal[0], -normal[1], -normal[2]);
       result.maker(moves.get(maker));
     }

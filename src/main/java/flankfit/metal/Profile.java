@@ -16,6 +16,8 @@ public final class Profile {
   private final double[] arcRadius;
   private final double[] centreRadius;
   private final double[] centreHeight;
+  private final double[] bandWidest;
+  private final double[] slope;
   private final double widest;
 
   private Profile(double[][] columns, int bands) {
@@ -26,9 +28,13 @@ public final class Profile {
     arcRadius = Arrays.copyOf(columns[4], bands);
     centreRadius = Arrays.copyOf(columns[5], bands);
     centreHeight = Arrays.copyOf(columns[6], bands);
+    bandWidest = new double[bands];
+    slope = new double[bands];
     double most = 0;
     for (int band = 0; band < bands; band++) {
-      most = Math.max(most, widest(band));
+      slope[band] = (highRadius[band] - lowRadius[band]) / (high[band] - low[band]);
+      bandWidest[band] = findWidest(band);
+      most = Math.max(most, bandWidest[band]);
     }
     widest = most;
   }
@@ -36,6 +42,9 @@ public final class Profile {
   /** Builds a profile from the tip upwards. */
   static final class Builder {
     private static final int COLUMNS = 7;
+
+    /** Lines that go on within this are one (mm): far below what a profile is read to. */
+    private static final double JOINED = 1e-9;
 
     private final double[][] columns = new double[COLUMNS][16];
     private int bands;
@@ -68,6 +77,12 @@ public final class Profile {
           columns[i] = Arrays.copyOf(columns[i], 2 * bands);
         }
       }
+      if (radius == 0 && goesOn(to, fromRadius, toRadius)) {
+        columns[1][bands - 1] = to;
+        columns[3][bands - 1] = toRadius;
+        height = to;
+        return this;
+      }
       double[] row = {height, to, fromRadius, toRadius, radius, atRadius, at};
       for (int i = 0; i < COLUMNS; i++) {
         columns[i][bands] = row[i];
@@ -75,6 +90,17 @@ public final class Profile {
       bands++;
       height = to;
       return this;
+    }
+
+    /** Whether a line is the last band's, carried on. */
+    private boolean goesOn(double to, double fromRadius, double toRadius) {
+      if (bands == 0 || columns[4][bands - 1] > 0 || columns[1][bands - 1] != height) {
+        return false;
+      }
+      double before = columns[3][bands - 1] - columns[2][bands - 1];
+      double slope = before / (height - columns[0][bands - 1]);
+      return Math.abs(columns[3][bands - 1] - fromRadius) < JOINED
+          && Math.abs(fromRadius + slope * (to - height) - toRadius) < JOINED;
     }
 
     Profile build() {
@@ -111,7 +137,7 @@ public final class Profile {
 
   /** Growth of a straight band's radius with height (1). */
   double slope(int band) {
-    return (highRadius[band] - lowRadius[band]) / (high[band] - low[band]);
+    return slope[band];
   }
 
   boolean isArc(int band) {
@@ -133,6 +159,10 @@ public final class Profile {
 
   /** The greatest radius of a band (mm). */
   double widest(int band) {
+    return bandWidest[band];
+  }
+
+  private double findWidest(int band) {
     double ends = Math.max(lowRadius[band], highRadius[band]);
     boolean waist =
         arcRadius[band] > 0 && low[band] <= centreHeight[band] && high[band] >= centreHeight[band];
@@ -237,8 +267,7 @@ public final class Profile {
     double share = ((radius - lowRadius[b]) * dr + (height - low[b]) * dh) / square;
     double s = Math.min(1, Math.max(0, share));
     double length = Math.sqrt(square);
-    near.outline(
-        radius, height, lowRadius[b] + s * dr, low[b] + s * dh, dh / length, -dr / length);
+    near.outline(radius, height, lowRadius[b] + s * dr, low[b] + s * dh, dh / length, -dr / length);
   }
 
   private void arcSide(int b, double radius, double height, Near near) {

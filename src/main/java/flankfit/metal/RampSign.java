@@ -3,9 +3,9 @@ package flankfit.metal;
 /**
  * How far a point stays out of a profile that moves along a straight ramp, measured across the
  * axis. Seen from the tool the point moves on a line: its height changes evenly, its distance from
- * the axis is a hyperbola of the share. Within a band the distance less the band's radius is convex,
- * so the least lies at an end of the band's window or at the one place where both change alike; for
- * straight bands that has a closed form.
+ * the axis is a hyperbola of the share. Within a band the distance less the band's radius is
+ * convex, so the least lies at an end of the band's window or at the one place where both change
+ * alike; for straight bands that has a closed form.
  */
 final class RampSign {
   private static final int HALVINGS = 60;
@@ -28,26 +28,31 @@ final class RampSign {
     run = Math.sqrt(dx * dx + dy * dy);
   }
 
-  /**
-   * The least excess of the distance from the axis over the radius there (mm), at or below 0 just
-   * where the tool passes; infinite where no band comes to the point's height.
-   *
-   * @param enough the search may end at the first value not above this (mm)
-   */
-  double excess(Profile of, double x, double y, double z, double enough) {
+  /** Takes a place in plan; false when the tool comes nowhere near it. */
+  boolean column(Profile of, double x, double y) {
     profile = of;
     double px = x - path.fromX;
     double py = y - path.fromY;
     along = (px * dx + py * dy) / run;
     aside = Math.abs(px * dy - py * dx) / run;
+    return aside <= of.widest();
+  }
+
+  /**
+   * The least excess of the distance from the axis over the radius there (mm) at the place last
+   * taken, at or below 0 just where the tool passes; infinite where no band comes to the point's
+   * height.
+   *
+   * @param enough the search may end at the first value not above this (mm)
+   */
+  double excess(double z, double enough) {
     h0 = z - path.fromZ;
     double h1 = h0 - dz;
     double lowest = Math.min(h0, h1);
     double highest = Math.max(h0, h1);
     double best = Double.POSITIVE_INFINITY;
-    for (int b = of.bandAt(lowest);
-        b < of.bands() && of.low(b) <= highest && best > enough;
-        b++) {
+    Profile of = profile;
+    for (int b = of.bandAt(lowest); b < of.bands() && of.low(b) <= highest && best > enough; b++) {
       if (aside - of.widest(b) < best) {
         double s0 = Math.max(0, share(dz > 0 ? of.high(b) : of.low(b)));
         double s1 = Math.min(1, share(dz > 0 ? of.low(b) : of.high(b)));

@@ -2,11 +2,11 @@ package flankfit.metal;
 
 /**
  * How far a point stays out of a profile that moves along an arc about the tool's direction, level
- * or a helix, measured across the axis. With the point at a distance r from the arc's centre and the
- * path at A, the distance from the tool's axis is {@code ρ² = r² + A² - 2 r A cos ψ}, ψ the angle of
- * the axis beyond the point. On a straight band the distance less the band's radius is least at an
- * end of the band's window or where {@code ρ = |√(r² - q²) - √(A² - q²)|}, q the band's slope times
- * the rise for one radian: the contact of an involute helicoid.
+ * or a helix, measured across the axis. With the point at a distance r from the arc's centre and
+ * the path at A, the distance from the tool's axis is {@code ρ² = r² + A² - 2 r A cos ψ}, ψ the
+ * angle of the axis beyond the point. On a straight band the distance less the band's radius is
+ * least at an end of the band's window or where {@code ρ = |√(r² - q²) - √(A² - q²)|}, q the band's
+ * slope times the rise for one radian: the contact of an involute helicoid.
  *
  * <p>A path whose radius changes is taken at its mean radius; {@link #doubt} says how far that may
  * be off. An arc's band on a helix has no closed form and is left open.
@@ -32,6 +32,15 @@ final class RoundSign {
   private double angle;
   private double h0;
   private boolean open;
+  private boolean turned;
+  private double ox;
+  private double oy;
+  private double nearest;
+
+  /** The angle of contact last found, and for which slope. */
+  private double contactAngle;
+
+  private double contactOf = Double.NaN;
 
   void load(ToolPath taken) {
     path = taken;
@@ -54,34 +63,45 @@ final class RoundSign {
     return open;
   }
 
-  /**
-   * The least excess of the distance from the axis over the radius there (mm); infinite where no
-   * band comes to the point's height.
-   *
-   * @param enough the search may end at the first value not above this (mm)
-   */
-  double excess(Profile of, double x, double y, double z, double enough) {
+  /** Takes a place in plan; false when the tool comes nowhere near it. */
+  boolean column(Profile of, double x, double y) {
     profile = of;
-    open = false;
-    double ox = x - path.centreU;
-    double oy = y - path.centreV;
+    ox = x - path.centreU;
+    oy = y - path.centreV;
     r = Math.sqrt(ox * ox + oy * oy);
+    nearest = Math.abs(r - mean);
+    turned = false;
+    contactOf = Double.NaN;
+    return nearest - of.widest() <= doubt;
+  }
+
+  /**
+   * The least excess of the distance from the axis over the radius there (mm) at the place last
+   * taken; infinite where no band comes to the point's height.
+   *
+   * @param enough the search may end at the first value not above this (mm), and leaves out what is
+   *     beyond it and the doubt; minus infinity to find the least
+   */
+  double excess(double z, double enough) {
+    open = false;
     h0 = z - path.fromZ;
     double h1 = z - path.toZ;
-    double nearest = Math.abs(r - mean);
     double lowest = Math.min(h0, h1);
     double highest = Math.max(h0, h1);
     double best = Double.POSITIVE_INFINITY;
-    boolean turned = false;
-    for (int b = of.bandAt(lowest);
-        b < of.bands() && of.low(b) <= highest && best > enough;
-        b++) {
-      if (nearest - of.widest(b) < best) {
+    double most = enough > Double.NEGATIVE_INFINITY ? enough + 2 * doubt : best;
+    Profile of = profile;
+    for (int b = of.bandAt(lowest); b < of.bands() && of.low(b) <= highest; b++) {
+      double bound = nearest - of.widest(b);
+      if (bound < best && bound <= most) {
         if (!turned) {
           angle = r > 0 ? Math.atan2(oy, ox) : first;
           turned = true;
         }
         best = Math.min(best, band(b, enough));
+        if (best <= enough) {
+          return best;
+        }
       }
     }
     return best;
@@ -108,7 +128,11 @@ final class RoundSign {
     if (q != 0 && (inPoint <= 0 || inPath <= 0)) {
       return Math.min(at(b, from), at(b, to));
     }
-    double one = q == 0 ? angle : angle + contact(q, inPoint, inPath);
+    if (q != contactOf) {
+      contactOf = q;
+      contactAngle = q == 0 ? 0 : contact(q, inPoint, inPath);
+    }
+    double one = angle + contactAngle;
     double low = one + TURN * Math.ceil((from - one) / TURN);
     if (low > to) {
       return Math.min(at(b, from), at(b, to));
@@ -133,7 +157,6 @@ final class RoundSign {
     double apart = r - mean;
     double distance = Math.sqrt(apart * apart + 4 * r * mean * half * half);
     double h = h0 - perRadian * (phi - first);
-    return distance
-        - profile.radiusOf(b, Math.min(profile.high(b), Math.max(profile.low(b), h)));
+    return distance - profile.radiusOf(b, Math.min(profile.high(b), Math.max(profile.low(b), h)));
   }
 }

@@ -36,8 +36,8 @@ final class SheetTeeth {
   }
 
   /**
-   * The profile of all rows, from the tool's lowest point up to the end of its flutes. A row reaches
-   * one pitch to either side where the pitch is known.
+   * The profile of all rows, from the tool's lowest point up to the end of its flutes. A row
+   * reaches one pitch to either side where the pitch is known.
    *
    * @throws IllegalArgumentException if no tooth can have the sizes of the sheet; says why
    */

@@ -11,8 +11,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
 /**
- * The octree of a whole program: which moves may cut where, refined down to what the tools want, with
- * neighbours that differ by one level at most. It is the same for every moment.
+ * The octree of a whole program: which moves may cut where, refined down to what the tools want,
+ * with neighbours that differ by one level at most. It is the same for every moment.
  */
 final class Skeleton {
   /** Memory of a node besides its moves (bytes): fields, headers, its place in the parent. */

@@ -21,6 +21,9 @@ public final class SweptCut {
   private final Near near = new Near();
   private Profile profile = Profile.cylinder(1, 0, 1);
   private double share;
+  private double columnX;
+  private double columnY;
+  private double columnRadius;
 
   /** Takes a move of a tape. */
   public void load(Tape tape, int move, Profile cutting) {
@@ -39,21 +42,45 @@ public final class SweptCut {
 
   /** Whether the tool passes over a point; its own surface belongs to it. */
   public boolean holds(double x, double y, double z) {
+    return column(x, y) && columnHolds(z);
+  }
+
+  /** Takes a place in plan; false when the tool passes over no point there. */
+  boolean column(double x, double y) {
+    columnX = x;
+    columnY = y;
     return switch (path.kind) {
-      case REST, LEVEL -> profile.holds(straightNearest(x, y), z - path.fromZ);
-      case PLUNGE -> plunges(x, y, z);
-      case RAMP -> ramp.excess(profile, x, y, z, 0) <= 0;
-      case ROUND -> turns(x, y, z);
-      case TILTED -> searched(x, y, z);
+      case REST, LEVEL -> {
+        columnRadius = straightNearest(x, y);
+        yield columnRadius <= profile.widest();
+      }
+      case PLUNGE -> {
+        columnRadius = Math.sqrt(sq(x - path.fromX) + sq(y - path.fromY));
+        yield columnRadius <= profile.widest();
+      }
+      case RAMP -> ramp.column(profile, x, y);
+      case ROUND -> round.column(profile, x, y);
+      case TILTED -> true;
     };
   }
 
-  private boolean turns(double x, double y, double z) {
-    double found = round.excess(profile, x, y, z, -round.doubt());
+  /** Whether the tool passes over a point at the place in plan last taken. */
+  boolean columnHolds(double z) {
+    return switch (path.kind) {
+      case REST, LEVEL -> profile.holds(columnRadius, z - path.fromZ);
+      case PLUNGE -> plunges(columnRadius, z);
+      case RAMP -> ramp.excess(z, 0) <= 0;
+      case ROUND -> turns(z);
+      case TILTED -> searched(columnX, columnY, z);
+    };
+  }
+
+  private boolean turns(double z) {
+    double found = round.excess(z, -round.doubt());
     if (found <= -round.doubt()) {
       return true;
     }
-    return (round.isOpen() || found <= round.doubt()) && searched(x, y, z);
+    return (round.isOpen() || found <= round.doubt()) && searched(columnX, columnY, z);
   }
 
   /**
@@ -66,8 +93,14 @@ public final class SweptCut {
         profile.distance(straightNearest(x, y), z - path.fromZ, near);
         yield near.distance;
       }
-      case RAMP -> ramp.excess(profile, x, y, z, Double.NEGATIVE_INFINITY);
-      case ROUND -> round.excess(profile, x, y, z, Double.NEGATIVE_INFINITY);
+      case RAMP -> {
+        ramp.column(profile, x, y);
+        yield ramp.excess(z, Double.NEGATIVE_INFINITY);
+      }
+      case ROUND -> {
+        round.column(profile, x, y);
+        yield round.excess(z, Double.NEGATIVE_INFINITY);
+      }
       case PLUNGE, TILTED -> Double.POSITIVE_INFINITY;
     };
   }
@@ -97,11 +130,7 @@ public final class SweptCut {
     return Math.sqrt(ex * ex + ey * ey);
   }
 
-  private boolean plunges(double x, double y, double z) {
-    double r = Math.sqrt(sq(x - path.fromX) + sq(y - path.fromY));
-    if (r > profile.widest()) {
-      return false;
-    }
+  private boolean plunges(double r, double z) {
     double low = z - Math.max(path.fromZ, path.toZ);
     double high = z - Math.min(path.fromZ, path.toZ);
     for (int b = profile.bandAt(low); b < profile.bands() && profile.low(b) <= high; b++) {
@@ -132,8 +161,7 @@ public final class SweptCut {
       share = depth.share();
       return Math.min(found, -LEAST);
     }
-    double found =
-        search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, EXACT);
+    double found = search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, EXACT);
     share = search.share();
     return Math.max(found, LEAST);
   }
@@ -168,7 +196,7 @@ public final class SweptCut {
   }
 
   /**
-   * The outward direction of the volume at a point of its surface.
+   * The outward direction of the volume's distance at a point outside or on its surface.
    *
    * @param target takes the unit vector, 3 long
    */
@@ -176,7 +204,7 @@ public final class SweptCut {
     if (path.kind == ToolPath.Kind.REST || path.kind == ToolPath.Kind.LEVEL) {
       straightNearest(x, y);
     } else {
-      search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, EXACT);
+      search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, LEAST);
       share = search.share();
     }
     double dx = x - path.x(share);

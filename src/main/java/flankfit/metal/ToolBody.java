@@ -69,7 +69,8 @@ public record ToolBody(Tool tool, Profile cutting, List<Part> above, double cell
   private static Profile rounded(double radius, double corner, double top) {
     double flat = radius - corner;
     double end = Math.min(corner, top);
-    double reached = flat + Math.sqrt(Math.max(0, corner * corner - (corner - end) * (corner - end)));
+    double reached =
+        flat + Math.sqrt(Math.max(0, corner * corner - (corner - end) * (corner - end)));
     return new Profile.Builder(0)
         .arc(end, flat, reached, corner, flat, corner)
         .line(top, radius, radius)

@@ -41,7 +41,6 @@ final class ToolPath {
   double sweep;
 
   private int u;
-  private int v;
   private int n;
   private double length;
   private double bend;
@@ -83,7 +82,6 @@ final class ToolPath {
   private void loadArc(Tape tape, int move) {
     Plane plane = tape.state(move).plane();
     u = plane.u();
-    v = plane.v();
     n = plane.n();
     centreU = tape.centreU(move);
     centreV = tape.centreV(move);

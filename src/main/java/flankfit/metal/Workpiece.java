@@ -28,8 +28,7 @@ record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumpt
     List<String> assumptions = new ArrayList<>();
     cuts.unknown()
         .forEach(
-            (number, why) ->
-                assumptions.add("tool " + number + " takes no metal away: " + why));
+            (number, why) -> assumptions.add("tool " + number + " takes no metal away: " + why));
     for (Tool tool : sheet.tools()) {
       tell(tool, assumptions);
     }

@@ -7,7 +7,6 @@ import flankfit.motion.Plane;
 import flankfit.motion.Point;
 import flankfit.motion.Tape;
 import flankfit.motion.TapeBuilder;
-import flankfit.setup.Tool;
 import flankfit.unit.LengthUnit;
 import java.util.List;
 import java.util.Random;
@@ -121,8 +120,7 @@ class SweptCutProperties {
 
   private static Tape line(double dx, double dy, double dz) {
     TapeBuilder builder = builder();
-    builder.straight(
-        flankfit.motion.MoveKind.LINE, 1 + dx, -2 + dy, 3 + dz, 1, 1, state(Plane.XY));
+    builder.straight(flankfit.motion.MoveKind.LINE, 1 + dx, -2 + dy, 3 + dz, 1, 1, state(Plane.XY));
     return builder.build();
   }
 
