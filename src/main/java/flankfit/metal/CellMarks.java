@@ -2,14 +2,13 @@ package flankfit.metal;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Marks the cells of leaves that are to be listed: those with surface, and all around them. */
 final class CellMarks {
   private static final int WORDS = Node.CELLS * Node.CELLS * Node.CELLS / 64;
 
   private final Node root;
-  private final Map<Node, long[]> marks = new IdentityHashMap<>();
+  private final IdentityHashMap<Node, long[]> marks = new IdentityHashMap<>();
 
   CellMarks(Node root) {
     this.root = root;

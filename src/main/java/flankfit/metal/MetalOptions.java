@@ -16,7 +16,7 @@ public record MetalOptions(Optional<Double> cell, long memory, int threads) {
 
   public MetalOptions {
     cell.ifPresent(side -> Require.positive("cell", side));
-    Require.positive("memory", memory);
+    Require.positive("memory", (double) memory);
     Require.within("threads", threads, 1, 1024);
   }
 

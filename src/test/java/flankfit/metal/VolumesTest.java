@@ -27,7 +27,7 @@ class VolumesTest {
   private static void holds(Supplier<Job> job, double expected, double cell) {
     double[] error = new double[3];
     for (int i = 0; i < 3; i++) {
-      Metal metal = job.get().metal(cell * (1 << 2 - i));
+      Metal metal = job.get().metal(cell * (1 << (2 - i)));
       int end = metal.cuts().tape().size();
       double removed = metal.removed().stream().mapToDouble(Removed::volume).sum();
       assertThat(removed).isCloseTo(metal.volume(0) - metal.volume(end), within(1e-6));
