@@ -1,6 +1,7 @@
 package flankfit.cli;
 
 import flankfit.finding.Finding;
+import flankfit.metal.Balance;
 import flankfit.metal.Metal;
 import flankfit.metal.Removed;
 import java.util.ArrayList;
@@ -40,11 +41,9 @@ record MetalAnswer(
   /** Measures the metal after some moves. */
   static MetalAnswer of(Metal metal, ProgramOptions.Job job, int moves) {
     Map<Integer, Double> byTool = new TreeMap<>();
-    double stock = metal.volume(0);
-    double left = stock;
-    for (Removed removed : metal.removed(moves)) {
+    Balance balance = metal.balance(moves);
+    for (Removed removed : balance.removed()) {
       byTool.merge(removed.tool(), removed.volume(), Double::sum);
-      left -= removed.volume();
     }
     Set<String> assumptions = new LinkedHashSet<>(job.interpretation().assumptions());
     assumptions.addAll(metal.assumptions());
@@ -52,8 +51,8 @@ record MetalAnswer(
     return new MetalAnswer(
         metal,
         moves,
-        stock,
-        left,
+        balance.stock(),
+        balance.left(),
         byTool,
         collisions,
         job.interpretation().findings(),

@@ -180,18 +180,18 @@ public final class Metal {
    * between the stock and what is left.
    */
   public List<Removed> removed() {
-    return removed(piece.cuts().tape().size());
+    return balance(piece.cuts().tape().size()).removed();
   }
 
   /**
-   * The same as far as the program has come.
+   * Stock and what was taken away as far as the program has come, measured at once.
    *
    * @param moves number of moves that have been made, 0 to the size of the tape
    */
-  public List<Removed> removed(int moves) {
+  public Balance balance(int moves) {
     Runs runs = Runs.of(piece, checked(moves));
     double[] volumes = volumes(runs.moments());
-    return runs.removed(volumes);
+    return new Balance(volumes[0], runs.removed(volumes));
   }
 
   /**
