@@ -31,6 +31,9 @@ class ArchitectureTest {
     MAY_USE.put("trace", List.of("control", "nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("lesson", List.of("trace", "control", "nc", "motion", "setup", "unit", "finding"));
     MAY_USE.put("sweep", List.of("motion", "setup", "standard", "unit"));
+    MAY_USE.put("solid", List.of("unit", "finding"));
+    MAY_USE.put(
+        "metal", List.of("solid", "sweep", "motion", "setup", "standard", "unit", "finding"));
     MAY_USE.put("cutting", List.of("motion", "setup", "unit"));
     MAY_USE.put(
         "gauge", List.of("sweep", "cutting", "standard", "motion", "setup", "unit", "finding"));
@@ -54,6 +57,7 @@ class ArchitectureTest {
         "picture",
         List.of(
             "lesson",
+            "solid",
             "check",
             "gauge",
             "control",

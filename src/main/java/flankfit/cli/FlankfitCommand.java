@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       GaugeCommand.class,
       LessonCommand.class,
+      MetalCommand.class,
       MotionCommand.class,
       ThreadCommand.class,
       WindowCommand.class,

@@ -32,10 +32,12 @@ final class GaugeText {
   private final StringBuilder out = new StringBuilder();
   private final String program;
   private final Style style;
+  private final Optional<Double> wearLimit;
 
-  private GaugeText(String program, Style style) {
+  private GaugeText(String program, Style style, Optional<Double> wearLimit) {
     this.program = program;
     this.style = style;
+    this.wearLimit = wearLimit;
   }
 
   /** The text. */
@@ -47,7 +49,8 @@ final class GaugeText {
       List<Path> written,
       List<Finding> findings,
       Style style) {
-    GaugeText text = new GaugeText(job.interpretation().file(), style);
+    Optional<Double> wearLimit = job.sheet().control().tools().wearLimit();
+    GaugeText text = new GaugeText(job.interpretation().file(), style, wearLimit);
     text.errorsFirst(findings);
     text.threads(answer.threads());
     odds.ifPresent(o -> OddsText.write(o, answer.threads(), style, text.out));
@@ -96,12 +99,12 @@ final class GaugeText {
         style.severity(good ? Severity.NOTE : Severity.ERROR, head + first.verdict().words()));
     out.append('\n').append(figures);
     passes(group);
-    first.offset().ifPresent(o -> OffsetText.write(o, program, unit(first), style, out));
+    first.offset().ifPresent(o -> OffsetText.write(o, wearLimit, program, unit(first), style, out));
     out.append('\n');
   }
 
   private String figures(ThreadAnswer thread) {
-    GaugeText text = new GaugeText(program, style);
+    GaugeText text = new GaugeText(program, style, wearLimit);
     text.out.append("    ");
     FindingText.wrap(thread.reason(), "    ", text.out);
     thread.finished().ifPresent(measures -> text.measures(thread, measures));

@@ -125,7 +125,12 @@ final class Json implements AutoCloseable {
 
   /** Writes findings as an array. */
   Json findings(List<Finding> findings) throws IOException {
-    generator.writeArrayFieldStart("findings");
+    return findings("findings", findings);
+  }
+
+  /** Writes findings as an array of a name. */
+  Json findings(String name, List<Finding> findings) throws IOException {
+    generator.writeArrayFieldStart(name);
     for (Finding finding : findings) {
       object();
       put("code", finding.code().name());

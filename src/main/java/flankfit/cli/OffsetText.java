@@ -4,20 +4,28 @@ import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.OffsetAdvice.AsMoved;
 import flankfit.setup.RadiusSetting;
 import flankfit.unit.LengthUnit;
+import flankfit.unit.Tolerance;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What to key in, for a person. */
 final class OffsetText {
   private final OffsetAdvice offset;
+  private final Optional<Double> wearLimit;
   private final String program;
   private final LengthUnit unit;
   private final Style style;
   private final StringBuilder out;
 
   private OffsetText(
-      OffsetAdvice offset, String program, LengthUnit unit, Style style, StringBuilder out) {
+      OffsetAdvice offset,
+      Optional<Double> wearLimit,
+      String program,
+      LengthUnit unit,
+      Style style,
+      StringBuilder out) {
     this.offset = offset;
+    this.wearLimit = wearLimit;
     this.program = program;
     this.unit = unit;
     this.style = style;
@@ -27,11 +35,17 @@ final class OffsetText {
   /**
    * Appends the lines.
    *
+   * @param wearLimit greatest wear that the control takes (mm); empty when the sheet does not say
    * @param program file of the main program, which is not named anew
    */
   static void write(
-      OffsetAdvice offset, String program, LengthUnit unit, Style style, StringBuilder out) {
-    new OffsetText(offset, program, unit, style, out).write();
+      OffsetAdvice offset,
+      Optional<Double> wearLimit,
+      String program,
+      LengthUnit unit,
+      Style style,
+      StringBuilder out) {
+    new OffsetText(offset, wearLimit, program, unit, style, out).write();
   }
 
   private void write() {
@@ -92,6 +106,9 @@ final class OffsetText {
   private void key(String name, double value, String beside) {
     out.append("      ").append(Figures.left(name, 38));
     out.append(Figures.right(Figures.length(value, unit), 9)).append(' ');
-    out.append(unit.symbol()).append(beside).append('\n');
+    boolean beyond =
+        offset.setBy().isEmpty()
+            && wearLimit.map(l -> Math.abs(value) > l + Tolerance.MODEL.value()).orElse(false);
+    out.append(unit.symbol()).append(beyond ? "  beyond the control's limit" : beside).append('\n');
   }
 }

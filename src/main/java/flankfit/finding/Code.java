@@ -220,6 +220,7 @@ public enum Code {
   TH16(Severity.WARNING, false, "feed-meant-for-edge"),
   TH17(Severity.ERROR, false, "body-in-metal"),
   TH18(Severity.ERROR, false, "flank-angle-not-of-thread"),
+  TH19(Severity.ERROR, false, "crest-flat-too-wide"),
   // GA: gauging
   GA01(Severity.ERROR, false, "no-thread-in-motion"),
   GA02(Severity.ERROR, false, "hole-without-thread"),

@@ -35,16 +35,10 @@ public final class SizeCourse {
    *
    * @param wanted height at which the course is asked (mm): flanks may run out there
    */
-  static SizeCourse of(
-      WallField field, ThreadGauge gauge, Form form, From from, double wanted) {
+  static SizeCourse of(WallField field, ThreadGauge gauge, Form form, From from, double wanted) {
     Rooms rooms = Rooms.onTheWay(field, gauge, form, wanted);
     return new Walk(
-            field,
-            rooms,
-            at -> Rooms.of(at, gauge, form),
-            form == Form.CREST,
-            gauge.length(),
-            from)
+            field, rooms, at -> Rooms.of(at, gauge, form), form == Form.CREST, gauge.length(), from)
         .course();
   }
 

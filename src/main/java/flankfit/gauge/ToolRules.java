@@ -6,7 +6,9 @@ import flankfit.motion.ModalState;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.Flank;
 import flankfit.sweep.RegularThread;
+import flankfit.sweep.Tooth;
 import flankfit.unit.Angles;
+import flankfit.unit.Tolerance;
 
 /** Rules on the mill: whether it goes in, turns the right way, and how its edge runs. */
 final class ToolRules {
@@ -37,6 +39,7 @@ final class ToolRules {
   void check() {
     goesIn();
     flankAngle();
+    crestFlat();
     spindle();
     edgeFeed();
   }
@@ -104,6 +107,41 @@ final class ToolRules {
     Measurer measurer = new Measurer(spec);
     double lost = measurer.simple(thread) - measurer.fit(thread, 0).flanks();
     return "; GO loses " + text.length(Math.abs(lost)) + " of the pitch diameter by it";
+  }
+
+  /**
+   * Where the flanks stand as far out as NO-GO lets them, a tooth with a wide tip still does not
+   * reach the crest of the GO gauge: no entry makes both pass. True V flanks, no over-cut, which
+   * takes away more.
+   */
+  private void crestFlat() {
+    Tooth tooth = finish.tooth();
+    double tip = 0;
+    for (Flank flank : Flank.values()) {
+      tip += tooth.halfWidth(tooth.outsideRadius(), flank);
+    }
+    double pitchLimit = Mate.noGoPitch(spec);
+    double toCrest = Math.abs(2 * Mate.of(spec).crestRadius() - pitchLimit);
+    double widest = spec.pitch() / 2 - toCrest * Math.tan(spec.halfAngle());
+    if (tip <= widest + Tolerance.MODEL.value()) {
+      return;
+    }
+    String gauge = spec.internal() ? "GO plug" : "GO ring";
+    findings.add(
+        Code.TH19,
+        scene.at(finish.pass()),
+        "the teeth of tool "
+            + finish.tool().number()
+            + " are "
+            + text.length(tip)
+            + " wide at the tip, this thread allows "
+            + text.length(widest),
+        "with the flanks at the NO-GO limit the groove does not yet reach the crest of the "
+            + gauge
+            + ": no entry makes both gauges pass",
+        "take a mill with a crest flat of "
+            + text.length(spec.pitch() / (spec.internal() ? 8 : 4))
+            + " or less, or correct the mill in the sheet");
   }
 
   private void spindle() {

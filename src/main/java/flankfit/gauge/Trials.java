@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What GO and NO-GO do when the whole program runs with another register, by the rules of the
@@ -20,7 +21,9 @@ import java.util.Optional;
 final class Trials {
   private final Replays replays;
   private final WorkpieceMetal metal;
-  private final Map<RealPath.Key, Optional<Walked>> walked = new HashMap<>();
+  private final Map<RealPath.Key, Optional<Reading>> goTold = new HashMap<>();
+  private final Map<RealPath.Key, Optional<Reading>> noGoTold = new HashMap<>();
+  private Optional<ReadWall> latest = Optional.empty();
 
   /**
    * What a gauge does.
@@ -40,8 +43,8 @@ final class Trials {
     }
   }
 
-  /** What the gauges do on a wall. */
-  private record Walked(Reading go, Reading noGo) {}
+  /** The wall read last: GO and NO-GO of one entry are asked one after the other. */
+  private record ReadWall(RealPath.Key key, WallField field, double wanted) {}
 
   Trials(Replays replays, WorkpieceMetal metal) {
     this.replays = replays;
@@ -110,54 +113,60 @@ final class Trials {
 
     /** Whether GO enters as far as the thread is wanted. */
     Reading go() {
-      return endlessGo.passed()
-          ? walk().map(w -> endlessGo.and(w.go())).orElse(endlessGo)
-          : endlessGo;
+      return endlessGo.passed() ? walked(endlessGo, true) : endlessGo;
     }
 
     /** Whether NO-GO stops within the turns that the rule allows. */
     Reading noGo() {
-      return endlessNoGo.passed()
-          ? walk().map(w -> endlessNoGo.and(w.noGo())).orElse(endlessNoGo)
-          : endlessNoGo;
+      return endlessNoGo.passed() ? walked(endlessNoGo, false) : endlessNoGo;
     }
 
-    private Optional<Walked> walk() {
+    private Reading walked(Reading endless, boolean isGo) {
       RealPath path = new RealPath(found.orElseThrow(), run.orElseThrow().tape());
       if (path.impossible().isPresent()) {
-        return Optional.empty();
+        return endless;
       }
-      RealPath.Key key = path.key();
-      Optional<Walked> known = walked.get(key);
-      if (known == null) {
-        known = read(path, found.orElseThrow().spec());
-        walked.put(key, known);
-      }
-      return known;
+      Optional<Reading> walked =
+          isGo
+              ? goTold.computeIfAbsent(path.key(), key -> screwed(key, path, Trials::go))
+              : noGoTold.computeIfAbsent(path.key(), key -> screwed(key, path, Trials::noGo));
+      return walked.map(endless::and).orElse(endless);
     }
-  }
-
-  private static Reading reading(double margin) {
-    return new Reading(margin >= 0, margin);
   }
 
   /** Empty where gauging would tell that no gauge can be screwed in. */
-  private static Optional<Walked> read(RealPath path, ThreadSpec spec) {
-    SweptWall wall = path.wall();
-    WallField field = WallField.sample(wall, spec, path.isThrough());
+  private Optional<Reading> screwed(
+      RealPath.Key key, RealPath path, Function<ReadWall, Reading> gauge) {
     try {
-      ThreadGauge plug = ThreadGauge.go(spec);
-      double wanted = Math.max(path.wanted(), wall.bottom());
-      boolean enters = Travel.of(field, plug).reaches(wanted);
-      Travelling way = new Travelling(field, plug, From.MOUTH, Play.FREE);
-      return Optional.of(new Walked(new Reading(enters, way.clearanceTo(wanted)), noGo(field)));
+      return Optional.of(gauge.apply(read(key, path)));
     } catch (UnsettledGaugeException e) {
       // the verdict is that of an endless helix then, as in gauging itself
       return Optional.empty();
     }
   }
 
-  private static Reading noGo(WallField field) {
+  private ReadWall read(RealPath.Key key, RealPath path) {
+    if (latest.filter(l -> l.key().equals(key)).isEmpty()) {
+      SweptWall wall = path.wall();
+      double wanted = Math.max(path.wanted(), wall.bottom());
+      latest = Optional.of(new ReadWall(key, path.read(wall), wanted));
+    }
+    return latest.orElseThrow();
+  }
+
+  private static Reading go(ReadWall wall) {
+    ThreadGauge plug = ThreadGauge.go(wall.field().spec());
+    boolean enters = Travel.of(wall.field(), plug).reaches(wall.wanted());
+    Travelling way = new Travelling(wall.field(), plug, From.MOUTH, Play.FREE);
+    return new Reading(enters, way.clearanceTo(wall.wanted()));
+  }
+
+  private static Reading reading(double margin) {
+    return new Reading(margin >= 0, margin);
+  }
+
+  private static Reading noGo(ReadWall wall) {
+    WallField field = wall.field();
     ThreadSpec spec = field.spec();
     ThreadGauge plug = ThreadGauge.noGo(spec);
     TurnsRuling ruling = TurnsRuling.of(field, plug);

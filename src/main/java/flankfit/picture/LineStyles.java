@@ -16,6 +16,8 @@ final class LineStyles {
   static final int CUTTER_EDGE = 27;
   static final int KEEP_OUT_EDGE = 28;
   static final int CUTTER_MERIDIAN = 29;
+  static final int BODY_CREASE = 30;
+  static final int SECTION_EDGE = 31;
 
   /** Levels of paleness of earlier passes; 0 is the last pass. */
   static final int LEVELS = 4;
@@ -62,6 +64,8 @@ final class LineStyles {
     set(CUTTER_EDGE, p.steelEdge(), 0.6, contentScale);
     set(CUTTER_MERIDIAN, p.steelEdge(), 0.6, contentScale);
     set(KEEP_OUT_EDGE, p.alarm(), 0.6, contentScale);
+    set(BODY_CREASE, 0x33383C, 0.45, contentScale);
+    set(SECTION_EDGE, p.ink(), 0.8, contentScale);
   }
 
   /** The style of a path. */

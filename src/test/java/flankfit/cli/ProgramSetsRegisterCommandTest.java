@@ -36,6 +36,18 @@ class ProgramSetsRegisterCommandTest {
   }
 
   @Test
+  void entries_that_the_control_does_not_take_are_marked() throws Exception {
+    String limited = Files.readString(SHEET).replace("[control]", "[control]\nwear-limit = 0.03");
+    Files.writeString(folder.resolve("port.setup.toml"), limited);
+    Files.copy(SAMPLE, folder.resolve("port.nc"));
+    FlankfitProcess run = FlankfitProcess.run("gauge", folder.resolve("port.nc").toString());
+    assertThat(run.out())
+        .containsPattern("the middle of the limits +-0.048 mm  beyond the control's limit\n")
+        .containsPattern("at which GO enters +-0.009 mm\n")
+        .containsPattern("at which NO-GO stops +-0.098 mm  beyond the control's limit\n");
+  }
+
+  @Test
   void json_names_it_too_and_fits_its_schema() throws Exception {
     FlankfitProcess run = FlankfitProcess.run("gauge", program().toString(), "--format", "json");
     JsonNode answer = new ObjectMapper().readTree(run.out());

@@ -81,6 +81,16 @@ class SchemaFilesTest {
       """
           .formatted(FINDING);
 
+  private static final String METAL =
+      """
+      {"schema": "flankfit/metal/1", "program": {"file": "hub.nc", "unit": "mm", "blocks": 7},
+       "assumptions": ["made-by not stated"], "moves": 21, "cell": 0.05, "stockVolume": 144000,
+       "removedVolume": 318.5, "remainingVolume": 143681.5,
+       "byTool": [{"tool": 4, "name": "T4 thread mill 14 mm", "removed": 318.5}],
+       "collisions": [%s], "findings": [%s]}
+      """
+          .formatted(FINDING, FINDING);
+
   private static final String TRACE = trace();
 
   private static final String LESSON =
@@ -130,8 +140,8 @@ class SchemaFilesTest {
 
   private static final Map<String, String> ANSWERS =
       Map.of(
-          "motion", MOTION, "trace", TRACE, "lesson", LESSON, "rewrite", REWRITE, "forget", FORGET,
-          "quiz", QUIZ, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
+          "motion", MOTION, "trace", TRACE, "metal", METAL, "lesson", LESSON, "rewrite", REWRITE,
+          "forget", FORGET, "quiz", QUIZ, "gauge", GAUGE, "thread", THREAD, "check", CHECK);
 
   /** One block with a step of every kind, and the move of the other answer. */
   private static String trace() {
@@ -180,7 +190,8 @@ class SchemaFilesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+        "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "thread",
+        "check"
       })
   void a_full_answer_fits(String name) throws JsonProcessingException {
     assertThat(JsonShape.faults(name, json(answer(name)))).isEmpty();
@@ -189,7 +200,8 @@ class SchemaFilesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+        "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "thread",
+        "check"
       })
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
@@ -203,7 +215,8 @@ class SchemaFilesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+        "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "thread",
+        "check"
       })
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
@@ -223,7 +236,8 @@ class SchemaFilesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "motion", "trace", "lesson", "rewrite", "forget", "quiz", "gauge", "thread", "check"
+        "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "thread",
+        "check"
       })
   void an_unknown_key_and_a_missing_key_are_refused(String name) throws JsonProcessingException {
     ObjectNode more = (ObjectNode) json(answer(name));

@@ -12,6 +12,9 @@ import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Tool.CutterForm;
+import flankfit.standard.Designations;
+import flankfit.standard.InvalidDesignationException;
+import flankfit.standard.ThreadSpec;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -197,6 +200,26 @@ class BrokenJobTest {
         new CutterForm.Measured(List.of(List.of(0.0, 7.0), List.of(0.09, 7.0), List.of(1.09, 6.0)));
     assertThat(told(Code.TH18)).hasSize(1);
     assertThat(told(Code.TH18).get(0).what()).contains("45°");
+  }
+
+  @Test
+  void teeth_too_wide_at_the_tip_are_named_from_the_width_on_that_no_entry_helps()
+      throws InvalidDesignationException {
+    // Plane geometry: a tooth of half angle 30 degrees, P/2 wide where the NO-GO plug's pitch
+    // diameter is, is narrower by the way to the GO plug's crest times tan 30 degrees.
+    ThreadSpec spec = Designations.parse("M20x1.5-6H");
+    double reach =
+        spec.gauges().orElseThrow().goMajorMin() - spec.gauges().orElseThrow().noGoPitch();
+    double widest = 0.75 - reach * Math.tan(Math.toRadians(30));
+    assertThat(widest).isBetween(0.2, 0.375);
+    job.crest = widest - 0.001;
+    assertThat(told(Code.TH19)).isEmpty();
+    job.crest = widest + 0.001;
+    assertThat(told(Code.TH19)).hasSize(1);
+    assertThat(job.only().offset().orElseThrow().hasWindow()).isFalse();
+    job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
+    job.crest = 0.1875;
+    assertThat(told(Code.TH19)).isEmpty();
   }
 
   @Test

@@ -127,6 +127,25 @@ class SetupErrorsTest {
   }
 
   @Test
+  void a_flank_angle_that_is_not_of_the_thread_a_mill_is_ground_for_is_an_error() {
+    String ground = "ground-for = \"M20x1.5-6H\"\nflank-angle = ";
+    Finding finding = formed(ground + "55").get(0);
+    assertThat(finding.code()).isEqualTo(Code.SH05);
+    assertThat(finding.what())
+        .isEqualTo("\"flank-angle\" in [[tool]] is 55, but the mill is ground for a thread of 60°");
+    assertThat(formed(ground + "60")).isEmpty();
+  }
+
+  private static List<Finding> formed(String lines) {
+    return SheetText.read(
+            "[[tool]]\nnumber = 4\nkind = \"thread mill\"\ndiameter = 14\nrows = 1\npitch = 1.5\n"
+                + "tip = 0.5\nflute-length = 18\nflutes = 4\n"
+                + lines
+                + "\n")
+        .findings();
+  }
+
+  @Test
   void one_origin_in_two_spellings_is_an_error() {
     List<Finding> findings =
         SheetText.read("[work-offsets]\nG54 = [0, 0, 0]\ng54 = [0, 0, 1]\n").findings();

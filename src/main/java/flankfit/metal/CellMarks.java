@@ -1,0 +1,146 @@
+package flankfit.metal;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+
+/** Marks the cells of leaves that are to be listed: those with surface, and all around them. */
+final class CellMarks {
+  private static final int WORDS = Node.CELLS * Node.CELLS * Node.CELLS / 64;
+
+  private final Node root;
+  private final IdentityHashMap<Node, long[]> marks = new IdentityHashMap<>();
+
+  CellMarks(Node root) {
+    this.root = root;
+  }
+
+  /** The cells of a brick whose corners differ, a bit each. */
+  static long[] surface(Brick brick, int after) {
+    long[] bits = new long[WORDS];
+    for (int k = 0; k < Node.CELLS; k++) {
+      for (int j = 0; j < Node.CELLS; j++) {
+        for (int i = 0; i < Node.CELLS; i++) {
+          int metal = 0;
+          for (int c = 0; c < 8; c++) {
+            metal += brick.isMetal(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2), after) ? 1 : 0;
+          }
+          if (metal != 0 && metal != 8) {
+            set(bits, i, j, k);
+          }
+        }
+      }
+    }
+    return bits;
+  }
+
+  private static void set(long[] bits, int i, int j, int k) {
+    int at = (k * Node.CELLS + j) * Node.CELLS + i;
+    bits[at >> 6] |= 1L << (at & 63);
+  }
+
+  static boolean isSet(long[] bits, int i, int j, int k) {
+    int at = (k * Node.CELLS + j) * Node.CELLS + i;
+    return (bits[at >> 6] >>> (at & 63) & 1) != 0;
+  }
+
+  /** Marks cells of a leaf and their neighbours. */
+  void mark(Node leaf, long[] bits) {
+    long[] own = of(leaf);
+    for (int k = 0; k < Node.CELLS; k++) {
+      for (int j = 0; j < Node.CELLS; j++) {
+        for (int i = 0; i < Node.CELLS; i++) {
+          if (isSet(bits, i, j, k)) {
+            around(leaf, own, i, j, k);
+          }
+        }
+      }
+    }
+  }
+
+  private long[] of(Node leaf) {
+    return marks.computeIfAbsent(leaf, key -> new long[WORDS]);
+  }
+
+  private void around(Node leaf, long[] own, int i, int j, int k) {
+    for (int dk = -1; dk <= 1; dk++) {
+      for (int dj = -1; dj <= 1; dj++) {
+        for (int di = -1; di <= 1; di++) {
+          int a = i + di;
+          int b = j + dj;
+          int c = k + dk;
+          if (((a | b | c) & ~(Node.CELLS - 1)) == 0) {
+            set(own, a, b, c);
+          } else {
+            beyond(leaf, a, b, c, di, dj, dk);
+          }
+        }
+      }
+    }
+  }
+
+  private void beyond(Node leaf, int a, int b, int c, int di, int dj, int dk) {
+    int cell = leaf.cell();
+    int x = leaf.x + a * cell;
+    int y = leaf.y + b * cell;
+    int z = leaf.z + c * cell;
+    if (Math.min(x, Math.min(y, z)) < 0 || Math.max(x, Math.max(y, z)) >= root.size) {
+      return;
+    }
+    Node other = root.leafAt(x, y, z);
+    long[] bits = of(other);
+    int theirs = other.cell();
+    if (theirs >= cell) {
+      set(bits, (x - other.x) / theirs, (y - other.y) / theirs, (z - other.z) / theirs);
+      return;
+    }
+    // Half the size: those of the eight that touch.
+    for (int n = 0; n < 8; n++) {
+      int ni = n & 1;
+      int nj = n >> 1 & 1;
+      int nk = n >> 2;
+      if (touches(di, ni) && touches(dj, nj) && touches(dk, nk)) {
+        set(
+            bits,
+            (x - other.x) / theirs + ni,
+            (y - other.y) / theirs + nj,
+            (z - other.z) / theirs + nk);
+      }
+    }
+  }
+
+  private static boolean touches(int step, int half) {
+    return step == 0 || (step > 0 ? half == 0 : half == 1);
+  }
+
+  /** Lists what is marked, in the octree's order. */
+  void list(CellList.Collector collector) {
+    list(root, collector);
+  }
+
+  private void list(Node node, CellList.Collector collector) {
+    for (Node child : node.children) {
+      list(child, collector);
+    }
+    long[] bits = node.isLeaf() ? marks.get(node) : null;
+    if (bits == null) {
+      return;
+    }
+    int cell = node.cell();
+    for (int k = 0; k < Node.CELLS; k++) {
+      for (int j = 0; j < Node.CELLS; j++) {
+        for (int i = 0; i < Node.CELLS; i++) {
+          if (isSet(bits, i, j, k)) {
+            collector.add(node.x + i * cell, node.y + j * cell, node.z + k * cell, cell);
+          }
+        }
+      }
+    }
+  }
+
+  /** Marks all, in order. */
+  void markAll(List<Node> leaves, long[][] bits) {
+    for (int i = 0; i < bits.length; i++) {
+      mark(leaves.get(i), bits[i]);
+    }
+  }
+}

@@ -1,0 +1,250 @@
+package flankfit.metal;
+
+/**
+ * The share of a cell that is metal, from its corners and the places where its edges are crossed:
+ * the volume of the body bounded by polygons through those places, each a fan about one point. Over
+ * a smooth surface its error falls with the square of the cell's side. Where the surface's
+ * directions are known, that point is where the planes there meet, so that edges and corners of
+ * flat faces come out exactly. Used again by loops.
+ */
+final class CellVolume {
+  private static final int EDGES = 12;
+  private static final int NONE = -1;
+
+  /** Weight of the middle against the planes: what they leave open lies there (1). */
+  private static final double MIDDLE = 1e-3;
+
+  /** Corners of each face in turn, anticlockwise seen from outside; a bit each for x, y, z. */
+  private static final int[][] FACES = {
+    {0, 4, 6, 2}, {1, 3, 7, 5}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 2, 3, 1}, {4, 5, 7, 6}
+  };
+
+  private final double[] px = new double[EDGES];
+  private final double[] py = new double[EDGES];
+  private final double[] pz = new double[EDGES];
+  private final double[] nx = new double[EDGES];
+  private final double[] ny = new double[EDGES];
+  private final double[] nz = new double[EDGES];
+  private final double[] qx = new double[EDGES];
+  private final double[] qy = new double[EDGES];
+  private final double[] qz = new double[EDGES];
+  private final int[] next = new int[EDGES];
+  private double sum;
+
+  /** Index of the edge from a corner along an axis; the corner is its lower end. */
+  static int edge(int corner, int axis) {
+    int u = corner >> (axis + 1) % 3 & 1;
+    int v = corner >> (axis + 2) % 3 & 1;
+    return axis * 4 + u + 2 * v;
+  }
+
+  private static int between(int a, int b) {
+    int axis = Integer.numberOfTrailingZeros(a ^ b);
+    return edge(Math.min(a, b), axis);
+  }
+
+  /** Notes where an edge is crossed: share of the way from its lower end (1). */
+  void cross(int corner, int axis, double share) {
+    int e = edge(corner, axis);
+    px[e] = (corner & 1) + (axis == 0 ? share : 0);
+    py[e] = (corner >> 1 & 1) + (axis == 1 ? share : 0);
+    pz[e] = (corner >> 2) + (axis == 2 ? share : 0);
+    nx[e] = 0;
+    ny[e] = 0;
+    nz[e] = 0;
+  }
+
+  /** Notes the surface's direction where an edge is crossed, from three numbers on. */
+  void direct(int corner, int axis, double[] normals, int at) {
+    int e = edge(corner, axis);
+    nx[e] = normals[at];
+    ny[e] = normals[at + 1];
+    nz[e] = normals[at + 2];
+  }
+
+  /**
+   * The share of the cell that is metal (1).
+   *
+   * @param metal a bit for each corner that is metal; edges between unlike corners have been noted
+   */
+  double share(int metal) {
+    sum = 0;
+    for (int e = 0; e < EDGES; e++) {
+      next[e] = NONE;
+    }
+    for (int f = 0; f < FACES.length; f++) {
+      face(FACES[f], f / 2, metal);
+    }
+    for (int e = 0; e < EDGES; e++) {
+      if (next[e] != NONE) {
+        loop(e);
+      }
+    }
+    return Math.min(1, Math.max(0, sum / 6));
+  }
+
+  /** Adds the metal of a face, run by run of its corners; each run's end joins to its beginning. */
+  private void face(int[] c, int axis, int metal) {
+    for (int i = 0; i < 4; i++) {
+      boolean here = (metal >> c[i] & 1) != 0;
+      boolean before = (metal >> c[(i + 3) % 4] & 1) != 0;
+      if (here && !before) {
+        int entry = between(c[(i + 3) % 4], c[i]);
+        int n = 1;
+        while (n < 4 && (metal >> c[(i + n) % 4] & 1) != 0) {
+          n++;
+        }
+        int exit = between(c[(i + n - 1) % 4], c[(i + n) % 4]);
+        next[entry] = exit;
+        for (int m = 0; m < n - 1; m++) {
+          corner(entry, c[(i + m) % 4], c[(i + m + 1) % 4]);
+        }
+        cornerToEdge(entry, c[(i + n - 1) % 4], exit);
+        meetOnFace(axis, entry, exit);
+        triple(
+            px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
+            qz[entry]);
+      }
+    }
+    boolean whole = true;
+    for (int corner : c) {
+      whole &= (metal >> corner & 1) != 0;
+    }
+    if (whole) {
+      // Faces through the origin add nothing; the others lie one away.
+      sum += (c[0] & c[1] & c[2] & c[3]) != 0 ? 2 : 0;
+    }
+  }
+
+  private static int x(int corner) {
+    return corner & 1;
+  }
+
+  private static int y(int corner) {
+    return corner >> 1 & 1;
+  }
+
+  private static int z(int corner) {
+    return corner >> 2;
+  }
+
+  private void corner(int edge, int a, int b) {
+    triple(px[edge], py[edge], pz[edge], x(a), y(a), z(a), x(b), y(b), z(b));
+  }
+
+  private void cornerToEdge(int edge, int a, int other) {
+    triple(px[edge], py[edge], pz[edge], x(a), y(a), z(a), px[other], py[other], pz[other]);
+  }
+
+  /** Adds six times the volume between the origin and a triangle. */
+  private void triple(
+      double ax,
+      double ay,
+      double az,
+      double bx,
+      double by,
+      double bz,
+      double cx,
+      double cy,
+      double cz) {
+    sum += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+  }
+
+  /** Adds the polygon of surface that begins at an edge, as a fan about its middle. */
+  private void loop(int begin) {
+    double mx = 0;
+    double my = 0;
+    double mz = 0;
+    int n = 0;
+    int e = begin;
+    do {
+      mx += px[e];
+      my += py[e];
+      mz += pz[e];
+      n++;
+      e = next[e];
+    } while (e != begin);
+    meet(begin, mx / n, my / n, mz / n);
+    do {
+      int f = next[e];
+      next[e] = NONE;
+      triple(fx, fy, fz, px[e], py[e], pz[e], qx[e], qy[e], qz[e]);
+      triple(fx, fy, fz, qx[e], qy[e], qz[e], px[f], py[f], pz[f]);
+      e = f;
+    } while (e != begin);
+  }
+
+  /** Where the planes of a face's two crossings meet on it, nearest to their middle. */
+  private void meetOnFace(int axis, int a, int b) {
+    double mx = (px[a] + px[b]) / 2;
+    double my = (py[a] + py[b]) / 2;
+    double mz = (pz[a] + pz[b]) / 2;
+    double au = axis == 0 ? ny[a] : nx[a];
+    double av = axis == 2 ? ny[a] : nz[a];
+    double bu = axis == 0 ? ny[b] : nx[b];
+    double bv = axis == 2 ? ny[b] : nz[b];
+    double offA = off(a, mx, my, mz);
+    double offB = off(b, mx, my, mz);
+    double uu = MIDDLE + au * au + bu * bu;
+    double vv = MIDDLE + av * av + bv * bv;
+    double uv = au * av + bu * bv;
+    double ru = au * offA + bu * offB;
+    double rv = av * offA + bv * offB;
+    double determinant = uu * vv - uv * uv;
+    double u = (vv * ru - uv * rv) / determinant;
+    double v = (uu * rv - uv * ru) / determinant;
+    qx[a] = axis == 0 ? mx : within(mx + u);
+    qy[a] = axis == 1 ? my : within(my + (axis == 0 ? u : v));
+    qz[a] = axis == 2 ? mz : within(mz + v);
+  }
+
+  /** How far the plane of a crossing lies from a place (1). */
+  private double off(int e, double x, double y, double z) {
+    return nx[e] * (px[e] - x) + ny[e] * (py[e] - y) + nz[e] * (pz[e] - z);
+  }
+
+  private double fx;
+  private double fy;
+  private double fz;
+
+  /** Where the planes of a loop meet, nearest to its middle, kept within the cell. */
+  private void meet(int begin, double mx, double my, double mz) {
+    double xx = MIDDLE;
+    double yy = MIDDLE;
+    double zz = MIDDLE;
+    double xy = 0;
+    double yz = 0;
+    double zx = 0;
+    double bx = 0;
+    double by = 0;
+    double bz = 0;
+    int e = begin;
+    do {
+      double off = off(e, mx, my, mz);
+      xx += nx[e] * nx[e];
+      yy += ny[e] * ny[e];
+      zz += nz[e] * nz[e];
+      xy += nx[e] * ny[e];
+      yz += ny[e] * nz[e];
+      zx += nz[e] * nx[e];
+      bx += nx[e] * off;
+      by += ny[e] * off;
+      bz += nz[e] * off;
+      e = next[e];
+    } while (e != begin);
+    double cxx = yy * zz - yz * yz;
+    double cxy = yz * zx - xy * zz;
+    double czx = xy * yz - yy * zx;
+    double cyy = xx * zz - zx * zx;
+    double cyz = xy * zx - xx * yz;
+    double czz = xx * yy - xy * xy;
+    double determinant = xx * cxx + xy * cxy + zx * czx;
+    fx = within(mx + (cxx * bx + cxy * by + czx * bz) / determinant);
+    fy = within(my + (cxy * bx + cyy * by + cyz * bz) / determinant);
+    fz = within(mz + (czx * bx + cyz * by + czz * bz) / determinant);
+  }
+
+  private static double within(double place) {
+    return Math.min(1, Math.max(0, place));
+  }
+}

@@ -1,0 +1,25 @@
+package flankfit.metal;
+
+import flankfit.motion.Extents;
+
+/** The stock before the first move, standing alone. Safe for many readers. */
+public interface StockBody {
+  /** The box that holds it, part frame (mm). */
+  Extents box();
+
+  /**
+   * Signed distance (mm), below 0 in metal: the sign exact, the size never more than the true
+   * distance.
+   */
+  double distance(double x, double y, double z);
+
+  /**
+   * The outward direction at a point of the skin.
+   *
+   * @param target takes the unit vector, 3 long
+   */
+  void normal(double x, double y, double z, double[] target);
+
+  /** Side of the cells that show the stock's own form (mm). */
+  double cell();
+}

@@ -1,0 +1,98 @@
+package flankfit.metal;
+
+import flankfit.motion.Tape;
+import flankfit.setup.Hole;
+import flankfit.setup.SetupSheet;
+import flankfit.setup.Stock;
+import flankfit.setup.Tool;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Stock and cuts of one program.
+ *
+ * @param stock what is there before the first move
+ * @param cuts the moves that take metal away
+ * @param tree the same by place
+ * @param assumptions what was assumed, a sentence each
+ */
+record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumptions) {
+  Workpiece {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** Stock and cuts of a sheet. */
+  static Workpiece of(Tape tape, SetupSheet sheet, Stock stock) {
+    Cuts cuts = Cuts.of(tape, sheet::tool);
+    MoveTree tree = MoveTree.of(cuts);
+    List<String> assumptions = new ArrayList<>();
+    cuts.unknown()
+        .forEach(
+            (number, why) -> assumptions.add("tool " + number + " takes no metal away: " + why));
+    for (Tool tool : sheet.tools()) {
+      tell(tool, assumptions);
+    }
+    List<Hole> there = new ArrayList<>();
+    for (Hole hole : sheet.holes()) {
+      if (hole.boss()) {
+        assumptions.add("boss \"" + hole.name() + "\": only moves of the program shape it");
+      } else if (isThere(hole, stock, cuts, tree, assumptions)) {
+        there.add(hole);
+      }
+    }
+    return new Workpiece(SheetStock.of(stock, there), cuts, tree, assumptions);
+  }
+
+  private static void tell(Tool tool, List<String> assumptions) {
+    if (tool.kind() == Tool.Kind.TAP) {
+      assumptions.add(
+          "tool "
+              + tool.number()
+              + ": the tap leaves a smooth hole on its pitch diameter, its thread is not modelled");
+    }
+    if (tool.kind() == Tool.Kind.BORING_BAR) {
+      assumptions.add("tool " + tool.number() + ": the boring bar is the circle of its tip");
+    }
+  }
+
+  private static boolean isThere(
+      Hole hole, Stock stock, Cuts cuts, MoveTree tree, List<String> assumptions) {
+    if (hole.madeBy().isPresent()) {
+      return hole.madeBy().get() == Hole.MadeBy.STOCK;
+    }
+    boolean made = isMade(hole, stock, cuts, tree);
+    assumptions.add(
+        "hole \""
+            + hole.name()
+            + "\": made-by not stated: "
+            + (made ? "a move of the program makes it" : "no move makes it, so the stock has it"));
+    return !made;
+  }
+
+  /** Whether a tool that does not cut threads passes over the middle of a hole. */
+  private static boolean isMade(Hole hole, Stock stock, Cuts cuts, MoveTree tree) {
+    double bottom = hole.top() - hole.depth().orElse(hole.top() - stock.bottom());
+    double middle = (hole.top() + bottom) / 2;
+    MoveList near = new MoveList();
+    tree.collect(hole.x(), hole.y(), middle, 0, Integer.MAX_VALUE, near);
+    SweptCut cut = new SweptCut();
+    for (int i = 0; i < near.size(); i++) {
+      Tool tool = cuts.body(near.get(i)).orElseThrow().tool();
+      boolean threads = tool.kind() == Tool.Kind.THREAD_MILL || tool.kind() == Tool.Kind.TAP;
+      cuts.load(near.get(i), cut);
+      if (!threads && cut.holds(hole.x(), hole.y(), middle)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Side of the cells that tools and stock want at the finest (mm). */
+  double finest() {
+    double finest = stock.cell();
+    for (int move : tree.moves()) {
+      finest = Math.min(finest, cuts.cell(move));
+    }
+    return finest;
+  }
+}

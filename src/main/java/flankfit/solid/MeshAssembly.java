@@ -1,0 +1,142 @@
+package flankfit.solid;
+
+import java.util.Arrays;
+
+/** Puts the columns of a mesh together. */
+final class MeshAssembly {
+  private static final int POINTS_IN_PIECE = 1024;
+  private static final int STEPS = 4;
+
+  private final Solid solid;
+  private final Polygons.Source source;
+  private final Triangles triangles;
+  private final double step;
+  private final Workers workers;
+
+  MeshAssembly(
+      Solid solid, Polygons.Source source, Triangles triangles, double step, Workers workers) {
+    this.solid = solid;
+    this.source = source;
+    this.triangles = triangles;
+    this.step = step;
+    this.workers = workers;
+  }
+
+  Mesh mesh() {
+    Vertices vertices = source.vertices();
+    int sheets = vertices.count();
+    int middles = source.middles().count();
+    int centres = triangles.centres.length;
+    double[] places = new double[3 * (sheets + middles + centres)];
+    System.arraycopy(vertices.places, 0, places, 0, 3 * sheets);
+    int sheetPoints = vertices.normals.length / 3;
+    int[] pointVertices = new int[sheetPoints + 2 * middles + centres];
+    float[] normals = new float[3 * pointVertices.length];
+    for (int vertex = 0; vertex < sheets; vertex++) {
+      for (int p = vertices.normalStarts[vertex]; p < vertices.normalStarts[vertex + 1]; p++) {
+        pointVertices[p] = vertex;
+      }
+    }
+    for (int i = 0; i < 3 * sheetPoints; i++) {
+      normals[i] = (float) vertices.normals[i];
+    }
+    for (int end = 0; end < 2 * middles; end++) {
+      pointVertices[sheetPoints + end] = sheets + end / 2;
+      for (int axis = 0; axis < 3; axis++) {
+        places[3 * (sheets + end / 2) + axis] = PolygonCutter.middlePlace(source, end / 2, axis);
+        normals[3 * (sheetPoints + end) + axis] =
+            (float) source.hermite().normal(source.middles().edges()[end], axis);
+      }
+    }
+    for (int centre = 0; centre < centres; centre++) {
+      int point = sheetPoints + 2 * middles + centre;
+      int vertex = sheets + middles + centre;
+      pointVertices[point] = vertex;
+      for (int axis = 0; axis < 3; axis++) {
+        places[3 * vertex + axis] = source.hermite().place(triangles.centres[centre], axis);
+        normals[3 * point + axis] =
+            (float) source.hermite().normal(triangles.centres[centre], axis);
+      }
+    }
+    return new Mesh(
+        places,
+        pointVertices,
+        normals,
+        openness(places, pointVertices, normals),
+        triangles.points,
+        triangles.makers,
+        creases());
+  }
+
+  /** How far the air reaches along each normal, near steps weighing more. */
+  private byte[] openness(double[] places, int[] pointVertices, float[] normals) {
+    byte[] result = new byte[pointVertices.length];
+    if (!(step > 0)) {
+      Arrays.fill(result, (byte) 255);
+      return result;
+    }
+    workers.run(
+        result.length,
+        POINTS_IN_PIECE,
+        () ->
+            (piece, from, to) -> {
+              for (int point = from; point < to; point++) {
+                result[point] = (byte) open(places, 3 * pointVertices[point], normals, 3 * point);
+              }
+            });
+    return result;
+  }
+
+  private int open(double[] places, int at, float[] normals, int n) {
+    double sum = 0;
+    double weights = 0;
+    double distance = step;
+    double weight = 1;
+    for (int i = 0; i < STEPS; i++) {
+      double value =
+          solid.value(
+              places[at] + distance * normals[n],
+              places[at + 1] + distance * normals[n + 1],
+              places[at + 2] + distance * normals[n + 2]);
+      sum += weight * Math.max(0, Math.min(1, value / distance));
+      weights += weight;
+      distance *= 2;
+      weight /= 2;
+    }
+    return (int) Math.round(255 * sum / weights);
+  }
+
+  private int[] creases() {
+    IntColumn found = new IntColumn();
+    GridEdges edges = source.edges();
+    Sheets sheets = source.sheets();
+    for (int edge = 0; edge < edges.count(); edge++) {
+      for (int quadrant = 0; quadrant < 4; quadrant++) {
+        int leaf = edges.leaf(edge, quadrant);
+        int next = edges.leaf(edge, quadrant + 1 & 3);
+        if (leaf != next) {
+          int a = sheets.vertex(leaf, edge);
+          int b = sheets.vertex(next, edge);
+          // most vertices have one normal; then there is nothing to ask
+          if (hasCrease(a) && hasCrease(b)) {
+            int other = Polygons.across(source.cells(), edges, sheets, edge, quadrant);
+            if (edge < other && differ(a, edge, other) && differ(b, edge, other)) {
+              found.add(a);
+              found.add(b);
+            }
+          }
+        }
+      }
+    }
+    return IntColumn.joined(new IntColumn[] {found});
+  }
+
+  private boolean hasCrease(int vertex) {
+    int[] starts = source.vertices().normalStarts;
+    return starts[vertex + 1] - starts[vertex] > 1;
+  }
+
+  private boolean differ(int vertex, int edge, int other) {
+    return Triangles.point(source, vertex, edge) != Triangles.point(source, vertex, other);
+  }
+}

@@ -1,0 +1,101 @@
+package flankfit.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command {@code metal}, as a process. */
+class MetalCommandTest {
+  private static final String PROGRAM =
+      Path.of("sample-programs", "filter-housing-m20.nc").toString();
+
+  @TempDir private Path folder;
+
+  private static FlankfitProcess metal(String... more) throws Exception {
+    String[] all = new String[more.length + 4];
+    all[0] = "metal";
+    all[1] = PROGRAM;
+    all[2] = "--cell";
+    all[3] = "0.2";
+    System.arraycopy(more, 0, all, 4, more.length);
+    return FlankfitProcess.run(all);
+  }
+
+  @Test
+  void text_tells_what_each_tool_took_away() throws Exception {
+    FlankfitProcess run = metal();
+    assertThat(run.status()).isZero();
+    assertThat(run.out())
+        .contains("stock, block", "T4 thread mill 14 mm", "left", "A prediction is no inspection");
+  }
+
+  @Test
+  void json_fits_its_schema_and_its_volumes_add_up() throws Exception {
+    Path mesh = folder.resolve("port.stl");
+    FlankfitProcess run = metal("--format", "json", "--mesh", mesh.toString());
+    JsonNode answer = new ObjectMapper().readTree(run.out());
+    assertThat(JsonShape.faults("metal", answer)).isEmpty();
+    // 80 x 60 x 30 less a bore of 18.5 by 22 and a countersink of 21 by 90 degrees, closed forms
+    double bore = Math.PI / 4 * 18.5 * 18.5 * 22;
+    double sink = Math.PI * 1.25 / 3 * (10.5 * 10.5 + 10.5 * 9.25 - 2 * 9.25 * 9.25);
+    double stock = answer.get("stockVolume").asDouble();
+    assertThat(stock).isCloseTo(80 * 60 * 30 - bore - sink, within(0.001 * 144000));
+    double removed = answer.get("removedVolume").asDouble();
+    assertThat(removed).isEqualTo(answer.get("byTool").get(0).get("removed").asDouble());
+    assertThat(stock - removed).isCloseTo(answer.get("remainingVolume").asDouble(), within(1e-6));
+    // binary STL: 80 bytes, a count, 50 bytes a facet
+    byte[] stl = Files.readAllBytes(mesh);
+    assertThat((stl.length - 84) % 50).isZero();
+    assertThat(stl.length).isGreaterThan(100_000);
+  }
+
+  @Test
+  void a_picture_is_drawn_cut_open() throws Exception {
+    Path image = folder.resolve("port.png");
+    FlankfitProcess run =
+        metal("--image", image.toString(), "--section", "y=0", "--by-tool", "--size", "500x400");
+    assertThat(run.status()).as(run.err()).isZero();
+    BufferedImage seen = ImageIO.read(image.toFile());
+    assertThat(seen.getWidth()).isEqualTo(500);
+    assertThat(seen.getHeight()).isEqualTo(400);
+  }
+
+  @Test
+  void wrong_requests_say_what_would_be_right() throws Exception {
+    wrong("z=high", "--section", "z=high");
+    wrong("write x=0, y=12.5 or z=-8", "--section", "w=3");
+    wrong("port A", "--close", "port B");
+    wrong(".stl", "--mesh", folder.resolve("port.obj").toString());
+    wrong("line 99 moves nothing", "--to", "99");
+  }
+
+  private static void wrong(String told, String... more) throws Exception {
+    FlankfitProcess run = metal(more);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains(told, "fix").doesNotContain("\tat ");
+  }
+
+  @Test
+  void cells_that_do_not_fit_into_the_memory_are_refused_with_what_would() throws Exception {
+    FlankfitProcess run = FlankfitProcess.run("metal", PROGRAM, "--cell", "0.01", "--memory", "16");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("0.01 mm", "fit").doesNotContain("\tat ");
+  }
+
+  @Test
+  void a_sheet_without_stock_is_told() throws Exception {
+    Path program = Files.copy(Path.of(PROGRAM), folder.resolve("bare.nc"));
+    FlankfitProcess run = FlankfitProcess.run("metal", program.toString());
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("no stock", "add [stock]").doesNotContain("\tat ");
+  }
+}
