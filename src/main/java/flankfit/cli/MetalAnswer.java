@@ -1,10 +1,10 @@
 package flankfit.cli;
 
+import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.metal.Balance;
 import flankfit.metal.Metal;
 import flankfit.metal.Removed;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * @param stockVolume volume before the first move (mm³)
  * @param remainingVolume volume that is left (mm³)
  * @param byTool volume that each tool took away (mm³), by number
- * @param collisions what the metal shows that should not be, by place
+ * @param collisions what touches metal or a clamp that should not, by place
  * @param findings these and all others of the program, by place
  * @param assumptions what was assumed, a sentence each
  */
@@ -32,6 +32,9 @@ record MetalAnswer(
     List<Finding> collisions,
     List<Finding> findings,
     List<String> assumptions) {
+  /** Rules that tell of touching. */
+  private static final Set<Code> TOUCHING = Set.of(Code.HZ01, Code.HZ07, Code.HZ09);
+
   MetalAnswer {
     collisions = List.copyOf(collisions);
     findings = List.copyOf(findings);
@@ -47,15 +50,18 @@ record MetalAnswer(
     }
     Set<String> assumptions = new LinkedHashSet<>(job.interpretation().assumptions());
     assumptions.addAll(metal.assumptions());
-    List<Finding> collisions = new ArrayList<>();
+    assumptions.add(
+        "neck, shank and holder are not tried against the metal; what is told of touching comes of"
+            + " the rules on rapids, clamps and depths");
+    List<Finding> findings = job.interpretation().findings();
     return new MetalAnswer(
         metal,
         moves,
         balance.stock(),
         balance.left(),
         byTool,
-        collisions,
-        job.interpretation().findings(),
+        findings.stream().filter(f -> TOUCHING.contains(f.code())).toList(),
+        findings,
         List.copyOf(assumptions));
   }
 

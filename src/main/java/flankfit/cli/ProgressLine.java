@@ -1,6 +1,7 @@
 package flankfit.cli;
 
 import flankfit.metal.MetalProgress;
+import picocli.CommandLine;
 
 /** Tells on a console's error stream how far long work has come, from the first second on. */
 final class ProgressLine implements MetalProgress, AutoCloseable {
@@ -9,7 +10,7 @@ final class ProgressLine implements MetalProgress, AutoCloseable {
 
   private final String work;
   private final Terminal terminal;
-  private final boolean console = System.console() != null;
+  private final boolean console = CommandLine.Help.Ansi.AUTO.enabled();
   private final long start = System.nanoTime();
   private long told;
   private boolean written;

@@ -63,25 +63,25 @@ public final class BodyRenderer implements AutoCloseable {
     walls.upload(scene.walls());
     Point origin = scene.faces().origin();
     creases.upload(lines(scene.creases(), origin, LineStyles.BODY_CREASE));
-    double[] edges = scene.cut().map(BodyScene.Cut::outline).orElseGet(() -> new double[0]);
+    Coordinates edges = scene.cut().map(BodyScene.Cut::outline).orElse(Coordinates.NONE);
     outline.upload(lines(edges, origin, LineStyles.SECTION_EDGE));
-    double[] closed = scene.cut().map(BodyScene.Cut::cap).orElseGet(() -> new double[0]);
-    capVertices = closed.length / 3;
-    FloatBuffer data = MemoryUtil.memAllocFloat(Math.max(1, closed.length));
-    for (int i = 0; i < closed.length; i++) {
-      data.put(i, (float) (closed[i] - origin.axis(i % 3)));
+    Coordinates closed = scene.cut().map(BodyScene.Cut::cap).orElse(Coordinates.NONE);
+    capVertices = closed.size() / 3;
+    FloatBuffer data = MemoryUtil.memAllocFloat(Math.max(1, closed.size()));
+    for (int i = 0; i < closed.size(); i++) {
+      data.put(i, (float) (closed.at(i) - origin.axis(i % 3)));
     }
     glBindBuffer(GL_ARRAY_BUFFER, capBuffer);
     glBufferData(GL_ARRAY_BUFFER, data, GL_STATIC_DRAW);
     MemoryUtil.memFree(data);
   }
 
-  private static LineStore lines(double[] ends, Point origin, int style) {
+  private static LineStore lines(Coordinates ends, Point origin, int style) {
     LineStore store = new LineStore(origin);
-    for (int i = 0; i + 5 < ends.length; i += 6) {
+    for (int i = 0; i + 5 < ends.size(); i += 6) {
       store.segment(
-          new Point(ends[i], ends[i + 1], ends[i + 2]),
-          new Point(ends[i + 3], ends[i + 4], ends[i + 5]),
+          new Point(ends.at(i), ends.at(i + 1), ends.at(i + 2)),
+          new Point(ends.at(i + 3), ends.at(i + 4), ends.at(i + 5)),
           style);
     }
     return store;

@@ -20,7 +20,7 @@ public record BodyScene(
     BodyFaces faces,
     BodyFaces walls,
     List<ThreadRegion> regions,
-    double[] creases,
+    Coordinates creases,
     Optional<Cut> cut,
     List<KeyRow> key) {
   /** Regions at most; the shader counts on it. */
@@ -38,7 +38,7 @@ public record BodyScene(
     if (regions.size() > MOST_REGIONS) {
       throw new IllegalArgumentException("at most " + MOST_REGIONS + " walls: " + regions.size());
     }
-    creases = creases.clone();
+    Objects.requireNonNull(creases, "creases");
     key = List.copyOf(key);
   }
 
@@ -53,10 +53,10 @@ public record BodyScene(
    * @param outline edges of the cut, six numbers a piece (mm)
    */
   public record Cut(
-      double nx, double ny, double nz, double distance, double[] cap, double[] outline) {
+      double nx, double ny, double nz, double distance, Coordinates cap, Coordinates outline) {
     public Cut {
-      cap = cap.clone();
-      outline = outline.clone();
+      Objects.requireNonNull(cap, "cap");
+      Objects.requireNonNull(outline, "outline");
     }
   }
 

@@ -54,7 +54,7 @@ public final class MeshFaces {
   }
 
   /** The crease lines of a mesh: six numbers a piece (mm). */
-  public static double[] creases(Mesh mesh) {
+  public static Coordinates creases(Mesh mesh) {
     double[] ends = new double[6 * mesh.creaseCount()];
     for (int i = 0; i < mesh.creaseCount(); i++) {
       for (int end = 0; end < 2; end++) {
@@ -64,6 +64,6 @@ public final class MeshFaces {
         ends[6 * i + 3 * end + 2] = mesh.z(v);
       }
     }
-    return ends;
+    return new Coordinates(ends);
   }
 }

@@ -182,8 +182,8 @@ public final class MetalScene {
                 -plane.normalY(),
                 -plane.normalZ(),
                 -plane.offset(),
-                cap,
-                outline)));
+                new Coordinates(cap),
+                new Coordinates(outline))));
   }
 
   private static void put(Section section, int point, double[] target, int at) {

@@ -36,7 +36,7 @@ class BodyPictureTest {
         faces,
         new BodyFaces(new Point(3, -2, 1)),
         List.of(),
-        new double[0],
+        Coordinates.NONE,
         cut,
         List.of(new BodyScene.KeyRow(0xD8D8D8, "steel")));
   }
@@ -73,7 +73,7 @@ class BodyPictureTest {
     double[] outline = {
       -20, 0, -12, 20, 0, -12, 20, 0, -12, 20, 0, 0, 20, 0, 0, -20, 0, 0, -20, 0, 0, -20, 0, -12
     };
-    return new BodyScene.Cut(0, 1, 0, 0, cap, outline);
+    return new BodyScene.Cut(0, 1, 0, 0, new Coordinates(cap), new Coordinates(outline));
   }
 
   @Test
