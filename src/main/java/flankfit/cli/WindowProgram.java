@@ -8,16 +8,19 @@ import flankfit.gauge.ThreadAnswer;
 import flankfit.unit.LengthUnit;
 import flankfit.window.ProgramSource;
 import flankfit.window.UnreadableProgramException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The program that a window was asked for. */
 final class WindowProgram implements ProgramSource {
   private final ProgramOptions program;
+  private volatile List<Path> subprograms = List.of();
 
   WindowProgram(ProgramOptions program) {
     this.program = program;
@@ -29,11 +32,16 @@ final class WindowProgram implements ProgramSource {
   }
 
   @Override
+  public List<Path> files() {
+    return Stream.concat(program.watched().stream(), subprograms.stream()).toList();
+  }
+
+  @Override
   public Text read() throws UnreadableProgramException {
     try {
       return first();
     } catch (RequestException e) {
-      throw new UnreadableProgramException(e.findings().get(0).what());
+      throw new UnreadableProgramException(e.findings());
     }
   }
 
@@ -45,7 +53,7 @@ final class WindowProgram implements ProgramSource {
       }
       return Optional.of(text(program.readBeginning(most)));
     } catch (RequestException e) {
-      throw new UnreadableProgramException(e.findings().get(0).what());
+      throw new UnreadableProgramException(e.findings());
     }
   }
 
@@ -58,7 +66,8 @@ final class WindowProgram implements ProgramSource {
     return text(program.read());
   }
 
-  private static Text text(ProgramOptions.Texts texts) throws RequestException {
+  private Text text(ProgramOptions.Texts texts) throws RequestException {
+    subprograms = texts.subprograms().stream().map(t -> Path.of(t.file())).toList();
     return new Text(
         texts.text(),
         texts.sheet(),

@@ -27,9 +27,9 @@ record Layout(float width, float height, float scale, boolean explained) {
     return 30 * scale;
   }
 
-  /** Height of the time band below the scene. */
+  /** Height of the time band and the operations below the scene. */
   float band() {
-    return 44 * scale;
+    return 60 * scale;
   }
 
   /** Width of the program and the state at the right. */

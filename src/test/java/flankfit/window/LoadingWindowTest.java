@@ -138,7 +138,7 @@ class LoadingWindowTest {
     Xdotool.run("key", "End");
     after.add(await("another frame", s -> s.frames > done.frames).stage);
     assertThat(after).containsExactly(Stage.DONE);
-    Xdotool.run("key", "Escape");
+    Xdotool.run("key", "q");
   }
 
   private Seen await(String what, Predicate<Seen> condition) {

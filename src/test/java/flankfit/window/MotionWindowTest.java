@@ -117,7 +117,7 @@ class MotionWindowTest {
 
   private void script() {
     press("Right", s -> s.line == 4);
-    press("n", s -> s.line == 6);
+    press("Right", s -> s.line == 6);
     press("Left", s -> s.line == 4);
     press("End", s -> s.line == 28);
     press("Home", s -> s.line == 3);
@@ -129,7 +129,7 @@ class MotionWindowTest {
     press("u", s -> s.unit == LengthUnit.MILLIMETRE);
     press("b", s -> s.explained);
     press("b", s -> !s.explained);
-    press("h", s -> s.help);
+    press("question", s -> s.help);
     press("Escape", s -> !s.help);
     double scale = seen.scale;
     Xdotool.run("mousemove", "300", "300");
