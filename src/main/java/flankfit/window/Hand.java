@@ -2,7 +2,6 @@ package flankfit.window;
 
 import static org.lwjgl.glfw.GLFW.*;
 
-import imgui.ImGui;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -168,10 +167,11 @@ final class Hand implements AutoCloseable {
 
   /** Whether the pointer is over the scene and over no panel that lies on it. */
   private boolean isInScene() {
+    int told = Math.min(ProblemPanel.MOST, state.desk().problems().size());
     return state.desk().over() == Desk.Over.NOTHING
         && !state.desk().isWelcome()
         && layout.inScene(column, row)
-        && !ImGui.getIO().getWantCaptureMouse();
+        && !layout.inProblems(column, row, told);
   }
 
   private void button(int button, int action, int mods) {

@@ -7,7 +7,8 @@ import imgui.flag.ImGuiWindowFlags;
 
 /** What went wrong: what, where, why, how to mend it. The sheet below stays as it was. */
 final class ProblemPanel {
-  private static final int MOST = 6;
+  /** So many are told in full. */
+  static final int MOST = 6;
 
   private final ViewState state;
 
@@ -23,10 +24,10 @@ final class ProblemPanel {
     float s = paper.scale();
     Layout layout = paper.layout();
     int shown = Math.min(MOST, problems.size());
-    float width = Math.min(760 * s, layout.width() - 60 * s);
-    float height = Math.min((54 + 118 * shown) * s, layout.height() - layout.header() - 60 * s);
-    float x = (layout.width() - width) / 2;
-    float y = layout.header() + 18 * s;
+    float width = layout.problemsWidth();
+    float height = layout.problemsHeight(shown);
+    float x = layout.problemsLeft();
+    float y = layout.problemsTop();
     Panels.begin("problems", x, y, width, height, ImGuiWindowFlags.NoFocusOnAppearing);
     ImDrawList list = ImGui.getWindowDrawList();
     int alarm = PaperStyle.ink(paper.palette().alarm());

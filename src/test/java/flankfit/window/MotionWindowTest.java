@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,7 @@ class MotionWindowTest {
   void keys_and_pointer_do_what_the_help_says() throws Exception {
     Path file = folder.resolve("window.properties");
     new Preferences(1000, 640, View.ISO, Theme.LIGHT, Optional.empty()).write(file);
+    AtomicReference<ViewState> shown = new AtomicReference<>();
     CompletableFuture<Void> hand =
         CompletableFuture.runAsync(
             () -> {
@@ -62,10 +64,13 @@ class MotionWindowTest {
               Xdotool.focus();
               script();
             });
+    // A window that waits for events draws no frame: it must be told from outside.
+    hand.whenComplete((done, failure) -> shown.get().quit());
     MotionWindow.open(
         WindowSamples.thread(),
         file,
         (state, loop) -> {
+          shown.set(state);
           seen =
               new Seen(
                   loop.frames(),
@@ -77,9 +82,6 @@ class MotionWindowTest {
                   state.explains(),
                   state.camera().millimetresPerPixel(),
                   GL33C.glGetError());
-          if (hand.isCompletedExceptionally()) {
-            state.quit();
-          }
         });
     hand.get(10, TimeUnit.SECONDS);
     Preferences kept = Preferences.read(file);
