@@ -114,8 +114,8 @@ final class BandPanel {
       list.addRectFilled(Math.max(free, from), top, end, top + (here ? 2 : 1) * s, ink);
       String label = labels.get(i);
       ImGui.calcTextSize(size, label);
-      if (size.x < to - from - 4 * s) {
-        list.addText(from, top + 2 * s, ink, label);
+      if (size.x < to - from - 8 * s) {
+        list.addText(from + 4 * s, top + 2 * s, ink, label);
       }
       free = end + s;
     }

@@ -5,7 +5,7 @@ import java.util.Locale;
 /** How well typed letters fit a text: all of them must be in it, in order. */
 final class Fuzzy {
   private static final int AT_WORD = 8;
-  private static final int NEXT = 6;
+  private static final int NEXT = 9;
   private static final int FIRST = 4;
 
   private Fuzzy() {}

@@ -14,7 +14,7 @@ import java.util.Objects;
 record Operation(int first, int last, int tool, Kind kind, String name) {
   /** What an operation does. */
   enum Kind {
-    /** A helix in a hole that wants a thread, or any helix of a turn where no hole is known. */
+    /** A helix of a thread mill or in a hole that wants a thread; any, where neither is known. */
     THREAD,
     /** Other work at a hole. */
     HOLE,

@@ -4,8 +4,11 @@ import flankfit.motion.MoveKind;
 import flankfit.motion.Plane;
 import flankfit.motion.Tape;
 import flankfit.setup.Hole;
+import flankfit.setup.SetupSheet;
+import flankfit.setup.Tool;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a program does one after the other. A run of moves ends at a tool change and before a rapid
@@ -43,8 +46,8 @@ final class Operations {
             .toArray();
   }
 
-  /** The operations of a tape over the holes of a sheet; takes time in proportion to the moves. */
-  static Operations of(Tape tape, List<Hole> holes) {
+  /** The operations of a tape with its sheet; takes time in proportion to the moves. */
+  static Operations of(Tape tape, SetupSheet setup) {
     List<Operation> found = new ArrayList<>();
     Run run = null;
     for (int move = 0; move < tape.size(); move++) {
@@ -52,7 +55,7 @@ final class Operations {
         if (run != null) {
           join(found, run.operation());
         }
-        run = new Run(tape, holes, move);
+        run = new Run(tape, setup, move);
       }
       run.take(move);
     }
@@ -95,6 +98,7 @@ final class Operations {
   /** A run of moves. */
   private static final class Run {
     private final Tape tape;
+    private final SetupSheet setup;
     private final List<Hole> holes;
     private final int first;
     private final int tool;
@@ -103,9 +107,10 @@ final class Operations {
     private int hole = -1;
     private boolean helix;
 
-    Run(Tape tape, List<Hole> holes, int first) {
+    Run(Tape tape, SetupSheet setup, int first) {
       this.tape = tape;
-      this.holes = holes;
+      this.setup = setup;
+      this.holes = setup.holes();
       this.first = first;
       this.tool = tape.state(first).tool();
     }
@@ -150,11 +155,15 @@ final class Operations {
       if (!feeds) {
         return new Operation(first, last, tool, Operation.Kind.TRAVEL, "");
       }
+      Optional<Tool> mill = setup.tool(tool);
+      boolean threads = mill.isPresent() && mill.get().teeth().isPresent();
       if (hole < 0) {
-        Operation.Kind kind = helix && holes.isEmpty() ? Operation.Kind.THREAD : Operation.Kind.CUT;
-        return new Operation(first, last, tool, kind, kind == Operation.Kind.CUT ? "" : "helix");
+        // Where neither hole nor tool is known, a helix is taken for a thread.
+        boolean thread = helix && holes.isEmpty() && (mill.isEmpty() || threads);
+        Operation.Kind kind = thread ? Operation.Kind.THREAD : Operation.Kind.CUT;
+        return new Operation(first, last, tool, kind, thread ? "helix" : "");
       }
-      boolean thread = helix && holes.get(hole).thread().isPresent();
+      boolean thread = helix && (threads || holes.get(hole).thread().isPresent());
       Operation.Kind kind = thread ? Operation.Kind.THREAD : Operation.Kind.HOLE;
       return new Operation(first, last, tool, kind, holes.get(hole).name());
     }

@@ -5,6 +5,7 @@ import flankfit.motion.MoveKind;
 import flankfit.motion.Point;
 import flankfit.motion.Tape;
 import flankfit.picture.Camera;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -17,7 +18,7 @@ final class Picker {
   static final double REACH = 6;
 
   /** Moves looked at for one pick; more would hold up the frame. */
-  static final int MOST_MOVES = 200_000;
+  static final int MOST_MOVES = 40_000;
 
   private static final int MOST_CHORDS = 1000;
 
@@ -52,21 +53,20 @@ final class Picker {
     column = atColumn;
     row = atRow;
     best = Optional.empty();
-    int[] near = new int[boxes.groups()];
+    long[] near = new long[boxes.groups()];
     int count = 0;
     for (int group = 0; group < boxes.groups(); group++) {
       if (isNear(group)) {
-        near[count++] = group;
+        near[count++] = key(group);
       }
     }
+    Arrays.sort(near, 0, count);
     int seen = 0;
     for (int i = 0; i < count && seen < MOST_MOVES; i++) {
-      int next = nearest(near, i, count);
-      if (best.isPresent() && nearDepth(near[next]) < bestDepth - depthRoom()) {
+      int group = (int) near[i];
+      if (best.isPresent() && nearDepth(group) < bestDepth - depthRoom()) {
         break;
       }
-      int group = near[next];
-      near[next] = near[i];
       for (int move = boxes.first(group); move < boxes.end(group); move++) {
         test(move);
       }
@@ -75,22 +75,16 @@ final class Picker {
     return best;
   }
 
-  /** Of the groups not yet looked at, the one that comes nearest to the eye. */
-  private int nearest(int[] near, int from, int count) {
-    // A selection sort over all of many would cost more than it saves.
-    int end = Math.min(count, from + 512);
-    int found = from;
-    for (int i = from + 1; i < end; i++) {
-      if (nearDepth(near[i]) > nearDepth(near[found])) {
-        found = i;
-      }
-    }
-    return found;
+  /** Orders groups by how near they come to the eye, the nearest first; holds the group below. */
+  private long key(int group) {
+    int bits = Float.floatToIntBits((float) -nearDepth(group));
+    int order = bits ^ (bits >> 31 & 0x7FFFFFFF); // as whole numbers in the order of the floats
+    return (long) order << 32 | group;
   }
 
   /** Places whose depths differ by less count as equally near (mm). */
   private double depthRoom() {
-    return 2 * camera.millimetresPerPixel();
+    return 1.5 * reach * camera.millimetresPerPixel();
   }
 
   private boolean isNear(int group) {
@@ -128,10 +122,14 @@ final class Picker {
             ? Math.min(
                 MOST_CHORDS, Chords.count(tape, move, 0.5 * camera.millimetresPerPixel()))
             : 1;
-    tape.pointAt(move, 0, p);
+    p[0] = tape.fromX(move);
+    p[1] = tape.fromY(move);
+    p[2] = tape.fromZ(move);
     double c0 = camera.column(p[0], p[1], p[2]);
     double r0 = camera.row(p[0], p[1], p[2]);
     end(move, 0, c0, r0);
+    double nearest = Double.MAX_VALUE; // of the stretch of chords within reach
+    double share = 0;
     for (int i = 1; i <= chords; i++) {
       tape.pointAt(move, (double) i / chords, p);
       double c1 = camera.column(p[0], p[1], p[2]);
@@ -142,9 +140,14 @@ final class Picker {
       double t = square > 0 ? ((column - c0) * dc + (row - r0) * dr) / square : 0;
       t = Math.max(0, Math.min(1, t));
       double distance = Math.hypot(c0 + t * dc - column, r0 + t * dr - row);
-      if (distance <= reach) {
+      if (distance <= reach && distance < nearest) {
+        nearest = distance;
+        share = (i - 1 + t) / chords;
+      }
+      if (nearest <= reach && (distance > reach || i == chords)) {
         // An end is meant where it is near: the line itself counts as a little farther.
-        offer(Pick.Kind.LINE, move, (i - 1 + t) / chords, reach + distance);
+        offer(Pick.Kind.LINE, move, share, reach + nearest);
+        nearest = Double.MAX_VALUE;
       }
       c0 = c1;
       r0 = r1;
@@ -179,7 +182,6 @@ final class Picker {
     if (isBetter(depth, distance)) {
       keep(new Pick(kind, move, share, new Point(p[0], p[1], p[2])), depth, distance);
     }
-    tape.pointAt(move, share, p);
   }
 
   private void take(Pick.Kind kind, int move, double share, Point at, double distance) {

@@ -50,6 +50,11 @@ final class Search {
     }
   }
 
+  /** Looks for the same text in other lines. */
+  void again(List<String> lines) {
+    look(job.text, lines);
+  }
+
   private void run(Job mine) {
     int[] lines = new int[64];
     int count = 0;

@@ -30,7 +30,7 @@ final class Survey {
   /** Of a program of which all is known. */
   static Survey of(WindowInput input, Steps steps) {
     return new Survey(
-            Operations.of(input.tape(), input.setup().holes()),
+            Operations.of(input.tape(), input.setup()),
             MoveBoxes.of(input.tape()),
             NONE.marks,
             NONE.findingMoves)

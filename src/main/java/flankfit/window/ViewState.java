@@ -99,6 +99,9 @@ final class ViewState {
       desk.problems(List.of());
       eye.look(eye.view(), now.scene());
     }
+    if (now.whole() && search.isOn()) {
+      search.again(now.input().programLines());
+    }
     if (!now.problems().equals(before.problems())) {
       desk.problems(now.problems());
     }
@@ -393,6 +396,9 @@ final class ViewState {
       course.toTime(steps().until(steps().endOfBlock(steps().at(time))));
     } else {
       course.toTime(time);
+    }
+    if (!playback.isPlaying()) {
+      desk.notice("the end of the program");
     }
     return playback.isPlaying();
   }
