@@ -54,8 +54,7 @@ public final class Main {
     line.getSubcommands()
         .get("window")
         .getHelpSectionMap()
-        .put(
-            CommandLine.Model.UsageMessageSpec.SECTION_KEY_FOOTER, help -> WindowCommand.footer());
+        .put(CommandLine.Model.UsageMessageSpec.SECTION_KEY_FOOTER, help -> WindowCommand.footer());
     line.setExecutionExceptionHandler(new ExecutionFailure(terminal));
     return line;
   }

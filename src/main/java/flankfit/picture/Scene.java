@@ -193,7 +193,8 @@ public final class Scene {
    */
   public Scene withMajorDiameters(Map<String, Double> diameters) {
     return new Scene(
-        ground, tape, setup, title, position, share, diameters, passes, kinds, feeds, bounds, reach);
+        ground, tape, setup, title, position, share, diameters, passes, kinds, feeds, bounds,
+        reach);
   }
 
   /**

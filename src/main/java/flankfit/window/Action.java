@@ -37,6 +37,9 @@ record Action(
 
   /** Its keys as people read them, those of the keypad left out; empty for none. */
   String keyWords() {
-    return keys.stream().filter(k -> !k.isOnKeypad()).map(KeyStroke::words).collect(Collectors.joining("  "));
+    return keys.stream()
+        .filter(k -> !k.isOnKeypad())
+        .map(KeyStroke::words)
+        .collect(Collectors.joining("  "));
   }
 }

@@ -13,8 +13,8 @@ import imgui.ImVec2;
 import java.util.List;
 
 /**
- * Time as a band below the scene: feed thick, rapids thin, a mark for each finding, and below it the
- * operations as lengths with their names.
+ * Time as a band below the scene: feed thick, rapids thin, a mark for each finding, and below it
+ * the operations as lengths with their names.
  */
 final class BandPanel {
   private final ViewState state;
@@ -76,8 +76,7 @@ final class BandPanel {
       }
     }
     float x = left + (float) (state.course().seconds() / whole) * room;
-    list.addRectFilled(
-        x - s, middle - 11 * s, x + s, top + 50 * s, PaperStyle.ink(palette.ink()));
+    list.addRectFilled(x - s, middle - 11 * s, x + s, top + 50 * s, PaperStyle.ink(palette.ink()));
     ImGui.pushFont(style.small());
     list.addText(left + room + 14 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), clock);
     list.addText(26 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), "time");
@@ -107,8 +106,7 @@ final class BandPanel {
       if (to < free) {
         continue;
       }
-      boolean here =
-          state.position() >= operation.first() && state.position() <= operation.last();
+      boolean here = state.position() >= operation.first() && state.position() <= operation.last();
       int ink = PaperStyle.ink(here ? palette.ink() : palette.softInk());
       float end = Math.max(from + s, to - 2 * s);
       list.addRectFilled(Math.max(free, from), top, end, top + (here ? 2 : 1) * s, ink);

@@ -30,7 +30,10 @@ final class DepthLine {
   void draw(
       PaperStyle style, Layout layout, Theme.Palette palette, double x, double y, float pixels) {
     Camera camera = state.camera();
-    if (!camera.showsDepth() || !layout.inScene(x, y) || state.desk().over() != Desk.Over.NOTHING || state.desk().isWelcome()) {
+    if (!camera.showsDepth()
+        || !layout.inScene(x, y)
+        || state.desk().over() != Desk.Over.NOTHING
+        || state.desk().isWelcome()) {
       return;
     }
     float s = style.scale();

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What lies over the sheet: the palette, a search, the page of keys, errors; and wishes for files. */
+/**
+ * What lies over the sheet: the palette, a search, the page of keys, errors; and wishes for files.
+ */
 final class Desk {
   private Over over = Over.NOTHING;
   private boolean welcome;

@@ -13,8 +13,7 @@ final class EntryLine {
    *
    * @param empty shown while nothing is typed
    */
-  static void draw(
-      ImDrawList list, Paper paper, float x, float y, TextEntry entry, String empty) {
+  static void draw(ImDrawList list, Paper paper, float x, float y, TextEntry entry, String empty) {
     float s = paper.scale();
     String text = entry.text();
     ImVec2 size = new ImVec2();

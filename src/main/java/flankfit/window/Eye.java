@@ -102,8 +102,7 @@ final class Eye {
       pan(columns, rows);
       return;
     }
-    part.turn(
-        part.azimuth() - columns * TURN_PER_PIXEL, part.elevation() + rows * TURN_PER_PIXEL);
+    part.turn(part.azimuth() - columns * TURN_PER_PIXEL, part.elevation() + rows * TURN_PER_PIXEL);
     standing = Optional.empty();
   }
 

@@ -121,7 +121,9 @@ final class FlatPath {
     return complete;
   }
 
-  /** A number of a chord (mm): 0 across and 1 height of its start, 2 across and 3 height of its end. */
+  /**
+   * A number of a chord (mm): 0 across and 1 height of its start, 2 across and 3 height of its end.
+   */
   float number(int chord, int which) {
     return chords[NUMBERS * chord + which];
   }

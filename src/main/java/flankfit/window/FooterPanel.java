@@ -5,7 +5,9 @@ import imgui.ImGui;
 import imgui.ImVec2;
 import imgui.flag.ImGuiCol;
 
-/** The first caution below everything, and what was done last; the page of keys holds all cautions. */
+/**
+ * The first caution below everything, and what was done last; the page of keys holds all cautions.
+ */
 final class FooterPanel {
   private final ViewState state;
   private final String caution;

@@ -32,7 +32,10 @@ final class Fuzzy {
     return best;
   }
 
-  /** Takes the earliest letters from a place on, but one that begins a word before one that does not. */
+  /**
+   * Takes the earliest letters from a place on, but one that begins a word before one that does
+   * not.
+   */
   private static int rate(String wanted, String text, int from) {
     int points = from == 0 ? FIRST : 0;
     int last = -1;

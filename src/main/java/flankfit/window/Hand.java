@@ -38,12 +38,7 @@ final class Hand implements AutoCloseable {
   }
 
   Hand(
-      ViewState state,
-      Actions actions,
-      Typing typing,
-      long window,
-      Picks picks,
-      Runnable touched) {
+      ViewState state, Actions actions, Typing typing, long window, Picks picks, Runnable touched) {
     this.state = state;
     this.actions = actions;
     this.typing = typing;

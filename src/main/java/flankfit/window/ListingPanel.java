@@ -102,8 +102,7 @@ final class ListingPanel {
   /** Room for the lines: whole rows only, the rest goes to what is told below. */
   private float linesHeight(Layout layout, float searchHeight) {
     float row = (int) (ROW * style.scale());
-    float room =
-        layout.listingHeight() - toldHeight(layout) - 8 * style.scale() - searchHeight;
+    float room = layout.listingHeight() - toldHeight(layout) - 8 * style.scale() - searchHeight;
     return Math.max(1, (int) (room / row)) * row;
   }
 

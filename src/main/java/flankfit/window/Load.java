@@ -182,8 +182,7 @@ final class Load implements Runnable {
         input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), ""));
     loader.take(
         this,
-        new Loaded(
-                beginning, Stage.GAUGING, -1, true, done.blocks(), found, steps, scene, "")
+        new Loaded(beginning, Stage.GAUGING, -1, true, done.blocks(), found, steps, scene, "")
             .with(survey.with(found, steps)));
     ProgramSource.Judgement judgement = source.judge(text, checked);
     WindowInput all = input(text, lines, tape, judgement);

@@ -53,8 +53,7 @@ record Loaded(
       Steps steps,
       Scene scene,
       String told) {
-    this(
-        beginning, stage, share, whole, blocks, input, steps, scene, told, Survey.NONE, List.of());
+    this(beginning, stage, share, whole, blocks, input, steps, scene, told, Survey.NONE, List.of());
   }
 
   /** A program of which everything is known. */

@@ -82,11 +82,7 @@ final class MotionSheet implements Sheet {
     }
     boolean centres = state.selection().isMeasuring();
     return new Picker(
-            state.course().tape(),
-            state.loaded().survey().boxes(),
-            state.camera(),
-            reach,
-            centres)
+            state.course().tape(), state.loaded().survey().boxes(), state.camera(), reach, centres)
         .at(column, row);
   }
 

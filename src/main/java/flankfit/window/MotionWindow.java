@@ -63,8 +63,7 @@ public final class MotionWindow {
     return open(loads, new Places(preferencesFile, folder), Habits.none(), observer);
   }
 
-  static Optional<String> open(
-      Loads loads, Places places, Habits habits, WindowObserver observer)
+  static Optional<String> open(Loads loads, Places places, Habits habits, WindowObserver observer)
       throws NoDisplayException {
     Preferences preferences = Preferences.read(places.preferences());
     ViewState state = new ViewState(loads, preferences, habits);

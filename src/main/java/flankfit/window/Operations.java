@@ -12,8 +12,8 @@ import java.util.Optional;
 
 /**
  * What a program does one after the other. A run of moves ends at a tool change and before a rapid
- * that shifts the axis of the spindle; neighbouring runs of one tool at one place are one operation.
- * A run is at a hole when its first feed move ends within the hole's diameter.
+ * that shifts the axis of the spindle; neighbouring runs of one tool at one place are one
+ * operation. A run is at a hole when its first feed move ends within the hole's diameter.
  */
 final class Operations {
   static final Operations NONE = new Operations(List.of());
@@ -118,8 +118,7 @@ final class Operations {
     boolean endsBefore(int move) {
       return tape.state(move).tool() != tool
           || (tape.kind(move) == MoveKind.RAPID
-              && Math.hypot(
-                      tape.toX(move) - tape.fromX(move), tape.toY(move) - tape.fromY(move))
+              && Math.hypot(tape.toX(move) - tape.fromX(move), tape.toY(move) - tape.fromY(move))
                   > SHIFT);
     }
 

@@ -73,8 +73,7 @@ final class Palette {
       all.add(new Entry("open " + file, "recent", () -> state.open(file)));
     }
     for (Samples.Sample sample : Samples.all()) {
-      all.add(
-          new Entry("sample " + sample.name(), "sample", () -> state.open(sample)));
+      all.add(new Entry("sample " + sample.name(), "sample", () -> state.open(sample)));
     }
     return all;
   }

@@ -38,7 +38,12 @@ final class PalettePanel {
     ImDrawList list = ImGui.getWindowDrawList();
     list.addRect(x, y, x + width, y + height, PaperStyle.ink(paper.palette().softInk()));
     EntryLine.draw(
-        list, paper, x + 20 * s, y + 14 * s, state.desk().entry(), "type an action, a file, a line");
+        list,
+        paper,
+        x + 20 * s,
+        y + 14 * s,
+        state.desk().entry(),
+        "type an action, a file, a line");
     Panels.rule(list, paper.palette(), x + 14 * s, y + 44 * s, width - 28 * s, s);
     int chosen = Math.min(state.desk().chosen(), entries.size() - 1);
     first = Math.max(Math.min(first, chosen), chosen - rows + 1);

@@ -9,9 +9,9 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Finds what lies under the pointer: groups of moves whose box is near, then the moves in them, then
- * of all places within reach the one nearest to the eye. Knows the path itself, so that what it
- * gives is exact however coarsely the path is drawn.
+ * Finds what lies under the pointer: groups of moves whose box is near, then the moves in them,
+ * then of all places within reach the one nearest to the eye. Knows the path itself, so that what
+ * it gives is exact however coarsely the path is drawn.
  */
 final class Picker {
   /** How far from the pointer a place may lie (logical px). */
@@ -119,8 +119,7 @@ final class Picker {
     }
     int chords =
         kind == MoveKind.ARC
-            ? Math.min(
-                MOST_CHORDS, Chords.count(tape, move, 0.5 * camera.millimetresPerPixel()))
+            ? Math.min(MOST_CHORDS, Chords.count(tape, move, 0.5 * camera.millimetresPerPixel()))
             : 1;
     p[0] = tape.fromX(move);
     p[1] = tape.fromY(move);
@@ -197,8 +196,7 @@ final class Picker {
       return true;
     }
     double room = depthRoom();
-    return depth > bestDepth + room
-        || (depth > bestDepth - room && distance < bestDistance - 1e-9);
+    return depth > bestDepth + room || (depth > bestDepth - room && distance < bestDistance - 1e-9);
   }
 
   private void keep(Pick pick, double depth, double distance) {

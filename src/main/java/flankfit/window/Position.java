@@ -1,8 +1,6 @@
 package flankfit.window;
 
-/**
- * Where the program stands: a move, and how much of it is done. The one position of all sheets.
- */
+/** Where the program stands: a move, and how much of it is done. The one position of all sheets. */
 final class Position {
   private int move = -1;
   private double share = 1;

@@ -49,7 +49,16 @@ record Preferences(
   private static final int MOST = 16384;
 
   private static final String[] KEYS = {
-    "width", "height", "view", "theme", "unit", "text-size", "still", "sheet", "wall", "explains",
+    "width",
+    "height",
+    "view",
+    "theme",
+    "unit",
+    "text-size",
+    "still",
+    "sheet",
+    "wall",
+    "explains",
     "times"
   };
 

@@ -53,7 +53,8 @@ final class ProblemPanel {
     ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(paper.palette().softInk()));
     int more = problems.size() - shown;
     ImGui.textUnformatted(
-        (more > 0 ? "and " + more + " more; " : "") + "Esc takes this away; a mended file is read by itself");
+        (more > 0 ? "and " + more + " more; " : "")
+            + "Esc takes this away; a mended file is read by itself");
     ImGui.popStyleColor();
     ImGui.popFont();
     ImGui.end();

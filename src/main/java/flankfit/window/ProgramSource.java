@@ -18,8 +18,8 @@ public interface ProgramSource {
   String file();
 
   /**
-   * The files that it is read from, whether they are there or not; a change of one is a change of the
-   * program. Called on any thread.
+   * The files that it is read from, whether they are there or not; a change of one is a change of
+   * the program. Called on any thread.
    */
   default List<Path> files() {
     return List.of();

@@ -25,11 +25,12 @@ final class Samples {
           new Sample("hub-axle-m16-left", "left-hand M16x1.5, one row of teeth, ten turns down"),
           new Sample(
               "valve-manifold-four-m12", "four M12x1.25 ports: absolute to each, then incremental"),
-          new Sample("broken-wear-sign", "wear with the wrong sign: GO is refused, and what mends it"),
-          new Sample("broken-rise-is-not-pitch", "the rise of another thread: no thread at all"),
-          new Sample("broken-incremental-left-on", "G90 forgotten: the second thread misses its port"),
           new Sample(
-              "broken-compensation-left-on", "G40 forgotten: the tool leaves displaced"));
+              "broken-wear-sign", "wear with the wrong sign: GO is refused, and what mends it"),
+          new Sample("broken-rise-is-not-pitch", "the rise of another thread: no thread at all"),
+          new Sample(
+              "broken-incremental-left-on", "G90 forgotten: the second thread misses its port"),
+          new Sample("broken-compensation-left-on", "G40 forgotten: the tool leaves displaced"));
 
   private final Path folder;
 

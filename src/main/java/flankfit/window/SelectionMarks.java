@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was picked, marked in the scene, and told in a card in its corner: the move, its centre with I
- * J K as vectors from its start; the points measured and the line between them.
+ * What was picked, marked in the scene, and told in a card in its corner: the move, its centre with
+ * I J K as vectors from its start; the points measured and the line between them.
  */
 final class SelectionMarks {
   private static final int ARC_STEPS = 96;
@@ -60,8 +60,7 @@ final class SelectionMarks {
     Layout layout = paper.layout();
     list.pushClipRect(
         0, layout.header(), layout.sceneWidth(), layout.header() + layout.sceneHeight(), true);
-    Sight sight =
-        new Sight(state.camera(), state.wall(), layout.header(), paper.pixels());
+    Sight sight = new Sight(state.camera(), state.wall(), layout.header(), paper.pixels());
     Selection selection = state.selection();
     if (selection.isMeasuring()) {
       measure(list, paper, sight, selection);
@@ -106,10 +105,8 @@ final class SelectionMarks {
   private void vectors(ImDrawList list, Paper paper, Sight sight, Tape tape, int move) {
     ArcVectors v = ArcVectors.of(tape, move);
     float s = paper.scale();
-    boolean absolute =
-        tape.state(move).distance() == flankfit.motion.ModalState.Distance.ABSOLUTE;
-    int hue =
-        absolute ? paper.palette().absoluteText() : paper.palette().incrementalText();
+    boolean absolute = tape.state(move).distance() == flankfit.motion.ModalState.Distance.ABSOLUTE;
+    int hue = absolute ? paper.palette().absoluteText() : paper.palette().incrementalText();
     int ink = PaperStyle.ink(hue);
     ImGui.pushFont(paper.style().strong());
     for (int axis = 0; axis < 3; axis++) {

@@ -24,11 +24,13 @@ final class SelectionWords {
     List<String> lines = input.programLines();
     String text = line >= 1 && line <= lines.size() ? lines.get(line - 1) : "";
     rows.add(new StateWords.Row("line " + line, text));
-    rows.add(new StateWords.Row("block", LoadWords.number(tape.block(move)) + ", " + kind(tape, move)));
+    rows.add(
+        new StateWords.Row("block", LoadWords.number(tape.block(move)) + ", " + kind(tape, move)));
     rows.add(new StateWords.Row("from", point(tape.from(move), unit)));
     rows.add(new StateWords.Row("to", point(tape.to(move), unit)));
     rows.add(
-        new StateWords.Row("length", Figures.lengthWithUnit(tape.length(move), unit) + time(tape, move)));
+        new StateWords.Row(
+            "length", Figures.lengthWithUnit(tape.length(move), unit) + time(tape, move)));
     if (tape.kind(move) == MoveKind.ARC) {
       arc(tape, move, unit, rows);
     }
@@ -106,7 +108,8 @@ final class SelectionWords {
               double[] parts = {m.dx(), m.dy(), m.dz()};
               for (int axis = 0; axis < 3; axis++) {
                 rows.add(
-                    new StateWords.Row("Δ" + AXES[axis], Figures.lengthWithUnit(parts[axis], unit)));
+                    new StateWords.Row(
+                        "Δ" + AXES[axis], Figures.lengthWithUnit(parts[axis], unit)));
               }
               rows.add(new StateWords.Row("distance", Figures.lengthWithUnit(m.distance(), unit)));
               rows.add(

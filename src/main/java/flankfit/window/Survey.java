@@ -19,8 +19,7 @@ final class Survey {
   private final FindingMarks marks;
   private final int[] findingMoves;
 
-  private Survey(
-      Operations operations, MoveBoxes boxes, FindingMarks marks, int[] findingMoves) {
+  private Survey(Operations operations, MoveBoxes boxes, FindingMarks marks, int[] findingMoves) {
     this.operations = operations;
     this.boxes = boxes;
     this.marks = marks;

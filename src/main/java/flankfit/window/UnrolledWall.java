@@ -14,9 +14,9 @@ import imgui.ImVec2;
 import java.util.Optional;
 
 /**
- * The motion on the wall of a hole laid flat: angle across, depth down, both to one scale. Shows the
- * path of the tip, hue for the distance mode, paler beyond the position; and the mill's rows where
- * it stands.
+ * The motion on the wall of a hole laid flat: angle across, depth down, both to one scale. Shows
+ * the path of the tip, hue for the distance mode, paler beyond the position; and the mill's rows
+ * where it stands.
  */
 final class UnrolledWall {
   private static final int EIGHTHS = 8;
@@ -47,9 +47,7 @@ final class UnrolledWall {
       shownLevel = level;
       shownBoxes = boxes;
       shownWall = Optional.of(wall);
-      path =
-          Optional.of(
-              new FlatPath(wall, state.course().tape(), boxes, Math.pow(4, level) / 4));
+      path = Optional.of(new FlatPath(wall, state.course().tape(), boxes, Math.pow(4, level) / 4));
     }
     return path.orElseThrow();
   }
@@ -95,15 +93,19 @@ final class UnrolledWall {
     angles(list, paper, wall, left, right, bottom);
     depths(list, paper, left, top, bottom);
     ImGui.pushFont(paper.style().small());
-    list.addText(
-        28 * s, bottom + 50 * s, PaperStyle.ink(palette.softInk()), caption(wall));
+    list.addText(28 * s, bottom + 50 * s, PaperStyle.ink(palette.softInk()), caption(wall));
     ImGui.popFont();
   }
 
   private String caption(WallFrame wall) {
     String cut =
-        path.isPresent() && !path.get().isComplete() ? "; the first moves only, there are more" : "";
-    return "wall of " + wall.name() + " unrolled; path of the tip, rows of the mill where it is" + cut;
+        path.isPresent() && !path.get().isComplete()
+            ? "; the first moves only, there are more"
+            : "";
+    return "wall of "
+        + wall.name()
+        + " unrolled; path of the tip, rows of the mill where it is"
+        + cut;
   }
 
   private float x(Paper paper, double across) {
@@ -179,7 +181,8 @@ final class UnrolledWall {
     float x = x(paper, wall.flat(t.x(), t.y(), t.z()).x());
     int ink = PaperStyle.ink(paper.palette().ink());
     float s = paper.scale();
-    Optional<Tool> tool = state.input().setup().tool(state.course().tape().state(state.position()).tool());
+    Optional<Tool> tool =
+        state.input().setup().tool(state.course().tape().state(state.position()).tool());
     if (tool.isPresent() && tool.get().teeth().isPresent()) {
       Tool.Teeth teeth = tool.get().teeth().get();
       double pitch = teeth.pitch().orElse(0.0);

@@ -14,8 +14,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * All that is shown and chosen, put together of its parts; knows no graphics. Counts its changes, so
- * that drawing can follow.
+ * All that is shown and chosen, put together of its parts; knows no graphics. Counts its changes,
+ * so that drawing can follow.
  */
 final class ViewState {
   private final Loads loads;
@@ -120,8 +120,7 @@ final class ViewState {
   /** Keeps the unrolled wall that of the hole the tip is at. */
   private void followWall() {
     if (eye.isUnrolled()) {
-      Optional<WallFrame> now =
-          WallFrame.of(course.tape(), input().setup(), course.move());
+      Optional<WallFrame> now = WallFrame.of(course.tape(), input().setup(), course.move());
       if (!now.equals(wall)) {
         wall = now;
         now.ifPresent(w -> eye.unroll(w.box()));
@@ -214,7 +213,9 @@ final class ViewState {
     }
   }
 
-  /** Opens what was dropped: the program among the files, the sheet beside it is found by itself. */
+  /**
+   * Opens what was dropped: the program among the files, the sheet beside it is found by itself.
+   */
   void drop(List<Path> files) {
     Optional<Path> program =
         files.stream().filter(f -> !f.toString().endsWith(".toml")).findFirst();
@@ -422,7 +423,9 @@ final class ViewState {
     changed();
   }
 
-  /** Fits the whole part into the scene, or closely what is cut; the whole wall where one is shown. */
+  /**
+   * Fits the whole part into the scene, or closely what is cut; the whole wall where one is shown.
+   */
   void fit(boolean toCut) {
     if (wall().isPresent()) {
       eye.unroll(wall.orElseThrow().box());

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /**
- * Looks at files ten times a second and tells when one has changed and stands still again. Asking for
- * times and sizes works alike on every platform and for every way in which editors save, by writing
- * in place as by moving a new file over the old one.
+ * Looks at files ten times a second and tells when one has changed and stands still again. Asking
+ * for times and sizes works alike on every platform and for every way in which editors save, by
+ * writing in place as by moving a new file over the old one.
  */
 final class Watch implements AutoCloseable {
   /** Time between two looks (ms). */
@@ -61,8 +61,8 @@ final class Watch implements AutoCloseable {
   }
 
   /**
-   * Looks once; gives whether a file has changed since the last time it was told and was the same at
-   * the look before. A file that vanished is still being saved, or gone: neither is a change.
+   * Looks once; gives whether a file has changed since the last time it was told and was the same
+   * at the look before. A file that vanished is still being saved, or gone: neither is a change.
    */
   boolean look() {
     List<Path> now = files.get();
@@ -98,7 +98,10 @@ final class Watch implements AutoCloseable {
     for (Path file : files) {
       try {
         BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
-        found.put(file, new Stamp(is.lastModifiedTime().to(java.util.concurrent.TimeUnit.NANOSECONDS), is.size()));
+        found.put(
+            file,
+            new Stamp(
+                is.lastModifiedTime().to(java.util.concurrent.TimeUnit.NANOSECONDS), is.size()));
       } catch (IOException e) {
         // Not there at this moment: it has no stamp.
         continue;

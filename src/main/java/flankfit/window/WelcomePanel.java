@@ -68,8 +68,7 @@ final class WelcomePanel {
     Layout layout = paper.layout();
     float y = layout.header();
     float height = layout.height() - y - layout.footer();
-    Panels.begin(
-        "welcome", 0, y, layout.width(), height, ImGuiWindowFlags.NoFocusOnAppearing);
+    Panels.begin("welcome", 0, y, layout.width(), height, ImGuiWindowFlags.NoFocusOnAppearing);
     float left = Math.max(28 * s, layout.width() / 2 - 420 * s);
     ImGui.setCursorPos(left, 18 * s);
     ImGui.beginChild("programs", layout.width() - 2 * left + 8 * s, height - 24 * s);
@@ -116,8 +115,7 @@ final class WelcomePanel {
       list.addRectFilled(x, y, x + 3 * s, y + 27 * s, PaperStyle.ink(paper.palette().ink()));
     }
     list.addText(x + 12 * s, y + 5 * s, PaperStyle.ink(paper.palette().ink()), row.name());
-    list.addText(
-        x + 250 * s, y + 5 * s, PaperStyle.ink(paper.palette().softInk()), row.words());
+    list.addText(x + 250 * s, y + 5 * s, PaperStyle.ink(paper.palette().softInk()), row.words());
     if (clicked) {
       row.opens().run();
     }

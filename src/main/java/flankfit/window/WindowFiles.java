@@ -37,7 +37,9 @@ final class WindowFiles {
     this.wake = wake;
   }
 
-  /** Where people keep pictures: a folder Pictures in their own one if there is one, else that one. */
+  /**
+   * Where people keep pictures: a folder Pictures in their own one if there is one, else that one.
+   */
   static Path folder(String home) {
     Path pictures = Path.of(home, "Pictures");
     return Files.isDirectory(pictures) ? pictures : Path.of(home);
@@ -50,9 +52,7 @@ final class WindowFiles {
 
   /** Saves a picture of the motion with title, rules and key. */
   void picture(String program, Scene scene, View view, Theme theme) {
-    start(
-        program + "-" + view.word(),
-        () -> MotionPicture.png(scene, view, WIDTH, HEIGHT, theme));
+    start(program + "-" + view.word(), () -> MotionPicture.png(scene, view, WIDTH, HEIGHT, theme));
   }
 
   private void start(String name, Drawing drawing) {

@@ -176,8 +176,7 @@ final class WindowLoop implements AutoCloseable {
         Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     drawnChanges = state.changes();
     Paper paper =
-        new Paper(
-            style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
+        new Paper(style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
     glViewport(0, 0, framebufferWidth, framebufferHeight);
     Colours.put(state.theme().palette().ground(), 1, ground, 0);

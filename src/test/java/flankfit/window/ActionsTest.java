@@ -38,7 +38,9 @@ class ActionsTest {
 
   @Test
   void every_action_has_a_key_or_stands_in_the_palette() {
-    state.selection().take(java.util.Optional.of(new Pick(Pick.Kind.END, 0, 1, state.tip().orElseThrow())));
+    state
+        .selection()
+        .take(java.util.Optional.of(new Pick(Pick.Kind.END, 0, 1, state.tip().orElseThrow())));
     state.search().look("G3", state.input().programLines());
     Palette palette = new Palette(state, actions);
     state.desk().palette();
@@ -56,7 +58,9 @@ class ActionsTest {
   void keys_do_nothing_where_their_action_makes_no_sense() {
     KeyStroke enter = KeyStroke.key(GLFW.GLFW_KEY_ENTER);
     assertThat(actions.of(enter, state)).isEmpty();
-    state.selection().take(java.util.Optional.of(new Pick(Pick.Kind.END, 9, 1, state.tip().orElseThrow())));
+    state
+        .selection()
+        .take(java.util.Optional.of(new Pick(Pick.Kind.END, 9, 1, state.tip().orElseThrow())));
     actions.of(enter, state).orElseThrow().does().accept(state);
     assertThat(state.position()).isEqualTo(state.steps().endOfBlock(9));
     assertThat(actions.of(KeyStroke.key(GLFW.GLFW_KEY_N), state)).isEmpty();
@@ -105,9 +109,7 @@ class ActionsTest {
     assertThat(KeyStroke.shift(GLFW.GLFW_KEY_RIGHT).words()).isEqualTo("Shift+→");
     assertThat(KeyStroke.key(GLFW.GLFW_KEY_F12).words()).isEqualTo("F12");
     assertThat(KeyStroke.typed('?').words()).isEqualTo("?");
-    assertThat(
-            KeyStroke.pressed(
-                GLFW.GLFW_KEY_F, GLFW.GLFW_MOD_SUPER | GLFW.GLFW_MOD_CAPS_LOCK))
+    assertThat(KeyStroke.pressed(GLFW.GLFW_KEY_F, GLFW.GLFW_MOD_SUPER | GLFW.GLFW_MOD_CAPS_LOCK))
         .isEqualTo(KeyStroke.ctrl(GLFW.GLFW_KEY_F));
   }
 }

@@ -8,7 +8,8 @@ import flankfit.picture.Theme;
 import org.junit.jupiter.api.Test;
 
 class FindingMarksTest {
-  private final FindingMarks marks = new FindingMarks(WindowSamples.thread().findings(), WindowSamples.FILE);
+  private final FindingMarks marks =
+      new FindingMarks(WindowSamples.thread().findings(), WindowSamples.FILE);
 
   @Test
   void a_mark_is_a_shape_and_a_word() {

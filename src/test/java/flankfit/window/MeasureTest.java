@@ -94,8 +94,7 @@ class MeasureTest {
             input, new Pick(Pick.Kind.LINE, move, 0.5, Point.ZERO), LengthUnit.MILLIMETRE);
     assertThat(rows).extracting(StateWords.Row::label).contains("centre", "radius", "rise");
     assertThat(rows)
-        .contains(
-            new StateWords.Row("centre", "I −10.000  J 0.000 from the start as programmed"))
+        .contains(new StateWords.Row("centre", "I −10.000  J 0.000 from the start as programmed"))
         .contains(new StateWords.Row("rise", "1.500 mm, 1.500 mm a turn"));
   }
 }
