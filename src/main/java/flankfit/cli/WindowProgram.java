@@ -4,7 +4,9 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.Verdict;
 import flankfit.unit.LengthUnit;
 import flankfit.window.ProgramSource;
 import flankfit.window.UnreadableProgramException;
@@ -119,6 +121,26 @@ final class WindowProgram implements ProgramSource {
                     + (go.enters() ? ", GO with " : ", GO lacks ")
                     + Figures.lengthWithUnit(Math.abs(go.clearance()), unit)
                     + (go.enters() ? " to spare" : ""))
-        .orElse(words);
+        .orElse(words)
+        + toKeyIn(thread, unit);
+  }
+
+  /** What to key in where the gauges are not content; empty where no value mends it. */
+  private static String toKeyIn(ThreadAnswer thread, LengthUnit unit) {
+    if (thread.verdict() == Verdict.GAUGES_GOOD) {
+      return "";
+    }
+    return thread
+        .offset()
+        .filter(OffsetAdvice::hasWindow)
+        .map(o -> key(o) + Figures.lengthWithUnit(o.keyToMiddle(), unit))
+        .orElse("");
+  }
+
+  private static String key(OffsetAdvice advice) {
+    return advice
+        .setBy()
+        .map(set -> ": write " + set.word() + " in line " + set.place().line() + " as ")
+        .orElse(": key in " + advice.register() + " wear ");
   }
 }

@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 final class FlatPath {
   /** So many chords at most: as many as a frame has time to draw. */
-  static final int MOST_CHORDS = 40_000;
+  static final int MOST_CHORDS = 15_000;
 
   private static final int NUMBERS = 4;
 

@@ -12,10 +12,10 @@ import java.util.Objects;
  * @param point the place itself, exact for ends and centres
  */
 record Pick(Kind kind, int move, double share, Point point) {
-  /** Kinds of places on a path. */
+  /** Kinds of places on a path, the most exact first. */
   enum Kind {
-    END("end point"),
     CENTRE("arc centre"),
+    END("end point"),
     LINE("point on the path");
 
     private final String words;

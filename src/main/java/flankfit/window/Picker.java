@@ -38,7 +38,7 @@ final class Picker {
    * Picks on a path.
    *
    * @param reach how far from the pointer a place may lie (px), above 0
-   * @param centres whether centres of arcs count
+   * @param centres whether centres of arcs count, and exact places come first: to measure
    */
   Picker(Tape tape, MoveBoxes boxes, Camera camera, double reach, boolean centres) {
     this.tape = tape;
@@ -64,7 +64,7 @@ final class Picker {
     int seen = 0;
     for (int i = 0; i < count && seen < MOST_MOVES; i++) {
       int group = (int) near[i];
-      if (best.isPresent() && nearDepth(group) < bestDepth - depthRoom()) {
+      if (!centres && best.isPresent() && nearDepth(group) < bestDepth - depthRoom()) {
         break;
       }
       for (int move = boxes.first(group); move < boxes.end(group); move++) {
@@ -178,22 +178,29 @@ final class Picker {
   private void offer(Pick.Kind kind, int move, double share, double distance) {
     tape.pointAt(move, share, p);
     double depth = camera.eye(0) * p[0] + camera.eye(1) * p[1] + camera.eye(2) * p[2];
-    if (isBetter(depth, distance)) {
+    if (isBetter(kind, depth, distance)) {
       keep(new Pick(kind, move, share, new Point(p[0], p[1], p[2])), depth, distance);
     }
   }
 
   private void take(Pick.Kind kind, int move, double share, Point at, double distance) {
     double depth = camera.eye(0) * at.x() + camera.eye(1) * at.y() + camera.eye(2) * at.z();
-    if (isBetter(depth, distance)) {
+    if (isBetter(kind, depth, distance)) {
       keep(new Pick(kind, move, share, at), depth, distance);
     }
   }
 
-  /** Nearer to the eye; where that is equal, nearer to the pointer, ends before lines. */
-  private boolean isBetter(double depth, double distance) {
+  /**
+   * To measure, centres before ends before lines; then nearer to the eye; where that is equal, nearer
+   * to the pointer, ends before lines.
+   */
+  private boolean isBetter(Pick.Kind kind, double depth, double distance) {
     if (best.isEmpty()) {
       return true;
+    }
+    int exactness = best.get().kind().compareTo(kind);
+    if (centres && exactness != 0) {
+      return exactness > 0;
     }
     double room = depthRoom();
     return depth > bestDepth + room || (depth > bestDepth - room && distance < bestDistance - 1e-9);

@@ -31,6 +31,7 @@ final class UnrolledWall {
   private LengthUnit shownUnit = LengthUnit.MILLIMETRE;
   private String[] labels = {};
   private long firstLabel;
+  private String caption = "";
 
   UnrolledWall(ViewState state) {
     this.state = state;
@@ -48,6 +49,7 @@ final class UnrolledWall {
       shownBoxes = boxes;
       shownWall = Optional.of(wall);
       path = Optional.of(new FlatPath(wall, state.course().tape(), boxes, Math.pow(4, level) / 4));
+      caption = caption(wall, path.orElseThrow());
     }
     return path.orElseThrow();
   }
@@ -93,19 +95,15 @@ final class UnrolledWall {
     angles(list, paper, wall, left, right, bottom);
     depths(list, paper, left, top, bottom);
     ImGui.pushFont(paper.style().small());
-    list.addText(28 * s, bottom + 50 * s, PaperStyle.ink(palette.softInk()), caption(wall));
+    list.addText(28 * s, bottom + 50 * s, PaperStyle.ink(palette.softInk()), caption);
     ImGui.popFont();
   }
 
-  private String caption(WallFrame wall) {
-    String cut =
-        path.isPresent() && !path.get().isComplete()
-            ? "; the first moves only, there are more"
-            : "";
+  private static String caption(WallFrame wall, FlatPath path) {
     return "wall of "
         + wall.name()
         + " unrolled; path of the tip, rows of the mill where it is"
-        + cut;
+        + (path.isComplete() ? "" : "; the first moves only, there are more");
   }
 
   private float x(Paper paper, double across) {

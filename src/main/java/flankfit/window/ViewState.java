@@ -105,7 +105,7 @@ final class ViewState {
     if (!now.problems().equals(before.problems())) {
       desk.problems(now.problems());
     }
-    if (now.whole() && !before.whole() || !sameFile) {
+    if ((now.whole() && !before.whole()) || !sameFile) {
       habits.opened(now);
     }
     followWall();

@@ -94,7 +94,6 @@ final class DrivenWindow<S> {
 
   /** Places for a window's files in a folder. */
   static MotionWindow.Places places(Path folder) {
-    return new MotionWindow.Places(
-        folder.resolve("window.properties"), folder.resolve("pictures"));
+    return new MotionWindow.Places(folder.resolve("window.properties"), folder.resolve("pictures"));
   }
 }

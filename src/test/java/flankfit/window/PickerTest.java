@@ -83,7 +83,9 @@ class PickerTest {
     camera.scale(0.01);
     camera.centre(centre);
     double[] at = seen(centre);
-    assertThat(picker(tape, true).at(at[0], at[1])).isPresent();
+    Pick pick = picker(tape, true).at(at[0], at[1]).orElseThrow();
+    assertThat(pick.kind()).isEqualTo(Pick.Kind.CENTRE);
+    assertThat(pick.point().x()).isEqualTo(tape.centreU(pick.move()));
     Optional<Pick> without = picker(tape, false).at(at[0], at[1]);
     assertThat(without.map(Pick::kind)).isNotEqualTo(Optional.of(Pick.Kind.CENTRE));
   }

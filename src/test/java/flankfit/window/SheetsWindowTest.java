@@ -62,8 +62,23 @@ class SheetsWindowTest {
       int error) {
     @Override
     public String toString() {
-      return file + " " + stage + " line " + line + " " + over + " " + problem + " " + notice
-          + " picked " + picked + " found " + found + " size " + textSize;
+      return file
+          + " "
+          + stage
+          + " line "
+          + line
+          + " "
+          + over
+          + " "
+          + problem
+          + " "
+          + notice
+          + " picked "
+          + picked
+          + " found "
+          + found
+          + " size "
+          + textSize;
     }
   }
 
@@ -260,10 +275,11 @@ class SheetsWindowTest {
         "shift+F12", s -> s.notice.startsWith("saved ") && s.notice.endsWith("plan-1.png"));
     Xdotool.run("mousemove", "990", "20");
     window.press("5", s -> s.wall);
-    Xdotool.run("key", "End", "shift+Left");
+    Xdotool.run("key", "slash");
+    window.type("13");
+    window.press("Return", s -> s.line == 13);
     wantsPixels = true;
-    Xdotool.pause(300);
-    Seen wall = window.press("Right", s -> s.pixels.isPresent());
+    Seen wall = window.press("Right", s -> s.pixels.isPresent() && s.line == 14);
     wantsPixels = false;
     compare("window-wall.png", wall.pixels.orElseThrow());
     window.press("question", s -> s.over == Desk.Over.KEYS);
