@@ -57,7 +57,7 @@ final class Actions {
   private void sheets(List<SheetName> sheets) {
     for (SheetName sheet : sheets) {
       String id = "sheet." + sheet.word().toLowerCase(Locale.ROOT);
-      KeyStroke stroke = ctrl(GLFW_KEY_1 + sheet.ordinal());
+      KeyStroke stroke = ctrl(GLFW_KEY_0 + sheet.digit());
       add(id, sheet.word() + " sheet", When.ALWAYS, s -> s.sheet(sheet), stroke);
     }
   }

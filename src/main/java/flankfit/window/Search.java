@@ -15,20 +15,39 @@ final class Search {
   private int current;
   private int wished;
 
-  /**
-   * What was found.
-   *
-   * @param text the text
-   * @param in what it was found in
-   * @param lines line numbers, from 1, in rising order
-   * @param complete whether all lines were looked at
-   */
-  private record Found(String text, List<String> in, int[] lines, boolean complete) {
-    static final Found NOTHING = new Found("", List.of(), new int[0], true);
+  /** What was found so far. Never changes. */
+  private static final class Found {
+    private static final Found NOTHING = new Found(new int[0], true);
+
+    private final int[] lines;
+    private final boolean complete;
+
+    /**
+     * Takes what was found.
+     *
+     * @param lines line numbers, from 1, in rising order
+     * @param complete whether all lines were looked at
+     */
+    Found(int[] lines, boolean complete) {
+      this.lines = lines;
+      this.complete = complete;
+    }
   }
 
   /** What is looked for, and in what. */
-  private record Job(String text, List<String> lines) {}
+  private static final class Job {
+    private final String text;
+    private final List<String> lines;
+
+    Job(String text, List<String> lines) {
+      this.text = text;
+      this.lines = lines;
+    }
+
+    boolean is(Job other) {
+      return text.equals(other.text) && lines == other.lines;
+    }
+  }
 
   /** Tells by waking whenever more was found. */
   Search(Runnable wake) {
@@ -38,11 +57,11 @@ final class Search {
   /** Looks for a text from now on; an empty one finds nothing. */
   void look(String text, List<String> lines) {
     Job next = new Job(text.toLowerCase(Locale.ROOT), lines);
-    if (next.text.equals(job.text) && lines == job.lines) {
+    if (next.is(job)) {
       return;
     }
     job = next;
-    found = new Found(next.text, lines, new int[0], next.text.isEmpty());
+    found = new Found(new int[0], next.text.isEmpty());
     if (!next.text.isEmpty()) {
       Thread thread = new Thread(() -> run(next), "search");
       thread.setDaemon(true);
@@ -72,7 +91,7 @@ final class Search {
 
   private synchronized void publish(Job mine, int[] lines, boolean complete) {
     if (job == mine) {
-      found = new Found(mine.text, mine.lines, lines, complete);
+      found = new Found(lines, complete);
       wake.run();
     }
   }

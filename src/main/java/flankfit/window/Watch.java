@@ -7,6 +7,8 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /**
@@ -96,18 +98,19 @@ final class Watch implements AutoCloseable {
   private static Map<Path, Stamp> stamps(List<Path> files) {
     Map<Path, Stamp> found = new HashMap<>();
     for (Path file : files) {
-      try {
-        BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
-        found.put(
-            file,
-            new Stamp(
-                is.lastModifiedTime().to(java.util.concurrent.TimeUnit.NANOSECONDS), is.size()));
-      } catch (IOException e) {
-        // Not there at this moment: it has no stamp.
-        continue;
-      }
+      stamp(file).ifPresent(stamp -> found.put(file, stamp));
     }
     return found;
+  }
+
+  /** A file that is not there at this moment has no stamp. */
+  private static Optional<Stamp> stamp(Path file) {
+    try {
+      BasicFileAttributes is = Files.readAttributes(file, BasicFileAttributes.class);
+      return Optional.of(new Stamp(is.lastModifiedTime().to(TimeUnit.NANOSECONDS), is.size()));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   @Override

@@ -7,7 +7,6 @@ import flankfit.picture.Scene;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -85,11 +84,8 @@ final class WindowFiles {
     Files.createDirectories(folder);
     for (int i = 1; i <= MOST; i++) {
       Path file = folder.resolve("flankfit-" + name + "-" + i + ".png");
-      try {
-        Files.write(file, png, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        return file;
-      } catch (FileAlreadyExistsException e) {
-        continue; // a picture of that name is there already: the next number
+      if (!Files.exists(file)) {
+        return Files.write(file, png, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       }
     }
     throw new IOException("there are " + MOST + " pictures of " + name + " already");

@@ -39,7 +39,8 @@ final class DrivenWindow<S> {
               script.run();
             });
     // A window that waits for events draws no frame: it must be told from outside.
-    hand.whenComplete(
+    CompletableFuture<Void> closed =
+        hand.whenComplete(
         (done, failure) -> {
           state.get().quit();
           WindowLoop.wake();
@@ -53,7 +54,7 @@ final class DrivenWindow<S> {
           seen = look.apply(now, loop);
           frames = loop.frames();
         });
-    hand.get(10, TimeUnit.SECONDS);
+    closed.get(10, TimeUnit.SECONDS);
   }
 
   /** The last snapshot. */

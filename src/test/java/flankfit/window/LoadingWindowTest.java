@@ -87,7 +87,8 @@ class LoadingWindowTest {
     AtomicReference<ViewState> shown = new AtomicReference<>();
     CompletableFuture<Void> hand = CompletableFuture.runAsync(this::script);
     // A window that waits for events draws no frame: it must be told from outside.
-    hand.whenComplete((done, failure) -> shown.get().quit());
+    CompletableFuture<Void> closed =
+        hand.whenComplete((done, failure) -> shown.get().quit());
     try (Loader loader = new Loader(source, SetupSheet.empty(), List.of())) {
       MotionWindow.open(
           loader,
@@ -107,7 +108,7 @@ class LoadingWindowTest {
                     state.input().findings().size());
           });
     }
-    hand.get(10, TimeUnit.SECONDS);
+    closed.get(10, TimeUnit.SECONDS);
   }
 
   private void script() {

@@ -65,7 +65,8 @@ class MotionWindowTest {
               script();
             });
     // A window that waits for events draws no frame: it must be told from outside.
-    hand.whenComplete((done, failure) -> shown.get().quit());
+    CompletableFuture<Void> closed =
+        hand.whenComplete((done, failure) -> shown.get().quit());
     MotionWindow.open(
         WindowSamples.thread(),
         file,
@@ -83,7 +84,7 @@ class MotionWindowTest {
                   state.camera().millimetresPerPixel(),
                   GL33C.glGetError());
         });
-    hand.get(10, TimeUnit.SECONDS);
+    closed.get(10, TimeUnit.SECONDS);
     Preferences kept = Preferences.read(file);
     assertThat(kept.theme()).isEqualTo(Theme.DARK);
     assertThat(kept.view()).isEqualTo(View.SIDE);
