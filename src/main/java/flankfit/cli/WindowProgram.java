@@ -114,14 +114,14 @@ final class WindowProgram implements ProgramSource {
         thread.spec().threadsPerInch().isPresent() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     String words = thread.designation() + ", " + thread.verdict().words();
     return thread
-        .go()
-        .map(
-            go ->
-                words
-                    + (go.enters() ? ", GO with " : ", GO lacks ")
-                    + Figures.lengthWithUnit(Math.abs(go.clearance()), unit)
-                    + (go.enters() ? " to spare" : ""))
-        .orElse(words)
+            .go()
+            .map(
+                go ->
+                    words
+                        + (go.enters() ? ", GO with " : ", GO lacks ")
+                        + Figures.lengthWithUnit(Math.abs(go.clearance()), unit)
+                        + (go.enters() ? " to spare" : ""))
+            .orElse(words)
         + toKeyIn(thread, unit);
   }
 

@@ -191,8 +191,8 @@ final class Picker {
   }
 
   /**
-   * To measure, centres before ends before lines; then nearer to the eye; where that is equal, nearer
-   * to the pointer, ends before lines.
+   * To measure, centres before ends before lines; then nearer to the eye; where that is equal,
+   * nearer to the pointer, ends before lines.
    */
   private boolean isBetter(Pick.Kind kind, double depth, double distance) {
     if (best.isEmpty()) {

@@ -41,10 +41,10 @@ final class DrivenWindow<S> {
     // A window that waits for events draws no frame: it must be told from outside.
     CompletableFuture<Void> closed =
         hand.whenComplete(
-        (done, failure) -> {
-          state.get().quit();
-          WindowLoop.wake();
-        });
+            (done, failure) -> {
+              state.get().quit();
+              WindowLoop.wake();
+            });
     MotionWindow.open(
         loads,
         places,

@@ -87,8 +87,7 @@ class LoadingWindowTest {
     AtomicReference<ViewState> shown = new AtomicReference<>();
     CompletableFuture<Void> hand = CompletableFuture.runAsync(this::script);
     // A window that waits for events draws no frame: it must be told from outside.
-    CompletableFuture<Void> closed =
-        hand.whenComplete((done, failure) -> shown.get().quit());
+    CompletableFuture<Void> closed = hand.whenComplete((done, failure) -> shown.get().quit());
     try (Loader loader = new Loader(source, SetupSheet.empty(), List.of())) {
       MotionWindow.open(
           loader,

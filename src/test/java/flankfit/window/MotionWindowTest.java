@@ -65,8 +65,7 @@ class MotionWindowTest {
               script();
             });
     // A window that waits for events draws no frame: it must be told from outside.
-    CompletableFuture<Void> closed =
-        hand.whenComplete((done, failure) -> shown.get().quit());
+    CompletableFuture<Void> closed = hand.whenComplete((done, failure) -> shown.get().quit());
     MotionWindow.open(
         WindowSamples.thread(),
         file,

@@ -81,8 +81,7 @@ class WallTest {
     assertThat(pick.kind()).isEqualTo(Pick.Kind.LINE);
     assertThat(pick.share()).isCloseTo(0.4, within(0.01));
     Point end = wall.flat(tape.toX(0), tape.toY(0), tape.toZ(0));
-    assertThat(flat.nearest(end.x(), end.z(), 0.5).orElseThrow().kind())
-        .isEqualTo(Pick.Kind.END);
+    assertThat(flat.nearest(end.x(), end.z(), 0.5).orElseThrow().kind()).isEqualTo(Pick.Kind.END);
     assertThat(flat.nearest(5, 0, 0.5)).isEmpty();
   }
 
