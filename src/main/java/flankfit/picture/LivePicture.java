@@ -39,7 +39,9 @@ public final class LivePicture implements AutoCloseable {
       return look.isPresent() && look.get().is(wanted);
     }
 
-    /** What is begun is ended while the cutter moves on: else a film of steps would show nothing. */
+    /**
+     * What is begun is ended while the cutter moves on: else a film of steps would show nothing.
+     */
     boolean goesOnFor(PathLook wanted) {
       return !complete && look.isPresent() && look.get().differsInPosition(wanted);
     }
