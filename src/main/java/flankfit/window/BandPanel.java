@@ -169,7 +169,7 @@ final class BandPanel {
   }
 
   private void word(double whole) {
-    Playback playback = state.playback();
+    Playback playback = state.player().playback();
     if (shownChange != state.positionChanges()
         || shownTimes != playback.times()
         || shownPlaying != playback.isPlaying()) {

@@ -122,7 +122,7 @@ final class Hand implements AutoCloseable {
         state.desk().notice("what was dropped is no file: " + e.getReason());
       }
     }
-    state.drop(files);
+    state.opening().drop(files);
   }
 
   private void enter(boolean entered) {

@@ -70,10 +70,10 @@ final class Palette {
       }
     }
     for (Path file : state.recent()) {
-      all.add(new Entry("open " + file, "recent", () -> state.open(file)));
+      all.add(new Entry("open " + file, "recent", () -> state.opening().open(file)));
     }
     for (Samples.Sample sample : Samples.all()) {
-      all.add(new Entry("sample " + sample.name(), "sample", () -> state.open(sample)));
+      all.add(new Entry("sample " + sample.name(), "sample", () -> state.opening().open(sample)));
     }
     return all;
   }
@@ -85,7 +85,7 @@ final class Palette {
       return List.of(new Entry("go to line " + line, "line", () -> state.toLine(line)));
     }
     if (typed.matches(".*[/\\\\].*") || typed.matches("(?i).+\\.(nc|tap|mpf|ngc|txt|cnc|eia)")) {
-      return List.of(new Entry("open the file " + typed, "file", () -> state.openTyped(typed)));
+      return List.of(new Entry("open the file " + typed, "file", () -> state.opening().typed(typed)));
     }
     return List.of();
   }

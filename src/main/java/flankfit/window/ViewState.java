@@ -7,7 +7,6 @@ import flankfit.picture.Scene;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.unit.LengthUnit;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +21,8 @@ final class ViewState {
   private final Course course;
   private final Eye eye;
   private final Look look;
-  private final Playback playback;
+  private final Player player;
+  private final Opening opening;
   private final Selection selection = new Selection();
   private final Desk desk = new Desk();
   private final Search search;
@@ -34,7 +34,6 @@ final class ViewState {
   private String sentence;
   private boolean unitChosen;
   private long changes;
-  private long frameAt;
 
   ViewState(WindowInput input, Preferences preferences) {
     this(Loads.fixed(input), preferences);
@@ -57,7 +56,8 @@ final class ViewState {
             preferences.still());
     course = new Course(first, look, this::changed);
     eye = new Eye(first.scene(), preferences.view());
-    playback = new Playback(preferences.times());
+    player = new Player(course, look, desk, new Playback(preferences.times()));
+    opening = new Opening(loads, desk);
     search = new Search(WindowLoop::wake);
     sheet = preferences.sheet();
     explains = preferences.explains();
@@ -94,7 +94,7 @@ final class ViewState {
       selection.clear();
     }
     if (!sameFile) {
-      playback.pause();
+      player.playback().pause();
       search.clear();
       desk.problems(List.of());
       eye.look(eye.view(), now.scene());
@@ -155,10 +155,6 @@ final class ViewState {
     return search;
   }
 
-  Playback playback() {
-    return playback;
-  }
-
   Look paper() {
     return look;
   }
@@ -188,48 +184,9 @@ final class ViewState {
     loads.begin();
   }
 
-  /** Opens another program. */
-  void open(Path file) {
-    desk.welcome(false);
-    loads.open(file);
-  }
-
-  /** Opens a sample program. */
-  void open(Samples.Sample sample) {
-    desk.welcome(false);
-    loads.open(sample);
-  }
-
-  /** Opens a file whose name was typed. */
-  void openTyped(String name) {
-    try {
-      String home = System.getProperty("user.home", "");
-      open(Path.of(name.startsWith("~/") ? home + name.substring(1) : name));
-    } catch (InvalidPathException e) {
-      desk.problems(
-          List.of(
-              new Problem(
-                  "that is no name of a file", name, e.getReason(), "type the file's whole path")));
-    }
-  }
-
-  /**
-   * Opens what was dropped: the program among the files, the sheet beside it is found by itself.
-   */
-  void drop(List<Path> files) {
-    Optional<Path> program =
-        files.stream().filter(f -> !f.toString().endsWith(".toml")).findFirst();
-    if (program.isPresent()) {
-      open(program.get());
-    } else if (!files.isEmpty()) {
-      desk.problems(
-          List.of(
-              new Problem(
-                  "a setup sheet alone shows no motion",
-                  files.get(0).toString(),
-                  "a sheet is read with its program",
-                  "drop the program; its sheet NAME.setup.toml beside it is found by itself")));
-    }
+  /** Opens other programs. */
+  Opening opening() {
+    return opening;
   }
 
   /** What the window was given. */
@@ -343,7 +300,7 @@ final class ViewState {
 
   /** Goes to a share of the time (1), as a hand drags. */
   void toShareOfTime(double share) {
-    playback.pause();
+    player.playback().pause();
     course.toTime(share * steps().seconds());
   }
 
@@ -361,47 +318,9 @@ final class ViewState {
     }
   }
 
-  void togglePlaying() {
-    if (playback.isPlaying()) {
-      playback.pause();
-    } else {
-      boolean atEnd = course.seconds() >= steps().seconds();
-      playback.play(atEnd ? 0 : course.seconds());
-    }
-    desk.notice(playback.isPlaying() ? "playing, " + rate() : "held");
-  }
-
-  void faster(int by) {
-    playback.faster(by);
-    desk.notice(rate());
-  }
-
-  private String rate() {
-    return playback.times() == 1 ? "real time" : "real time ×" + playback.times();
-  }
-
-  /**
-   * Goes on playing.
-   *
-   * @param now the time (ns, of {@link System#nanoTime})
-   * @return whether it plays
-   */
-  boolean tick(long now) {
-    double passed = (now - frameAt) * 1e-9;
-    frameAt = now;
-    if (!playback.isPlaying() || position() < 0) {
-      return false;
-    }
-    double time = playback.advance(passed, steps().seconds());
-    if (look.isStill()) {
-      course.toTime(steps().until(steps().endOfBlock(steps().at(time))));
-    } else {
-      course.toTime(time);
-    }
-    if (!playback.isPlaying()) {
-      desk.notice("the end of the program");
-    }
-    return playback.isPlaying();
+  /** Plays the program. */
+  Player player() {
+    return player;
   }
 
   /** Goes to the next line found, or the one before, and shows it. */
@@ -517,8 +436,8 @@ final class ViewState {
       desk.notice("");
     } else if (search.isOn()) {
       search.clear();
-    } else if (playback.isPlaying()) {
-      togglePlaying();
+    } else if (player.playback().isPlaying()) {
+      player.toggle();
     } else if (isLoading()) {
       loads.stop();
     } else {
@@ -568,6 +487,6 @@ final class ViewState {
         sheet,
         eye.isUnrolled(),
         explains,
-        playback.times());
+        player.playback().times());
   }
 }

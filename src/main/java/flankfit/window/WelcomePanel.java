@@ -36,10 +36,10 @@ final class WelcomePanel {
           new Row(
               String.valueOf(file.getFileName()),
               folder == null ? "" : folder.toString(),
-              () -> state.open(file)));
+              () -> state.opening().open(file)));
     }
     for (Samples.Sample sample : Samples.all()) {
-      all.add(new Row(sample.name(), sample.words(), () -> state.open(sample)));
+      all.add(new Row(sample.name(), sample.words(), () -> state.opening().open(sample)));
     }
     rows = List.copyOf(all);
   }

@@ -140,7 +140,7 @@ final class WindowLoop implements AutoCloseable {
   /** Runs until the user or the observer closes the window. */
   void run(WindowObserver observer) {
     while (!glfwWindowShouldClose(window) && !state.closes()) {
-      boolean plays = state.tick(System.nanoTime());
+      boolean plays = state.player().tick(System.nanoTime());
       if (state.follow()
           || files.tell(state.desk())
           || drawnChanges != state.changes()

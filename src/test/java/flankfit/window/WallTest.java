@@ -119,10 +119,10 @@ class WallTest {
   @Test
   void what_is_dropped_is_opened_and_a_sheet_alone_is_explained() {
     ViewState state = new ViewState(WindowSamples.thread(), Preferences.first());
-    state.drop(List.of(Path.of("p.setup.toml")));
+    state.opening().drop(List.of(Path.of("p.setup.toml")));
     assertThat(state.desk().problems()).hasSize(1);
     assertThat(state.desk().problems().get(0).fix()).contains("drop the program");
-    state.drop(List.of());
+    state.opening().drop(List.of());
     state.leave();
     assertThat(state.desk().problems()).isEmpty();
     assertThat(Optional.of(state.desk().isWelcome())).contains(false);
