@@ -92,7 +92,11 @@ final class Actions {
         key(GLFW_KEY_ENTER),
         key(GLFW_KEY_KP_ENTER));
     moves("play.toggle", "play, or hold", s -> s.player().toggle(), key(GLFW_KEY_SPACE));
-    moves("play.faster", "faster: real time, ×10, ×100, ×1000", s -> s.player().faster(1), key(GLFW_KEY_UP));
+    moves(
+        "play.faster",
+        "faster: real time, ×10, ×100, ×1000",
+        s -> s.player().faster(1),
+        key(GLFW_KEY_UP));
     moves("play.slower", "slower", s -> s.player().faster(-1), key(GLFW_KEY_DOWN));
   }
 

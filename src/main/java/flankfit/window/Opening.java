@@ -33,12 +33,13 @@ final class Opening {
       String home = System.getProperty("user.home", "");
       open(Path.of(name.startsWith("~/") ? home + name.substring(1) : name));
     } catch (InvalidPathException e) {
-      problem(
-          "that is no name of a file", name, e.getReason(), "type the file's whole path");
+      problem("that is no name of a file", name, e.getReason(), "type the file's whole path");
     }
   }
 
-  /** Opens what was dropped: the program among the files, the sheet beside it is found by itself. */
+  /**
+   * Opens what was dropped: the program among the files, the sheet beside it is found by itself.
+   */
   void drop(List<Path> files) {
     Optional<Path> program =
         files.stream().filter(f -> !f.toString().endsWith(".toml")).findFirst();

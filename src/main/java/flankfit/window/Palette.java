@@ -85,7 +85,8 @@ final class Palette {
       return List.of(new Entry("go to line " + line, "line", () -> state.toLine(line)));
     }
     if (typed.matches(".*[/\\\\].*") || typed.matches("(?i).+\\.(nc|tap|mpf|ngc|txt|cnc|eia)")) {
-      return List.of(new Entry("open the file " + typed, "file", () -> state.opening().typed(typed)));
+      return List.of(
+          new Entry("open the file " + typed, "file", () -> state.opening().typed(typed)));
     }
     return List.of();
   }
