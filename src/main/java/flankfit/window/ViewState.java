@@ -102,7 +102,8 @@ final class ViewState {
     if (now.whole() && search.isOn()) {
       search.again(now.input().programLines());
     }
-    if (!now.problems().equals(before.problems())) {
+    boolean failsAnew = now.stage() == Stage.FAILED && before.stage() != Stage.FAILED;
+    if (failsAnew || !now.problems().equals(before.problems())) {
       desk.problems(now.problems());
     }
     if ((now.whole() && !before.whole()) || !sameFile) {

@@ -12,13 +12,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /**
- * Looks at files ten times a second and tells when one has changed and stands still again. Asking
+ * Looks at files sixteen times a second and tells when one has changed and stands still again. Asking
  * for times and sizes works alike on every platform and for every way in which editors save, by
  * writing in place as by moving a new file over the old one.
  */
 final class Watch implements AutoCloseable {
   /** Time between two looks (ms). */
-  private static final long BETWEEN = 100;
+  private static final long BETWEEN = 60;
 
   private final Supplier<List<Path>> files;
   private final Runnable changed;

@@ -140,6 +140,30 @@ class CourseTest {
   }
 
   @Test
+  void a_player_glides_within_blocks_or_goes_block_by_block() {
+    Desk desk = new Desk();
+    Player player = new Player(course, look, desk, new Playback(1));
+    player.toggle();
+    assertThat(desk.notice()).isEqualTo("playing, real time");
+    player.tick(0);
+    assertThat(player.tick(200_000_000)).isTrue();
+    double before = course.seconds();
+    assertThat(player.tick(400_000_000)).isTrue();
+    assertThat(course.seconds() - before).isCloseTo(0.2, within(1e-9));
+    look.otherStill();
+    assertThat(player.tick(500_000_000)).isTrue();
+    assertThat(course.position().share()).isEqualTo(1);
+    assertThat(course.seconds()).isGreaterThan(before + 0.3);
+    player.toggle();
+    assertThat(player.tick(900_000_000)).isFalse();
+    course.toEnd();
+    player.toggle();
+    look.otherStill();
+    player.tick(1_000_000_000);
+    assertThat(course.seconds()).as("from the beginning again").isLessThan(1);
+  }
+
+  @Test
   void a_line_is_found_again_by_its_text_and_neighbours() {
     List<String> before = List.of("A", "G1", "B", "G1", "C");
     assertThat(NearestLine.of(before, 4, List.of("new", "A", "G1", "B", "G1", "C"))).isEqualTo(5);

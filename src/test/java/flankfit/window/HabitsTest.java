@@ -77,7 +77,7 @@ class HabitsTest {
       long begun = System.nanoTime();
       Files.writeString(file, "G0 X12.");
       assertThat(told.await(20, TimeUnit.SECONDS)).isTrue();
-      // Two looks, 100 ms apart each; the bound leaves room for a loaded machine.
+      // Two looks, 60 ms apart each; the bound leaves room for a loaded machine.
       assertThat(System.nanoTime() - begun).isLessThan(1_500_000_000L);
     }
   }
