@@ -51,6 +51,7 @@ final class HeaderPanel {
     ImGui.end();
   }
 
+  /** Those without which nothing is found come first: a narrow window leaves the last ones out. */
   private void words(Theme.Palette palette, float s) {
     for (SheetName sheet : sheets) {
       if (word(palette, s, sheet.word(), state.sheet() == sheet)) {
@@ -66,6 +67,13 @@ final class HeaderPanel {
     }
     if (word(palette, s, "5  wall", state.isUnrolled())) {
       state.unroll();
+    }
+    ImGui.sameLine(0, 22 * s);
+    if (word(palette, s, "/  find an action", false)) {
+      state.desk().palette();
+    }
+    if (word(palette, s, "?  keys", state.help())) {
+      state.toggleHelp();
     }
     ImGui.sameLine(0, 22 * s);
     if (word(palette, s, "F  whole", false)) {
@@ -91,12 +99,6 @@ final class HeaderPanel {
     }
     if (word(palette, s, "Ctrl+O  samples, recent", state.desk().isWelcome())) {
       state.desk().toggleWelcome();
-    }
-    if (word(palette, s, "/  find an action", false)) {
-      state.desk().palette();
-    }
-    if (word(palette, s, "?  keys", state.help())) {
-      state.toggleHelp();
     }
   }
 

@@ -23,7 +23,8 @@ final class HelpPanel {
     }
     float s = style.scale();
     float width = Math.min(1080 * s, layout.width() - 40 * s);
-    int half = (rows.size() + 1) / 2;
+    boolean wide = width >= 900 * s;
+    int half = wide ? (rows.size() + 1) / 2 : rows.size();
     float wanted = (90 + 23 * half + 24 * state.input().cautions().size()) * s;
     float height = Math.min(wanted, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;

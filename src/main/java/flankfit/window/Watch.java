@@ -12,9 +12,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 
 /**
- * Looks at files sixteen times a second and tells when one has changed and stands still again. Asking
- * for times and sizes works alike on every platform and for every way in which editors save, by
- * writing in place as by moving a new file over the old one.
+ * Looks at files sixteen times a second and tells when one has changed and stands still again.
+ * Asking for times and sizes works alike on every platform and for every way in which editors save,
+ * by writing in place as by moving a new file over the old one.
  */
 final class Watch implements AutoCloseable {
   /** Time between two looks (ms). */
