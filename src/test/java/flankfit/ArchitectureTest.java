@@ -88,6 +88,8 @@ class ArchitectureTest {
     MAY_USE.put(
         "cli",
         List.of(
+            "metal",
+            "solid",
             "lesson",
             "window",
             "picture",

@@ -51,6 +51,10 @@ public final class Main {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(new UsageFailure());
+    line.getSubcommands()
+        .get("window")
+        .getHelpSectionMap()
+        .put(CommandLine.Model.UsageMessageSpec.SECTION_KEY_FOOTER, help -> WindowCommand.footer());
     line.setExecutionExceptionHandler(new ExecutionFailure(terminal));
     return line;
   }

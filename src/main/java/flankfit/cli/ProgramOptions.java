@@ -77,6 +77,12 @@ final class ProgramOptions {
     return sheetFile().map(s -> new Path[] {program, s}).orElse(new Path[] {program});
   }
 
+  /** The files whose change is one of the program: the sheet's also where there is none yet. */
+  List<Path> watched() {
+    Optional<Path> sheet = setup.isPresent() ? setup : sheetBeside();
+    return sheet.map(s -> List.of(program, s)).orElse(List.of(program));
+  }
+
   /**
    * Reads and executes the program.
    *
@@ -196,9 +202,11 @@ final class ProgramOptions {
   }
 
   private Optional<Path> sheetFile() {
-    if (setup.isPresent()) {
-      return setup;
-    }
+    return setup.isPresent() ? setup : sheetBeside().filter(Files::exists);
+  }
+
+  /** Where the sheet of the program is looked for. */
+  private Optional<Path> sheetBeside() {
     Path fileName = program.getFileName();
     if (fileName == null) {
       return Optional.empty();
@@ -206,8 +214,7 @@ final class ProgramOptions {
     String name = fileName.toString();
     int dot = name.lastIndexOf('.');
     String stem = dot > 0 ? name.substring(0, dot) : name;
-    Path beside = program.resolveSibling(stem + SHEET_ENDING);
-    return Files.exists(beside) ? Optional.of(beside) : Optional.empty();
+    return Optional.of(program.resolveSibling(stem + SHEET_ENDING));
   }
 
   private static byte[] bytes(Path file, String what) throws RequestException {

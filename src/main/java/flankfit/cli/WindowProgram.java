@@ -4,20 +4,25 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.Verdict;
 import flankfit.unit.LengthUnit;
 import flankfit.window.ProgramSource;
 import flankfit.window.UnreadableProgramException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The program that a window was asked for. */
 final class WindowProgram implements ProgramSource {
   private final ProgramOptions program;
+  private volatile List<Path> subprograms = List.of();
 
   WindowProgram(ProgramOptions program) {
     this.program = program;
@@ -29,11 +34,16 @@ final class WindowProgram implements ProgramSource {
   }
 
   @Override
+  public List<Path> files() {
+    return Stream.concat(program.watched().stream(), subprograms.stream()).toList();
+  }
+
+  @Override
   public Text read() throws UnreadableProgramException {
     try {
       return first();
     } catch (RequestException e) {
-      throw new UnreadableProgramException(e.findings().get(0).what());
+      throw new UnreadableProgramException(e.findings());
     }
   }
 
@@ -45,7 +55,7 @@ final class WindowProgram implements ProgramSource {
       }
       return Optional.of(text(program.readBeginning(most)));
     } catch (RequestException e) {
-      throw new UnreadableProgramException(e.findings().get(0).what());
+      throw new UnreadableProgramException(e.findings());
     }
   }
 
@@ -58,7 +68,8 @@ final class WindowProgram implements ProgramSource {
     return text(program.read());
   }
 
-  private static Text text(ProgramOptions.Texts texts) throws RequestException {
+  private Text text(ProgramOptions.Texts texts) throws RequestException {
+    subprograms = texts.subprograms().stream().map(t -> Path.of(t.file())).toList();
     return new Text(
         texts.text(),
         texts.sheet(),
@@ -103,13 +114,33 @@ final class WindowProgram implements ProgramSource {
         thread.spec().threadsPerInch().isPresent() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     String words = thread.designation() + ", " + thread.verdict().words();
     return thread
-        .go()
-        .map(
-            go ->
-                words
-                    + (go.enters() ? ", GO with " : ", GO lacks ")
-                    + Figures.lengthWithUnit(Math.abs(go.clearance()), unit)
-                    + (go.enters() ? " to spare" : ""))
-        .orElse(words);
+            .go()
+            .map(
+                go ->
+                    words
+                        + (go.enters() ? ", GO with " : ", GO lacks ")
+                        + Figures.lengthWithUnit(Math.abs(go.clearance()), unit)
+                        + (go.enters() ? " to spare" : ""))
+            .orElse(words)
+        + toKeyIn(thread, unit);
+  }
+
+  /** What to key in where the gauges are not content; empty where no value mends it. */
+  private static String toKeyIn(ThreadAnswer thread, LengthUnit unit) {
+    if (thread.verdict() == Verdict.GAUGES_GOOD) {
+      return "";
+    }
+    return thread
+        .offset()
+        .filter(OffsetAdvice::hasWindow)
+        .map(o -> key(o) + Figures.lengthWithUnit(o.keyToMiddle(), unit))
+        .orElse("");
+  }
+
+  private static String key(OffsetAdvice advice) {
+    return advice
+        .setBy()
+        .map(set -> ": write " + set.word() + " in line " + set.place().line() + " as ")
+        .orElse(": key in " + advice.register() + " wear ");
   }
 }

@@ -39,6 +39,13 @@ public final class LivePicture implements AutoCloseable {
       return look.isPresent() && look.get().is(wanted);
     }
 
+    /**
+     * What is begun is ended while the cutter moves on: else a film of steps would show nothing.
+     */
+    boolean goesOnFor(PathLook wanted) {
+      return !complete && look.isPresent() && look.get().differsInPosition(wanted);
+    }
+
     boolean hasEyeOf(PathLook wanted) {
       return look.isPresent() && look.get().hasEyeOf(wanted);
     }
@@ -122,7 +129,8 @@ public final class LivePicture implements AutoCloseable {
 
   private void add(Sheet sheet, PathLook look, Camera camera, Insets insets) {
     sheet.target.bind();
-    if (!sheet.has(look) || sheet.progress.isFine() != look.isFine()) {
+    boolean fitting = sheet.has(look) || sheet.goesOnFor(look);
+    if (!fitting || sheet.progress.isFine() != look.isFine()) {
       sheet.look = Optional.of(look);
       sheet.progress.restart(look.isFine());
       renderer.clearForPath(camera);

@@ -77,6 +77,11 @@ final class PathDrawing implements AutoCloseable {
     return lines.end(move);
   }
 
+  /** The texel whose chord a share (1) of a move ends within. */
+  int part(int move, double share) {
+    return lines.part(move, share);
+  }
+
   /** The texel whose chord a move ends within; -1 when it ends at a texel. */
   int split(int move) {
     return lines.endsWithinChord(move) ? lines.end(move) : -1;

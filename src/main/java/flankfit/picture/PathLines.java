@@ -122,6 +122,19 @@ final class PathLines {
     return move < moves ? ends[move] : actual.last();
   }
 
+  /** The texel whose chord a share (1) of a move ends within. */
+  int part(int move, double share) {
+    int from = move == 0 ? 0 : end(move - 1);
+    int to = end(move);
+    boolean arc = tape.kind(move) == MoveKind.ARC;
+    int texel = arc ? from + (int) Math.floor(share * (to - from)) : to - 1;
+    // The point that two slots share, and the new beginning of a dashed line, start no chord.
+    while (texel > from && actual.styles()[texel] == LineStore.HIDDEN) {
+      texel--;
+    }
+    return Math.max(from, texel);
+  }
+
   private void add(int move) {
     MoveKind kind = tape.kind(move);
     int chords = Chords.count(tape, move, tolerance);

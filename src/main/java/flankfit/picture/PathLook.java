@@ -35,8 +35,13 @@ final class PathLook {
     return fine;
   }
 
+  /** Whether it differs from another in nothing but the position. */
+  boolean differsInPosition(PathLook other) {
+    return hasEyeOf(other) && drawing == other.drawing;
+  }
+
   /** Whether another path looks the same, but for how finely it is drawn. */
   boolean is(PathLook other) {
-    return hasEyeOf(other) && drawing == other.drawing && position == other.position;
+    return differsInPosition(other) && position == other.position;
   }
 }

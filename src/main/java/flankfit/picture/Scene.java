@@ -8,6 +8,7 @@ import flankfit.setup.Hole;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Stock;
 import flankfit.setup.Tool;
+import flankfit.unit.Require;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Map;
@@ -29,6 +30,7 @@ public final class Scene {
   private final SetupSheet setup;
   private final String title;
   private final OptionalInt position;
+  private final double share;
   private final Map<String, Double> majorDiameters;
   private final Passes passes;
   private final LineKinds kinds;
@@ -101,6 +103,7 @@ public final class Scene {
         setup,
         title,
         OptionalInt.empty(),
+        1,
         Map.of(),
         passes,
         kinds,
@@ -115,6 +118,7 @@ public final class Scene {
       SetupSheet setup,
       String title,
       OptionalInt position,
+      double share,
       Map<String, Double> majorDiameters,
       Passes passes,
       LineKinds kinds,
@@ -126,6 +130,7 @@ public final class Scene {
     this.setup = Objects.requireNonNull(setup, "setup");
     this.title = Objects.requireNonNull(title, "title");
     this.position = position;
+    this.share = share;
     this.majorDiameters = Collections.unmodifiableMap(new TreeMap<>(majorDiameters));
     this.passes = passes;
     this.kinds = kinds;
@@ -149,6 +154,7 @@ public final class Scene {
         setup,
         title,
         position,
+        share,
         earlier.majorDiameters,
         passes,
         kinds,
@@ -163,10 +169,21 @@ public final class Scene {
    * @param move index of the move, from 0
    */
   public Scene withCutterAfter(int move) {
+    return withCutterAt(move, 1);
+  }
+
+  /**
+   * The same scene with the cutter within a move; the path beyond is drawn paler.
+   *
+   * @param move index of the move, from 0
+   * @param done how much of the move is done (1), in [0, 1]
+   */
+  public Scene withCutterAt(int move, double done) {
     Objects.checkIndex(move, tape.size());
+    Require.within("done", done, 0, 1);
     OptionalInt at = OptionalInt.of(move);
     return new Scene(
-        ground, tape, setup, title, at, majorDiameters, passes, kinds, feeds, bounds, reach);
+        ground, tape, setup, title, at, done, majorDiameters, passes, kinds, feeds, bounds, reach);
   }
 
   /**
@@ -176,7 +193,8 @@ public final class Scene {
    */
   public Scene withMajorDiameters(Map<String, Double> diameters) {
     return new Scene(
-        ground, tape, setup, title, position, diameters, passes, kinds, feeds, bounds, reach);
+        ground, tape, setup, title, position, share, diameters, passes, kinds, feeds, bounds,
+        reach);
   }
 
   /**
@@ -215,6 +233,22 @@ public final class Scene {
   /** The move after which the cutter is drawn; empty for no cutter. */
   public OptionalInt position() {
     return position;
+  }
+
+  /** How much of the move at the position is done (1); 1 without a position. */
+  public double share() {
+    return share;
+  }
+
+  /** Where the tip stands at the position, which there must be. */
+  Point tip() {
+    int move = position.orElseThrow();
+    if (share >= 1) {
+      return tape.to(move);
+    }
+    double[] p = new double[3];
+    tape.pointAt(move, share, p);
+    return new Point(p[0], p[1], p[2]);
   }
 
   /** The major diameter of the thread wanted in a hole (mm), if it was given. */

@@ -245,7 +245,9 @@ public final class SceneRenderer implements AutoCloseable {
     double depth = depth(scene, camera);
     camera.writeClip(scene.origin(), depth, toClip);
     camera.writeView(toView);
-    scene.position().ifPresent(move -> cutter.place(camera, scene.tape().to(move), depth));
+    if (scene.position().isPresent()) {
+      cutter.place(camera, scene.tip(), depth);
+    }
   }
 
   private double depth(Scene scene, Camera camera) {
@@ -276,15 +278,19 @@ public final class SceneRenderer implements AutoCloseable {
     if (scene.position().isEmpty()) {
       return Integer.MAX_VALUE;
     }
-    return path.get().end(scene.position().getAsInt());
+    int move = scene.position().getAsInt();
+    return scene.share() < 1 ? path.get().part(move, scene.share()) : path.get().end(move);
   }
 
   /** The texel whose chord the position lies within, told to the line program; -1 for none. */
   private int split(Scene scene) {
     int move = scene.position().orElse(-1);
     int texel = move < 0 ? -1 : path.get().split(move);
+    if (move >= 0 && scene.share() < 1) {
+      texel = path.get().part(move, scene.share());
+    }
     if (texel >= 0) {
-      pen.tip(scene.tape().to(move), scene.origin());
+      pen.tip(scene.tip(), scene.origin());
     }
     return texel;
   }

@@ -1,6 +1,5 @@
 package flankfit.window;
 
-import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.motion.ModalState.Distance;
 import flankfit.motion.MoveKind;
@@ -11,46 +10,34 @@ import flankfit.picture.Theme;
 import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
-import java.util.OptionalInt;
+import java.util.List;
 
-/** Time as a band below the scene: feed thick, rapids thin, a mark for each finding. */
+/**
+ * Time as a band below the scene: feed thick, rapids thin, a mark for each finding, and below it
+ * the operations as lengths with their names.
+ */
 final class BandPanel {
   private final ViewState state;
-  private final ListingPanel listing;
-  private FindingMarks marks;
-  private double[] findingTimes = {};
+  private Survey survey = Survey.NONE;
   private long shownChange = -1;
   private long shownContents = -1;
   private final ImVec2 size = new ImVec2();
   private String clock = "";
+  private List<String> labels = List.of();
+  private int shownTimes;
+  private boolean shownPlaying;
 
-  BandPanel(ViewState state, ListingPanel listing) {
+  BandPanel(ViewState state) {
     this.state = state;
-    this.listing = listing;
-    marks = listing.marks();
   }
 
   private void follow() {
-    if (shownContents == state.contents()) {
-      return;
+    if (shownContents != state.contents()) {
+      shownContents = state.contents();
+      shownChange = -1;
+      survey = state.loaded().survey();
+      labels = survey.operations().all().stream().map(Operation::label).toList();
     }
-    shownContents = state.contents();
-    shownChange = -1;
-    marks = listing.marks();
-    findingTimes = new double[marks.all().size()];
-    for (int i = 0; i < findingTimes.length; i++) {
-      Finding finding = marks.all().get(i);
-      findingTimes[i] = timeOf(finding.place().line());
-    }
-  }
-
-  /** When a line's move ends (s): the end of all for a line after the last; -1 for no line. */
-  private double timeOf(int line) {
-    if (line == 0) {
-      return -1;
-    }
-    OptionalInt move = state.steps().ofLine(line);
-    return move.isPresent() ? state.steps().until(move.getAsInt()) : state.steps().seconds();
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
@@ -68,24 +55,28 @@ final class BandPanel {
     ImGui.pushFont(style.small());
     ImGui.calcTextSize(size, clock);
     ImGui.popFont();
-    float room = layout.sceneWidth() - left - Math.max(120 * s, size.x + 28 * s);
+    float room = layout.sceneWidth() - left - Math.max(150 * s, size.x + 28 * s);
     float middle = top + 18 * s;
     ImGui.setCursorPos(left, 6 * s);
-    ImGui.invisibleButton("time", Math.max(1, room), 26 * s);
+    ImGui.invisibleButton("time", Math.max(1, room), 44 * s);
     if (ImGui.isItemActive()) {
       double share = (ImGui.getIO().getMousePosX() - left) / room;
       state.toShareOfTime(Math.max(0, Math.min(1, share)));
     }
     ImDrawList list = ImGui.getWindowDrawList();
     columns(list, palette, s, left, room, middle, whole);
-    for (int i = 0; i < findingTimes.length; i++) {
-      if (findingTimes[i] >= 0) {
-        mark(list, palette, s, left + (float) (findingTimes[i] / whole) * room, middle, i);
+    ImGui.pushFont(style.small());
+    operations(list, palette, s, left, room, top + 34 * s, whole);
+    ImGui.popFont();
+    for (int i = 0; i < survey.marks().all().size(); i++) {
+      int move = survey.findingMove(i);
+      if (move >= 0 && move < state.course().tape().size()) {
+        float at = (float) (state.steps().until(move) / whole);
+        mark(list, palette, s, left + at * room, middle, i);
       }
     }
-    float x = left + (float) (state.steps().until(state.position()) / whole) * room;
-    list.addRectFilled(
-        x - s, middle - 11 * s, x + s, middle + 7 * s, PaperStyle.ink(palette.ink()));
+    float x = left + (float) (state.course().seconds() / whole) * room;
+    list.addRectFilled(x - s, middle - 11 * s, x + s, top + 50 * s, PaperStyle.ink(palette.ink()));
     ImGui.pushFont(style.small());
     list.addText(left + room + 14 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), clock);
     list.addText(26 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), "time");
@@ -93,10 +84,45 @@ final class BandPanel {
     ImGui.end();
   }
 
+  /** A length and a name for each operation that has room; the one at the position in full ink. */
+  private void operations(
+      ImDrawList list,
+      Theme.Palette palette,
+      float s,
+      float left,
+      float room,
+      float top,
+      double whole) {
+    List<Operation> all = survey.operations().all();
+    float free = left;
+    for (int i = 0; i < all.size(); i++) {
+      Operation operation = all.get(i);
+      if (operation.kind() == Operation.Kind.TRAVEL
+          || operation.last() >= state.course().tape().size()) {
+        continue;
+      }
+      float from = left + (float) (state.steps().begun(operation.first()) / whole) * room;
+      float to = left + (float) (state.steps().until(operation.last()) / whole) * room;
+      if (to < free) {
+        continue;
+      }
+      boolean here = state.position() >= operation.first() && state.position() <= operation.last();
+      int ink = PaperStyle.ink(here ? palette.ink() : palette.softInk());
+      float end = Math.max(from + s, to - 2 * s);
+      list.addRectFilled(Math.max(free, from), top, end, top + (here ? 2 : 1) * s, ink);
+      String label = labels.get(i);
+      ImGui.calcTextSize(size, label);
+      if (size.x < to - from - 8 * s) {
+        list.addText(from + 4 * s, top + 2 * s, ink, label);
+      }
+      free = end + s;
+    }
+  }
+
   /** A square for an error, a triangle for a warning, a point for a note. */
   private void mark(
       ImDrawList list, Theme.Palette palette, float s, float x, float middle, int finding) {
-    Severity severity = marks.all().get(finding).severity();
+    Severity severity = survey.marks().all().get(finding).severity();
     int ink = PaperStyle.ink(FindingMarks.ink(severity, palette));
     float y = middle + 10 * s;
     switch (severity) {
@@ -143,18 +169,19 @@ final class BandPanel {
   }
 
   private void word(double whole) {
-    if (shownChange != state.positionChanges()) {
+    Playback playback = state.player().playback();
+    if (shownChange != state.positionChanges()
+        || shownTimes != playback.times()
+        || shownPlaying != playback.isPlaying()) {
       shownChange = state.positionChanges();
+      shownTimes = playback.times();
+      shownPlaying = playback.isPlaying();
       clock =
-          Figures.fixed(state.steps().until(state.position()), 1)
+          Figures.fixed(state.course().seconds(), 1)
               + " of "
               + Figures.fixed(whole, 1)
-              + " s";
+              + " s"
+              + (shownPlaying || shownTimes > 1 ? "  ×" + shownTimes : "");
     }
-  }
-
-  /** How many marks the band carries. */
-  int marked() {
-    return marks.all().size();
   }
 }

@@ -30,13 +30,14 @@ final class DepthLine {
   void draw(
       PaperStyle style, Layout layout, Theme.Palette palette, double x, double y, float pixels) {
     Camera camera = state.camera();
-    if (!camera.showsDepth() || !layout.inScene(x, y) || state.help()) {
+    if (!camera.showsDepth()
+        || !layout.inScene(x, y)
+        || state.desk().over() != Desk.Over.NOTHING
+        || state.desk().isWelcome()) {
       return;
     }
     float s = style.scale();
-    double row = camera.height() - (y - layout.header()) * pixels;
-    double z = camera.centre().z() + (row - camera.height() / 2.0) * camera.millimetresPerPixel();
-    word(z - state.scene().top());
+    word(DepthScale.of(state, layout, pixels).depthAt(y));
     ImDrawList list = ImGui.getBackgroundDrawList();
     float at = (float) y;
     list.addRectFilled(

@@ -15,13 +15,26 @@ final class FindingMarks {
   private final Map<Integer, List<Finding>> byLine = new HashMap<>();
   private final List<Finding> inOrder;
 
-  FindingMarks(List<Finding> findings) {
+  private final String file;
+
+  /**
+   * Sorts findings.
+   *
+   * @param file name of the program; findings in other files, such as the sheet, have no line in it
+   */
+  FindingMarks(List<Finding> findings, String file) {
+    this.file = file;
     List<Finding> sorted = new ArrayList<>(findings);
     sorted.sort(Comparator.comparing(Finding::place).thenComparing(Finding::severity));
     inOrder = List.copyOf(sorted);
     for (Finding finding : inOrder) {
-      byLine.computeIfAbsent(finding.place().line(), line -> new ArrayList<>()).add(finding);
+      byLine.computeIfAbsent(lineOf(finding), line -> new ArrayList<>()).add(finding);
     }
+  }
+
+  /** Line of the program that a finding points at; 0 for none. */
+  int lineOf(Finding finding) {
+    return finding.place().file().equals(file) ? finding.place().line() : 0;
   }
 
   /** All findings, the gravest first, then by place. */

@@ -2,31 +2,56 @@ package flankfit.window;
 
 import static org.lwjgl.glfw.GLFW.*;
 
-import flankfit.picture.View;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.lwjgl.glfw.Callbacks;
+import org.lwjgl.glfw.GLFWDropCallback;
 
 /** What keys, pointer and wheel do. Its callbacks come before those of the panels. */
 final class Hand implements AutoCloseable {
+  /** A press that moved less far (logical px) is a click. */
+  private static final double STILL = 4;
+
   private final ViewState state;
+  private final Actions actions;
+  private final Typing typing;
   private final long window;
   private final Runnable touched;
+  private final Picks picks;
   private Layout layout = new Layout(1, 1, 1);
   private float pixels = 1;
   private double column = -1;
   private double row = -1;
+  private double pressedColumn;
+  private double pressedRow;
+  private boolean pressed;
   private boolean turning;
   private boolean shifting;
 
-  Hand(ViewState state, long window, Runnable touched) {
+  /** Finds what lies at a place of the scene (px, rows upwards). */
+  interface Picks {
+    /** What lies there. */
+    Optional<Pick> at(double column, double row);
+  }
+
+  Hand(
+      ViewState state, Actions actions, Typing typing, long window, Picks picks, Runnable touched) {
     this.state = state;
+    this.actions = actions;
+    this.typing = typing;
     this.window = window;
+    this.picks = picks;
     this.touched = touched;
-    glfwSetKeyCallback(window, (w, key, code, action, mods) -> key(key, action));
-    glfwSetCharCallback(window, (w, character) -> touched.run());
+    glfwSetKeyCallback(window, (w, key, code, action, mods) -> key(key, code, action, mods));
+    glfwSetCharCallback(window, (w, character) -> typed(character));
     glfwSetCursorPosCallback(window, (w, x, y) -> move(x, y));
     glfwSetCursorEnterCallback(window, (w, entered) -> enter(entered));
     glfwSetMouseButtonCallback(window, (w, button, action, mods) -> button(button, action, mods));
     glfwSetScrollCallback(window, (w, x, y) -> wheel(y));
+    glfwSetDropCallback(window, (w, count, names) -> drop(count, names));
     glfwSetWindowFocusCallback(window, (w, focused) -> touched.run());
     glfwSetFramebufferSizeCallback(window, (w, width, height) -> touched.run());
     glfwSetWindowRefreshCallback(window, w -> touched.run());
@@ -50,35 +75,54 @@ final class Hand implements AutoCloseable {
     return row;
   }
 
-  private void key(int key, int action) {
+  private void key(int key, int code, int action, int mods) {
     touched.run();
     if (action == GLFW_RELEASE) {
       return;
     }
-    switch (key) {
-      case GLFW_KEY_RIGHT, GLFW_KEY_N -> state.stepForward();
-      case GLFW_KEY_LEFT, GLFW_KEY_P -> state.stepBack();
-      case GLFW_KEY_HOME -> state.toStart();
-      case GLFW_KEY_END -> state.toEnd();
-      case GLFW_KEY_1, GLFW_KEY_KP_1 -> state.look(View.PLAN);
-      case GLFW_KEY_2, GLFW_KEY_KP_2 -> state.look(View.FRONT);
-      case GLFW_KEY_3, GLFW_KEY_KP_3 -> state.look(View.SIDE);
-      case GLFW_KEY_4, GLFW_KEY_KP_4 -> state.look(View.ISO);
-      case GLFW_KEY_F -> state.fit(false);
-      case GLFW_KEY_C -> state.fit(true);
-      case GLFW_KEY_T -> state.otherTheme();
-      case GLFW_KEY_U -> state.otherUnit();
-      case GLFW_KEY_PAGE_DOWN -> state.page(1);
-      case GLFW_KEY_PAGE_UP -> state.page(-1);
-      case GLFW_KEY_R -> state.reload();
-      case GLFW_KEY_B -> state.toggleExplanation();
-      case GLFW_KEY_H, GLFW_KEY_F1 -> state.toggleHelp();
-      case GLFW_KEY_ESCAPE -> state.leave();
-      case GLFW_KEY_Q -> state.quit();
-      default -> {
-        // Other keys mean nothing here.
+    KeyStroke stroke = KeyStroke.pressed(letter(key, code), mods);
+    if (typing.key(stroke, () -> glfwGetClipboardString(window))) {
+      return;
+    }
+    Optional<Action> wanted = actions.of(stroke, state);
+    if (wanted.isPresent() && (action == GLFW_PRESS || wanted.get().repeats())) {
+      wanted.get().does().accept(state);
+    }
+  }
+
+  /** The letter that the keyboard has on a key, whatever its place; other keys stay. */
+  private static int letter(int key, int code) {
+    if (key < GLFW_KEY_A || key > GLFW_KEY_Z) {
+      return key;
+    }
+    String name = glfwGetKeyName(key, code);
+    if (name == null || name.length() != 1) {
+      return key;
+    }
+    char upper = Character.toUpperCase(name.charAt(0));
+    return upper >= 'A' && upper <= 'Z' ? upper : key;
+  }
+
+  private void typed(int character) {
+    touched.run();
+    if (!typing.character(character)) {
+      actions
+          .of(KeyStroke.typed(character), state)
+          .ifPresent(action -> action.does().accept(state));
+    }
+  }
+
+  private void drop(int count, long names) {
+    touched.run();
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      try {
+        files.add(Path.of(GLFWDropCallback.getName(names, i)));
+      } catch (InvalidPathException e) {
+        state.desk().notice("what was dropped is no file: " + e.getReason());
       }
     }
+    state.opening().drop(files);
   }
 
   private void enter(boolean entered) {
@@ -95,33 +139,81 @@ final class Hand implements AutoCloseable {
     double dy = (y - row) * pixels;
     column = x;
     row = y;
+    if (pressed && far()) {
+      pressed = false;
+      dx = (x - pressedColumn) * pixels;
+      dy = (y - pressedRow) * pixels;
+    }
+    if (pressed) {
+      return;
+    }
     if (shifting) {
+      state.pan(dx, dy);
+    } else if (turning && state.isUnrolled()) {
       state.pan(dx, dy);
     } else if (turning) {
       state.orbit(dx / pixels / layout.scale(), dy / pixels / layout.scale());
     }
   }
 
+  private boolean far() {
+    return Math.hypot(column - pressedColumn, row - pressedRow) > STILL * layout.scale();
+  }
+
+  /** Whether the pointer is over the scene and over no panel that lies on it. */
+  private boolean isInScene() {
+    int told = Math.min(ProblemPanel.MOST, state.desk().problems().size());
+    return state.desk().over() == Desk.Over.NOTHING
+        && !state.desk().isWelcome()
+        && layout.inScene(column, row)
+        && !layout.inProblems(column, row, told);
+  }
+
   private void button(int button, int action, int mods) {
     touched.run();
     if (action == GLFW_RELEASE) {
+      if (pressed && turning) {
+        click();
+      }
+      pressed = false;
       turning = false;
       shifting = false;
       return;
     }
-    if (state.help() || !layout.inScene(column, row)) {
+    if (!isInScene()) {
       return;
     }
     boolean shift = (mods & GLFW_MOD_SHIFT) != 0;
     shifting = button == GLFW_MOUSE_BUTTON_MIDDLE || (button == GLFW_MOUSE_BUTTON_LEFT && shift);
     turning = button == GLFW_MOUSE_BUTTON_LEFT && !shift;
+    pressed = true;
+    pressedColumn = column;
+    pressedRow = row;
+  }
+
+  private void click() {
+    Optional<Pick> met = picks.at(column * pixels, up());
+    Optional<Pick> before = state.selection().picked();
+    boolean again =
+        !state.selection().isMeasuring()
+            && met.isPresent()
+            && before.isPresent()
+            && met.get().move() == before.get().move();
+    state.selection().take(met);
+    if (again) {
+      state.toPicked();
+    }
+  }
+
+  /** Row of the pointer in the scene, upwards (px). */
+  private double up() {
+    return state.camera().height() - (row - layout.header()) * pixels;
   }
 
   private void wheel(double notches) {
     touched.run();
-    if (!state.help() && layout.inScene(column, row)) {
-      double up = state.camera().height() - (row - layout.header()) * pixels;
-      state.zoom(notches, column * pixels, up);
+    if (isInScene()) {
+      state.zoom(notches, column * pixels, up());
     }
   }
 

@@ -7,19 +7,24 @@ import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
 import imgui.flag.ImGuiCol;
+import java.util.List;
 
-/** The sentence above everything, and the words that turn, fit and change the paper. */
+/** The sentence above everything, the sheets, and the words that are wanted most. */
 final class HeaderPanel {
   private final ViewState state;
+  private final List<SheetName> sheets;
   private final ImVec2 size = new ImVec2();
+  private float room;
 
-  HeaderPanel(ViewState state) {
+  HeaderPanel(ViewState state, List<SheetName> sheets) {
     this.state = state;
+    this.sheets = List.copyOf(sheets);
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
     float s = style.scale();
     String sentence = state.sentence();
+    room = layout.width() - 24 * s;
     Panels.begin("header", 0, 0, layout.width(), layout.header());
     ImGui.pushFont(style.title());
     ImGui.calcTextSize(size, sentence);
@@ -31,50 +36,9 @@ final class HeaderPanel {
     ImGui.popFont();
     ImGui.pushFont(style.small());
     ImGui.setCursorPos(22 * s, 47 * s);
-    for (View view : View.values()) {
-      int key = view == View.PLAN ? 1 : view == View.FRONT ? 2 : view == View.SIDE ? 3 : 4;
-      boolean on = state.standing().isPresent() && state.standing().get() == view;
-      if (word(palette, s, key + "  " + view.word(), on)) {
-        state.look(view);
-      }
-    }
-    ImGui.sameLine(0, 26 * s);
-    if (word(palette, s, "F  whole part", false)) {
-      state.fit(false);
-    }
-    if (word(palette, s, "C  cut", false)) {
-      state.fit(true);
-    }
-    if (word(
-        palette, s, state.theme() == Theme.LIGHT ? "T  dark paper" : "T  light paper", false)) {
-      state.otherTheme();
-    }
-    if (word(palette, s, state.unit() == LengthUnit.INCH ? "U  mm" : "U  inch", false)) {
-      state.otherUnit();
-    }
-    if (word(palette, s, "B  block", state.explains())) {
-      state.toggleExplanation();
-    }
-    if (word(palette, s, "H  keys", state.help())) {
-      state.toggleHelp();
-    }
-    if (state.isLoading()) {
-      if (word(palette, s, "Esc  stop", false)) {
-        state.stop();
-      }
-    } else if (word(palette, s, "R  read anew", false)) {
-      state.reload();
-    }
-    String file = state.input().file();
+    words(palette, s);
     float wordsEnd = ImGui.getItemRectMaxX();
-    ImGui.calcTextSize(size, file);
-    float left = layout.width() - size.x - 24 * s;
-    if (!file.equals(sentence) && left > wordsEnd + 12 * s) {
-      ImGui.setCursorPos(left, 47 * s);
-      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.textUnformatted(file);
-      ImGui.popStyleColor();
-    }
+    file(layout, palette, s, wordsEnd);
     ImGui.popFont();
     ImDrawList list = ImGui.getWindowDrawList();
     Panels.rule(list, palette, 0, layout.header() - s, layout.width(), s);
@@ -87,7 +51,85 @@ final class HeaderPanel {
     ImGui.end();
   }
 
+  /** Those without which nothing is found come first: a narrow window leaves the last ones out. */
+  private void words(Theme.Palette palette, float s) {
+    for (SheetName sheet : sheets) {
+      if (word(palette, s, sheet.word(), state.sheet() == sheet)) {
+        state.sheet(sheet);
+      }
+    }
+    ImGui.sameLine(0, 22 * s);
+    for (View view : View.values()) {
+      boolean on = state.standing().isPresent() && state.standing().get() == view;
+      if (word(palette, s, name(view), on)) {
+        state.look(view);
+      }
+    }
+    if (word(palette, s, "5  wall", state.isUnrolled())) {
+      state.unroll();
+    }
+    ImGui.sameLine(0, 22 * s);
+    if (word(palette, s, "/  find an action", false)) {
+      state.desk().palette();
+    }
+    if (word(palette, s, "?  keys", state.help())) {
+      state.toggleHelp();
+    }
+    ImGui.sameLine(0, 22 * s);
+    if (word(palette, s, "F  whole", false)) {
+      state.fit(false);
+    }
+    if (word(palette, s, "C  cut", false)) {
+      state.fit(true);
+    }
+    if (word(palette, s, "M  measure", state.selection().isMeasuring())) {
+      state.toggleMeasuring();
+    }
+    if (word(palette, s, state.unit() == LengthUnit.INCH ? "U  mm" : "U  inch", false)) {
+      state.otherUnit();
+    }
+    if (word(palette, s, "B  meaning", state.explains())) {
+      state.toggleExplanation();
+    }
+    ImGui.sameLine(0, 22 * s);
+    if (state.isLoading()) {
+      if (word(palette, s, "Esc  stop", false)) {
+        state.stop();
+      }
+    }
+    if (word(palette, s, "Ctrl+O  samples, recent", state.desk().isWelcome())) {
+      state.desk().toggleWelcome();
+    }
+  }
+
+  private static String name(View view) {
+    return switch (view) {
+      case PLAN -> "1  plan";
+      case FRONT -> "2  front";
+      case SIDE -> "3  side";
+      case ISO -> "4  free";
+    };
+  }
+
+  private void file(Layout layout, Theme.Palette palette, float s, float wordsEnd) {
+    String whole = state.input().file();
+    String file = whole.substring(Math.max(whole.lastIndexOf('/'), whole.lastIndexOf('\\')) + 1);
+    ImGui.calcTextSize(size, file);
+    float left = layout.width() - size.x - 24 * s;
+    if (!whole.equals(state.sentence()) && left > wordsEnd + 12 * s) {
+      ImGui.setCursorPos(left, 47 * s);
+      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
+      ImGui.textUnformatted(file);
+      ImGui.popStyleColor();
+    }
+  }
+
+  /** A word to click; one that has no room is left out, the palette has it. */
   private boolean word(Theme.Palette palette, float s, String text, boolean on) {
+    ImGui.calcTextSize(size, text);
+    if (ImGui.getCursorPosX() + size.x + 12 * s > room) {
+      return false;
+    }
     ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(on ? palette.ink() : palette.softInk()));
     boolean pressed = ImGui.button(text);
     ImGui.popStyleColor();
@@ -97,7 +139,7 @@ final class HeaderPanel {
       float end = ImGui.getItemRectMaxX() - 6 * s;
       ImGui.getWindowDrawList().addRectFilled(x, y, end, y + 2 * s, PaperStyle.ink(palette.ink()));
     }
-    ImGui.sameLine(0, 4 * s);
+    ImGui.sameLine(0, 2 * s);
     return pressed;
   }
 }

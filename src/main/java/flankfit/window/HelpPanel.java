@@ -5,35 +5,16 @@ import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.flag.ImGuiCol;
 import imgui.flag.ImGuiWindowFlags;
+import java.util.List;
 
-/** All keys and all cautions, laid over the window. */
+/** All keys and all cautions, laid over the window in two columns. */
 final class HelpPanel {
-  private static final String[][] KEYS = {
-    {"→  n", "next block"},
-    {"←  p", "block before"},
-    {"Home  End", "first block, last block"},
-    {"Page ↑  ↓", "twenty lines back, on"},
-    {"click a line", "go to the block it makes"},
-    {"drag the band", "go to a time"},
-    {"1  2  3  4", "plan, front, side, iso"},
-    {"drag", "turn the part"},
-    {"shift + drag", "shift the paper; the middle button does the same"},
-    {"wheel", "zoom at the pointer"},
-    {"F", "show the whole part"},
-    {"C", "show what is cut, closely"},
-    {"B", "what the block meant, word by word, or the state"},
-    {"U", "millimetres or inches"},
-    {"T", "light or dark paper"},
-    {"R", "read the program anew"},
-    {"H  F1", "this page"},
-    {"Esc", "stop what is under way, else close"},
-    {"Q", "close"},
-  };
-
   private final ViewState state;
+  private final List<KeyTable.Row> rows;
 
-  HelpPanel(ViewState state) {
+  HelpPanel(ViewState state, Actions actions) {
     this.state = state;
+    rows = KeyTable.rows(actions);
   }
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
@@ -41,9 +22,11 @@ final class HelpPanel {
       return;
     }
     float s = style.scale();
-    float width = Math.min(620 * s, layout.width() - 40 * s);
-    float height =
-        Math.min((462 + 20 * state.input().cautions().size()) * s, layout.height() - 40 * s);
+    float width = Math.min(1080 * s, layout.width() - 40 * s);
+    boolean wide = width >= 900 * s;
+    int half = wide ? (rows.size() + 1) / 2 : rows.size();
+    float wanted = (90 + 23 * half + 24 * state.input().cautions().size()) * s;
+    float height = Math.min(wanted, layout.height() - 40 * s);
     float x = (layout.width() - width) / 2;
     float y = (layout.height() - height) / 2;
     ImGui.setNextWindowFocus();
@@ -55,15 +38,19 @@ final class HelpPanel {
     ImGui.pushFont(style.title());
     ImGui.textUnformatted("Keys");
     ImGui.popFont();
-    ImGui.dummy(1, 2 * s);
-    for (String[] key : KEYS) {
-      ImGui.textUnformatted(key[0]);
-      ImGui.sameLine(150 * s);
+    float top = ImGui.getCursorPosY() + 4 * s;
+    float column = (width - 56 * s) / 2;
+    for (int i = 0; i < rows.size(); i++) {
+      KeyTable.Row row = rows.get(i);
+      float left = i < half ? 0 : column;
+      ImGui.setCursorPos(left, top + (i % half) * 23 * s);
+      ImGui.textUnformatted(row.keys());
+      ImGui.sameLine(left + 150 * s);
       ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-      ImGui.textUnformatted(key[1]);
+      ImGui.textUnformatted(row.words());
       ImGui.popStyleColor();
     }
-    ImGui.dummy(1, 6 * s);
+    ImGui.setCursorPos(0, top + half * 23 * s + 8 * s);
     ImGui.pushFont(style.small());
     for (String caution : state.input().cautions()) {
       Panels.wrapped(caution);

@@ -27,9 +27,9 @@ record Layout(float width, float height, float scale, boolean explained) {
     return 30 * scale;
   }
 
-  /** Height of the time band below the scene. */
+  /** Height of the time band and the operations below the scene. */
   float band() {
-    return 44 * scale;
+    return 60 * scale;
   }
 
   /** Width of the program and the state at the right. */
@@ -56,6 +56,36 @@ record Layout(float width, float height, float scale, boolean explained) {
   /** Height of the program and findings together. */
   float listingHeight() {
     return Math.max(64, height - header() - footer() - stateHeight());
+  }
+
+  /** Width of the panel of errors. */
+  float problemsWidth() {
+    return Math.min(760 * scale, width - 60 * scale);
+  }
+
+  /** Height of the panel of errors for so many. */
+  float problemsHeight(int count) {
+    return count == 0
+        ? 0
+        : Math.min((54 + 118 * count) * scale, Math.max(64, height - header() - 60 * scale));
+  }
+
+  /** Left edge of the panel of errors. */
+  float problemsLeft() {
+    return (width - problemsWidth()) / 2;
+  }
+
+  /** Upper edge of the panel of errors. */
+  float problemsTop() {
+    return header() + 18 * scale;
+  }
+
+  /** Whether a place lies in the panel of so many errors. */
+  boolean inProblems(double x, double y, int count) {
+    return x >= problemsLeft()
+        && x < problemsLeft() + problemsWidth()
+        && y >= problemsTop()
+        && y < problemsTop() + problemsHeight(count);
   }
 
   /** Whether a place lies in the scene. */

@@ -21,7 +21,7 @@ final class ListingPanel {
   private final RowTexts texts = new RowTexts();
   private final ListingScroll scroll = new ListingScroll();
   private final ImVec2 size = new ImVec2();
-  private FindingMarks marks = new FindingMarks(List.of());
+  private FindingMarks marks = Survey.NONE.marks();
   private List<String> lines = List.of();
   private List<Finding> byWeight = List.of();
   private String[] summaries = {};
@@ -31,9 +31,12 @@ final class ListingPanel {
   private long shownChange = -1;
   private long shownContents = -1;
   private float shownHeight;
+  private int shownFound;
+  private final SearchLine search;
 
   ListingPanel(ViewState state) {
     this.state = state;
+    search = new SearchLine(state);
     take();
   }
 
@@ -42,35 +45,34 @@ final class ListingPanel {
       return;
     }
     shownContents = state.contents();
-    marks = new FindingMarks(state.input().findings());
+    marks = state.loaded().survey().marks();
     byWeight = marks.byWeight();
-    summaries = byWeight.stream().map(ListingPanel::summary).toArray(String[]::new);
+    summaries = byWeight.stream().map(this::summary).toArray(String[]::new);
     lines = state.input().programLines();
     texts.take(lines);
   }
 
-  private static String summary(Finding finding) {
-    int line = finding.place().line();
+  private String summary(Finding finding) {
+    int line = marks.lineOf(finding);
     return FindingMarks.sign(finding.severity())
         + (line == 0 ? "  " : "  line " + line + "  ")
         + finding.what();
   }
 
-  FindingMarks marks() {
-    return marks;
-  }
-
-  void draw(PaperStyle wantedStyle, Layout layout, Theme.Palette wantedPalette) {
+  void draw(Paper paper) {
     take();
-    style = wantedStyle;
-    palette = wantedPalette;
+    style = paper.style();
+    palette = paper.palette();
+    Layout layout = paper.layout();
     float s = style.scale();
     float x = layout.sceneWidth();
     width = layout.panel();
     Panels.begin("program", x, layout.header(), width, layout.listingHeight());
-    float height = linesHeight(layout);
-    float told = layout.listingHeight() - height - 8 * s;
-    ImGui.setCursorPos(0, 8 * s);
+    float searchHeight = search.height(paper);
+    float height = linesHeight(layout, searchHeight);
+    float told = layout.listingHeight() - height - 8 * s - searchHeight;
+    search.draw(paper, x, layout.header());
+    ImGui.setCursorPos(0, 8 * s + searchHeight);
     int flags = ImGuiWindowFlags.NoScrollbar | ImGuiWindowFlags.NoScrollWithMouse;
     ImGui.beginChild("lines", width, height, false, flags);
     int rows = Math.max(1, Math.round(height / (int) (ROW * s)));
@@ -98,9 +100,9 @@ final class ListingPanel {
   }
 
   /** Room for the lines: whole rows only, the rest goes to what is told below. */
-  private float linesHeight(Layout layout) {
+  private float linesHeight(Layout layout, float searchHeight) {
     float row = (int) (ROW * style.scale());
-    float room = layout.listingHeight() - toldHeight(layout) - 8 * style.scale();
+    float room = layout.listingHeight() - toldHeight(layout) - 8 * style.scale() - searchHeight;
     return Math.max(1, (int) (room / row)) * row;
   }
 
@@ -115,6 +117,14 @@ final class ListingPanel {
    * otherwise.
    */
   private void follow(float height, int rows) {
+    int found = state.search().isOn() ? state.search().current() : 0;
+    if (found != shownFound) {
+      shownFound = found;
+      if (found > 0) {
+        scroll.show(found - 1, rows);
+        return;
+      }
+    }
     if (shownChange == state.positionChanges() && shownHeight == height) {
       return;
     }
@@ -137,6 +147,12 @@ final class ListingPanel {
     ImGui.popID();
     if (current || ImGui.isItemHovered()) {
       list.addRectFilled(x, y, x + width, y + height, PaperStyle.ink(palette.shade()));
+    }
+    if (state.search().isOn() && state.search().holds(index + 1)) {
+      boolean stands = index + 1 == state.search().current();
+      float line = (stands ? 2 : 1) * s;
+      int ink = PaperStyle.ink(stands ? palette.ink() : palette.softInk());
+      list.addRect(x + 18 * s, y, x + width - 16 * s, y + height - s, ink, 0, 0, line);
     }
     if (current) {
       list.addRectFilled(x + 12 * s, y, x + 16 * s, y + height, PaperStyle.ink(hue()));
@@ -165,6 +181,7 @@ final class ListingPanel {
 
   private String summary() {
     return switch (state.loaded().stage()) {
+      case NOTHING -> "no program yet";
       case READING, EXECUTING -> "findings come when all is executed";
       case CHECKING, GAUGING -> "so far " + marks.summary();
       case DONE -> marks.summary();
@@ -185,8 +202,8 @@ final class ListingPanel {
         ImGui.pushID(i);
         int ink = FindingMarks.ink(finding.severity(), palette);
         ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(ink));
-        if (ImGui.selectable(summaries[i]) && finding.place().line() > 0) {
-          state.toLine(finding.place().line());
+        if (ImGui.selectable(summaries[i]) && marks.lineOf(finding) > 0) {
+          state.toLine(marks.lineOf(finding));
         }
         ImGui.popStyleColor();
         ImGui.popID();

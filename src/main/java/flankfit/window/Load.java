@@ -60,14 +60,18 @@ final class Load implements Runnable {
     try {
       load(given.isPresent() ? given.get() : read());
     } catch (UnreadableProgramException e) {
-      loader.takeFailure(this, "not read: " + e.getMessage());
+      loader.takeFailure(this, "not read: " + e.getMessage(), Problem.all(e.findings()));
     } catch (CancellationException e) {
       // Stopped; the loader has told so already.
       stopped = true;
     } catch (OutOfMemoryError e) {
-      loader.takeFailure(this, "incomplete: it does not fit in the memory given (java -Xmx8g)");
+      String why = "it does not fit in the memory given";
+      loader.takeFailure(
+          this,
+          "incomplete: " + why,
+          List.of(new Problem(why, source.file(), "", "give more: java -Xmx8g -jar flankfit.jar")));
     } catch (RuntimeException | Error e) {
-      loader.takeFailure(this, "incomplete: the tool failed: " + e);
+      loader.takeFailure(this, "incomplete: the tool failed: " + e, List.of());
       throw e;
     }
   }
@@ -161,42 +165,31 @@ final class Load implements Runnable {
             scene,
             "");
     loader.take(this, whole);
+    Survey survey = Survey.of(whole.input(), steps);
+    loader.take(this, whole.with(survey));
     Interpretation checked =
         ProgramCheck.checked(
             done,
             text.setup(),
             share -> {
               if (System.nanoTime() - shownAt > BETWEEN) {
-                loader.take(this, whole.at(Stage.CHECKING, share));
+                loader.take(this, whole.with(survey).at(Stage.CHECKING, share));
                 shownAt = System.nanoTime();
               }
               return !stopped;
             });
-    Loaded judged =
-        new Loaded(
-            beginning,
-            Stage.GAUGING,
-            -1,
-            true,
-            done.blocks(),
-            input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), "")),
-            steps,
-            scene,
-            "");
-    loader.take(this, judged);
-    ProgramSource.Judgement judgement = source.judge(text, checked);
+    WindowInput found =
+        input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), ""));
     loader.take(
         this,
-        new Loaded(
-            beginning,
-            Stage.DONE,
-            1,
-            true,
-            done.blocks(),
-            input(text, lines, tape, judgement),
-            steps,
-            scene,
-            ""));
+        new Loaded(beginning, Stage.GAUGING, -1, true, done.blocks(), found, steps, scene, "")
+            .with(survey.with(found, steps)));
+    ProgramSource.Judgement judgement = source.judge(text, checked);
+    WindowInput all = input(text, lines, tape, judgement);
+    loader.take(
+        this,
+        new Loaded(beginning, Stage.DONE, 1, true, done.blocks(), all, steps, scene, "")
+            .with(survey.with(all, steps)));
   }
 
   private WindowInput input(

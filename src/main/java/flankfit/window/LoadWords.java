@@ -9,6 +9,7 @@ final class LoadWords {
   /** The sentence above everything. */
   static String sentence(Loaded now) {
     return switch (now.stage()) {
+      case NOTHING -> "Will the thread gauge, and what do I key in if not?";
       case READING -> "reading " + now.input().file();
       case EXECUTING -> "executing " + now.input().file() + ": " + executed(now);
       case CHECKING ->

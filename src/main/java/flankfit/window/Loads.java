@@ -1,9 +1,17 @@
 package flankfit.window;
 
+import java.nio.file.Path;
+
 /** Gives the window what there is of its program. */
 interface Loads {
   /** What there is now; the same object until there is more. */
   Loaded latest();
+
+  /** Takes another program in place of the present one and reads it. */
+  void open(Path file);
+
+  /** Takes a sample program in place of the present one and reads it. */
+  void open(Samples.Sample sample);
 
   /** Reads the program anew, in place of a load under way. */
   void begin();
@@ -26,6 +34,16 @@ interface Loads {
       @Override
       public void wakes(Runnable whom) {
         // Nothing more comes.
+      }
+
+      @Override
+      public void open(Path file) {
+        // What is given stays.
+      }
+
+      @Override
+      public void open(Samples.Sample sample) {
+        // What is given stays.
       }
 
       @Override

@@ -1,11 +1,12 @@
 package flankfit.window;
 
+import flankfit.setup.SetupSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** The window with motion, program and state. */
+/** The window with its sheets, the program and the state. */
 public final class MotionWindow {
   private MotionWindow() {}
 
@@ -13,23 +14,43 @@ public final class MotionWindow {
    * Opens the window and returns when the user closes it. The program is executed, checked and
    * gauged meanwhile. Call it on the first thread of the process: some platforms allow no other.
    *
-   * @param source the program
-   * @param text what was read of it already
+   * @param source the program; empty for none yet
+   * @param text what was read of it already; empty where that is to be done
+   * @param programs makes programs of files that are opened in the window
    * @param cautions sentences that every output carries
-   * @return why size, view and paper could not be kept for the next time; empty when they were
+   * @return why something could not be kept for the next time; empty when all was
    * @throws NoDisplayException if there is no display or no OpenGL 3.3 on it
    */
   public static Optional<String> open(
-      ProgramSource source, ProgramSource.Text text, List<String> cautions)
+      Optional<ProgramSource> source,
+      Optional<ProgramSource.Text> text,
+      Programs programs,
+      List<String> cautions)
       throws NoDisplayException {
-    Path file =
-        Preferences.file(
-            System.getenv(), System.getProperty("os.name"), System.getProperty("user.home"));
-    try (Loader loader = new Loader(source, text.setup(), cautions)) {
-      loader.begin(Optional.of(text));
-      return open(loader, file, (state, loop) -> {});
+    String home = System.getProperty("user.home");
+    Path file = Preferences.file(System.getenv(), System.getProperty("os.name"), home);
+    Path folder = file.toAbsolutePath().getParent();
+    SetupSheet sheet = text.map(ProgramSource.Text::setup).orElse(SetupSheet.empty());
+    Samples samples = new Samples(folder.resolve("samples"));
+    try (Loader loader =
+            new Loader(source, sheet, cautions, Optional.of(programs), Optional.of(samples));
+        Watch watch = new Watch(loader::files, loader::begin);
+        Habits habits = Habits.in(folder)) {
+      loader.begin(text);
+      watch.start();
+      Places places = new Places(file, WindowFiles.folder(home));
+      Optional<String> complaint = open(loader, places, habits, (state, loop) -> {});
+      return complaint.isPresent() ? complaint : habits.complaint();
     }
   }
+
+  /**
+   * Where things are kept.
+   *
+   * @param preferences file of what the window remembers
+   * @param pictures folder of pictures
+   */
+  record Places(Path preferences, Path pictures) {}
 
   static Optional<String> open(WindowInput input, Path preferencesFile, WindowObserver observer)
       throws NoDisplayException {
@@ -38,10 +59,16 @@ public final class MotionWindow {
 
   static Optional<String> open(Loads loads, Path preferencesFile, WindowObserver observer)
       throws NoDisplayException {
-    Preferences preferences = Preferences.read(preferencesFile);
-    ViewState state = new ViewState(loads, preferences);
+    Path folder = preferencesFile.toAbsolutePath().getParent();
+    return open(loads, new Places(preferencesFile, folder), Habits.none(), observer);
+  }
+
+  static Optional<String> open(Loads loads, Places places, Habits habits, WindowObserver observer)
+      throws NoDisplayException {
+    Preferences preferences = Preferences.read(places.preferences());
+    ViewState state = new ViewState(loads, preferences, habits);
     Preferences last;
-    try (WindowLoop loop = new WindowLoop(state, preferences)) {
+    try (WindowLoop loop = new WindowLoop(state, preferences, places.pictures())) {
       loads.wakes(WindowLoop::wake);
       loop.run(observer);
       last = loop.preferences();
@@ -49,7 +76,7 @@ public final class MotionWindow {
     } catch (LinkageError e) {
       throw new NoDisplayException("a native library is missing: " + e.getMessage());
     }
-    return last.equals(preferences) ? Optional.empty() : remember(last, preferencesFile);
+    return last.equals(preferences) ? Optional.empty() : remember(last, places.preferences());
   }
 
   private static Optional<String> remember(Preferences last, Path file) {

@@ -25,11 +25,47 @@ import java.util.function.Function;
  * @param view view at the start
  * @param theme paper
  * @param unit unit of lengths; empty for the sheet's own
+ * @param textSize size of letters against the display's own (1)
+ * @param still whether the cutter goes block by block
+ * @param sheet sheet at the start
+ * @param wall whether a wall is shown unrolled at the start
+ * @param explains whether the block is explained
+ * @param times how many seconds of the machine a second of playing shows (1)
  */
-record Preferences(int width, int height, View view, Theme theme, Optional<LengthUnit> unit) {
+record Preferences(
+    int width,
+    int height,
+    View view,
+    Theme theme,
+    Optional<LengthUnit> unit,
+    double textSize,
+    boolean still,
+    SheetName sheet,
+    boolean wall,
+    boolean explains,
+    int times) {
   static final int LEAST_WIDTH = 640;
   static final int LEAST_HEIGHT = 480;
   private static final int MOST = 16384;
+
+  private static final String[] KEYS = {
+    "width",
+    "height",
+    "view",
+    "theme",
+    "unit",
+    "text-size",
+    "still",
+    "sheet",
+    "wall",
+    "explains",
+    "times"
+  };
+
+  /** The same with the rest as in a first window. */
+  Preferences(int width, int height, View view, Theme theme, Optional<LengthUnit> unit) {
+    this(width, height, view, theme, unit, 1, false, SheetName.MOTION, false, false, 1);
+  }
 
   /** What a first window has. */
   static Preferences first() {
@@ -70,7 +106,17 @@ record Preferences(int width, int height, View view, Theme theme, Optional<Lengt
         number(kept, "height", LEAST_HEIGHT, first.height),
         word(kept, "view", View.values(), View::word).orElse(first.view),
         word(kept, "theme", Theme.values(), Theme::word).orElse(first.theme),
-        word(kept, "unit", LengthUnit.values(), LengthUnit::symbol));
+        word(kept, "unit", LengthUnit.values(), LengthUnit::symbol),
+        number(kept, "text-size", 50, 100) / 100.0,
+        is(kept, "still"),
+        word(kept, "sheet", SheetName.values(), SheetName::word).orElse(first.sheet),
+        is(kept, "wall"),
+        is(kept, "explains"),
+        number(kept, "times", 1, 1));
+  }
+
+  private static boolean is(Properties kept, String key) {
+    return kept.getProperty(key, "").strip().equals("yes");
   }
 
   private static int number(Properties kept, String key, int least, int otherwise) {
@@ -100,11 +146,17 @@ record Preferences(int width, int height, View view, Theme theme, Optional<Lengt
     kept.setProperty("view", view.word());
     kept.setProperty("theme", theme.word());
     unit.ifPresent(u -> kept.setProperty("unit", u.symbol()));
+    kept.setProperty("text-size", Long.toString(Math.round(textSize * 100)));
+    kept.setProperty("still", still ? "yes" : "no");
+    kept.setProperty("sheet", sheet.word());
+    kept.setProperty("wall", wall ? "yes" : "no");
+    kept.setProperty("explains", explains ? "yes" : "no");
+    kept.setProperty("times", Integer.toString(times));
     Path folder = file.toAbsolutePath().getParent();
     Files.createDirectories(folder);
     Path beside = Files.createTempFile(folder, "window", ".new");
     try (Writer out = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
-      for (String key : new String[] {"width", "height", "view", "theme", "unit"}) {
+      for (String key : KEYS) {
         if (kept.containsKey(key)) {
           out.write(key + " = " + kept.getProperty(key) + "\n");
         }

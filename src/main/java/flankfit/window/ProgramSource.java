@@ -4,15 +4,26 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
-/** Where the window gets a program from. Everything here is called on a thread of the loader's. */
+/**
+ * Where the window gets a program from. What reads or judges is called on a thread of the loader's.
+ */
 public interface ProgramSource {
   /** Name of the program as the user gave it. */
   String file();
+
+  /**
+   * The files that it is read from, whether they are there or not; a change of one is a change of
+   * the program. Called on any thread.
+   */
+  default List<Path> files() {
+    return List.of();
+  }
 
   /**
    * Reads its files anew.

@@ -2,6 +2,8 @@ package flankfit.window;
 
 /** How far the work on a program has come. */
 enum Stage {
+  /** No program is chosen yet. */
+  NOTHING,
   READING,
   EXECUTING,
   CHECKING,
@@ -16,7 +18,7 @@ enum Stage {
   boolean isGoing() {
     return switch (this) {
       case READING, EXECUTING, CHECKING, GAUGING -> true;
-      case DONE, STOPPED, FAILED -> false;
+      case NOTHING, DONE, STOPPED, FAILED -> false;
     };
   }
 }

@@ -23,11 +23,13 @@ final class StateWords {
 
   private StateWords() {}
 
-  /** Where the tool is told to be and where it is, after a move. */
-  static List<Row> positions(Tape tape, int move, LengthUnit unit) {
+  /** Where the tool is told to go by a move, and where it is after a share (1) of it. */
+  static List<Row> positions(Tape tape, int move, double share, LengthUnit unit) {
+    double[] p = new double[3];
+    tape.pointAt(move, share, p);
     return List.of(
         new Row("programmed", point(tape.programmedTo(move), unit)),
-        new Row("actual", point(tape.to(move), unit)));
+        new Row("actual", point(new Point(p[0], p[1], p[2]), unit)));
   }
 
   private static String point(Point p, LengthUnit unit) {

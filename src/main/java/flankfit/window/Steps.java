@@ -117,6 +117,11 @@ final class Steps {
     return until[move];
   }
 
+  /** When a move begins (s). */
+  double begun(int move) {
+    return move == 0 ? 0 : until[move - 1];
+  }
+
   /** The move that runs at a time (s). */
   int at(double seconds) {
     int found = Arrays.binarySearch(until, 0, tape.size(), seconds);

@@ -1,110 +1,168 @@
 package flankfit.window;
 
 import flankfit.motion.Extents;
+import flankfit.motion.Point;
 import flankfit.picture.Camera;
 import flankfit.picture.Scene;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.unit.LengthUnit;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** What the user has chosen; knows no graphics. Counts its changes, so that drawing can follow. */
+/**
+ * All that is shown and chosen, put together of its parts; knows no graphics. Counts its changes,
+ * so that drawing can follow.
+ */
 final class ViewState {
-  private static final double TURN_PER_PIXEL = 0.008;
-
-  /** Lines that a page is. */
-  private static final int PAGE = 20;
-
   private final Loads loads;
-  private final Camera camera;
-  private Loaded loaded;
-  private Steps steps;
-  private Scene scene;
-  private View view;
-  private Optional<View> standing;
-  private Theme theme;
-  private LengthUnit unit;
-  private boolean help;
+  private final Course course;
+  private final Eye eye;
+  private final Look look;
+  private final Player player;
+  private final Opening opening;
+  private final Selection selection = new Selection();
+  private final Desk desk = new Desk();
+  private final Search search;
+  private final Habits habits;
+  private Optional<WallFrame> wall = Optional.empty();
+  private SheetName sheet;
   private boolean explains;
   private boolean close;
-  private final Fitting fitting;
   private String sentence;
-  private int wishedLine;
-  private long contents;
-  private int position;
+  private boolean unitChosen;
   private long changes;
-  private long positionChanges;
-  private List<StateWords.Row> stateRows = List.of();
-  private List<StateWords.Row> positionRows = List.of();
 
   ViewState(WindowInput input, Preferences preferences) {
     this(Loads.fixed(input), preferences);
   }
 
   ViewState(Loads loads, Preferences preferences) {
-    this.loads = loads;
-    loaded = loads.latest();
-    steps = loaded.steps();
-    view = preferences.view();
-    standing = Optional.of(view);
-    camera = new Camera(view);
-    theme = preferences.theme();
-    unit = preferences.unit().orElse(input().setup().unit());
-    scene = loaded.scene();
-    sentence = LoadWords.sentence(loaded);
-    position = -1;
-    fitting = new Fitting(scene, view != View.ISO);
-    begin();
+    this(loads, preferences, Habits.none());
   }
 
-  private void begin() {
-    goTo(input().tape().size() == 0 ? -1 : steps.endOfBlock(0));
+  ViewState(Loads loads, Preferences preferences, Habits habits) {
+    this.loads = loads;
+    this.habits = habits;
+    Loaded first = loads.latest();
+    unitChosen = preferences.unit().isPresent();
+    look =
+        new Look(
+            preferences.theme(),
+            preferences.unit().orElse(first.input().setup().unit()),
+            preferences.textSize(),
+            preferences.still());
+    course = new Course(first, look, this::changed);
+    eye = new Eye(first.scene(), preferences.view());
+    player = new Player(course, look, desk, new Playback(preferences.times()));
+    opening = new Opening(loads, desk);
+    search = new Search(WindowLoop::wake);
+    sheet = preferences.sheet();
+    explains = preferences.explains();
+    sentence = LoadWords.sentence(first);
+    desk.welcome(first.stage() == Stage.NOTHING);
+    if (preferences.wall() && first.stage() != Stage.NOTHING) {
+      unroll();
+    }
   }
 
   /** Takes what has come since; gives whether there was more. */
   boolean follow() {
+    boolean found = search.settle();
     Loaded now = loads.latest();
-    if (now.equals(loaded)) {
-      return false;
+    if (now.equals(course.loaded())) {
+      return found;
     }
     take(now);
     return true;
   }
 
   private void take(Loaded now) {
-    boolean sameMoves = now.beginning() == loaded.beginning();
-    boolean sameStage = now.stage() == loaded.stage();
-    int lineBefore = wishedLine > 0 ? wishedLine : line();
-    loaded = now;
-    steps = now.steps();
+    Loaded before = course.loaded();
+    boolean sameStage = now.stage() == before.stage();
+    boolean sameFile = now.input().file().equals(before.input().file());
+    boolean sameMoves = now.beginning() == before.beginning();
+    course.take(now);
     sentence = LoadWords.sentence(now);
-    contents++;
-    changed();
-    if (sameMoves && position >= 0) {
-      scene = now.scene().withCutterAfter(position);
-    } else {
-      scene = now.scene();
-      position = -1;
-      begin();
-      wishedLine = lineBefore;
+    if (!unitChosen && look.unit() != now.input().setup().unit()) {
+      look.unit(now.input().setup().unit());
+      course.word();
     }
-    if (wishedLine > 0 && !now.stage().isGoing()) {
-      toLine(wishedLine);
+    if (!sameMoves) {
+      selection.clear();
     }
-    word();
-    fitting.follow(scene, now.stage() == Stage.EXECUTING, sameStage);
+    if (!sameFile) {
+      player.playback().pause();
+      search.clear();
+      desk.problems(List.of());
+      eye.look(eye.view(), now.scene());
+    }
+    if (now.whole() && search.isOn()) {
+      search.again(now.input().programLines());
+    }
+    boolean failsAnew = now.stage() == Stage.FAILED && before.stage() != Stage.FAILED;
+    if (failsAnew || !now.problems().equals(before.problems())) {
+      desk.problems(now.problems());
+    }
+    if ((now.whole() && !before.whole()) || !sameFile) {
+      habits.opened(now);
+    }
+    followWall();
+    eye.fitting().follow(now.scene(), now.stage() == Stage.EXECUTING, sameStage && sameFile);
+  }
+
+  private void changed() {
+    changes++;
+    followWall();
+  }
+
+  /** Keeps the unrolled wall that of the hole the tip is at. */
+  private void followWall() {
+    if (eye.isUnrolled()) {
+      Optional<WallFrame> now = WallFrame.of(course.tape(), input().setup(), course.move());
+      if (!now.equals(wall)) {
+        wall = now;
+        now.ifPresent(w -> eye.unroll(w.box()));
+      }
+    }
   }
 
   /** Whether the program is still being read, executed, checked or gauged. */
   boolean isLoading() {
-    return loaded.stage().isGoing();
+    return loaded().stage().isGoing();
   }
 
   /** What there is of the program. */
   Loaded loaded() {
-    return loaded;
+    return course.loaded();
+  }
+
+  /** The position and the ways to go from there. */
+  Course course() {
+    return course;
+  }
+
+  Selection selection() {
+    return selection;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  Search search() {
+    return search;
+  }
+
+  Look paper() {
+    return look;
+  }
+
+  /** Programs opened before, the last one first. */
+  List<Path> recent() {
+    return habits.recent();
   }
 
   /** The sentence above everything. */
@@ -114,7 +172,7 @@ final class ViewState {
 
   /** Grows whenever there is more, or something else, of the program. */
   long contents() {
-    return contents;
+    return course.contents();
   }
 
   /** Stops what is under way; what there is stays. */
@@ -127,46 +185,71 @@ final class ViewState {
     loads.begin();
   }
 
+  /** Opens other programs. */
+  Opening opening() {
+    return opening;
+  }
+
   /** What the window was given. */
   WindowInput input() {
-    return loaded.input();
+    return loaded().input();
   }
 
   /** The scene with the cutter at the position. */
   Scene scene() {
-    return scene;
+    return course.scene();
   }
 
   /** Blocks, lines and times of the tape. */
   Steps steps() {
-    return steps;
+    return course.steps();
   }
 
   /** The eye. */
   Camera camera() {
-    return camera;
+    return eye.camera();
   }
 
   /** The standard view chosen last. */
   View view() {
-    return view;
+    return eye.view();
   }
 
   /** The standard view the eye has; empty after a turn by hand. */
   Optional<View> standing() {
-    return standing;
+    return eye.standing();
+  }
+
+  /** The wall that is shown unrolled; empty for the part itself, or where there is no wall. */
+  Optional<WallFrame> wall() {
+    return eye.isUnrolled() ? wall : Optional.empty();
+  }
+
+  /** Whether a wall is to be shown unrolled. */
+  boolean isUnrolled() {
+    return eye.isUnrolled();
   }
 
   Theme theme() {
-    return theme;
+    return look.theme();
   }
 
   LengthUnit unit() {
-    return unit;
+    return look.unit();
+  }
+
+  /** The sheet that is shown. */
+  SheetName sheet() {
+    return sheet;
+  }
+
+  void sheet(SheetName wanted) {
+    sheet = wanted;
+    changed();
   }
 
   boolean help() {
-    return help;
+    return desk.over() == Desk.Over.KEYS;
   }
 
   /** Whether the block at the position is explained. */
@@ -180,12 +263,12 @@ final class ViewState {
 
   /** The move whose end is shown; -1 for an empty tape. */
   int position() {
-    return position;
+    return course.move();
   }
 
   /** Line of the program at the position; 0 for an empty tape. */
   int line() {
-    return position < 0 ? 0 : input().tape().line(position);
+    return course.line();
   }
 
   /** Grows with everything that changes what is seen. */
@@ -195,138 +278,171 @@ final class ViewState {
 
   /** Grows whenever the position changes. */
   long positionChanges() {
-    return positionChanges;
+    return course.position().changes();
   }
 
   List<StateWords.Row> stateRows() {
-    return stateRows;
+    return course.stateRows();
   }
 
   List<StateWords.Row> positionRows() {
-    return positionRows;
-  }
-
-  private void changed() {
-    changes++;
-  }
-
-  private void goTo(int move) {
-    if (move != position && move >= 0) {
-      position = move;
-      wishedLine = 0;
-      positionChanges++;
-      scene = loaded.scene().withCutterAfter(move);
-      word();
-      changed();
-    }
-  }
-
-  private void word() {
-    if (position >= 0) {
-      stateRows = StateWords.state(input().tape(), input().setup(), position, unit);
-      positionRows = StateWords.positions(input().tape(), position, unit);
-    }
-  }
-
-  void stepForward() {
-    if (position >= 0) {
-      goTo(steps.next(position));
-    }
-  }
-
-  void stepBack() {
-    if (position >= 0) {
-      goTo(steps.previous(position));
-    }
-  }
-
-  void toStart() {
-    if (position >= 0) {
-      goTo(steps.endOfBlock(0));
-    }
-  }
-
-  void toEnd() {
-    goTo(input().tape().size() - 1);
-    wishedLine = 0;
+    return course.positionRows();
   }
 
   /** Goes on by a page of the program, or back. */
   void page(int pages) {
-    if (position >= 0) {
-      int before = position;
-      toLine(Math.max(1, line() + pages * PAGE));
-      if (position == before && pages > 0) {
-        toEnd();
-      }
-    }
+    course.page(pages);
   }
 
   /** Goes to the first block that a line made, or the nearest line below that made one. */
   void toLine(int line) {
-    OptionalInt move = steps.ofLine(line);
-    if (move.isPresent()) {
-      goTo(move.getAsInt());
+    course.toLine(line);
+  }
+
+  /** Goes to a share of the time (1), as a hand drags. */
+  void toShareOfTime(double share) {
+    player.playback().pause();
+    course.toTime(share * steps().seconds());
+  }
+
+  /** Goes to the move that was picked. */
+  void toPicked() {
+    selection.picked().ifPresent(p -> course.toMove(p.move()));
+  }
+
+  /** Goes to the move that was picked, else to the line that was found. */
+  void toChosen() {
+    if (selection.picked().isPresent()) {
+      toPicked();
+    } else if (search.current() > 0) {
+      toLine(search.current());
     }
   }
 
-  /** Goes to the block that runs at a share of the time (1). */
-  void toShareOfTime(double share) {
-    if (position >= 0) {
-      goTo(steps.endOfBlock(steps.at(share * steps.seconds())));
-    }
+  /** Plays the program. */
+  Player player() {
+    return player;
+  }
+
+  /** Goes to the next line found, or the one before, and shows it. */
+  OptionalInt find(boolean forward) {
+    OptionalInt line = search.next(forward);
+    desk.choose(desk.chosen());
+    return line;
   }
 
   void look(View wanted) {
-    view = wanted;
-    standing = Optional.of(wanted);
-    camera.look(wanted);
-    fit(wanted != View.ISO);
+    eye.look(wanted, scene());
+    changed();
   }
 
-  /** Fits the whole part into the scene, or closely what is cut. */
-  void fit(boolean toCut) {
-    fitting.ask(scene, toCut);
+  /** Shows the wall of the hole unrolled. */
+  void unroll() {
+    wall = WallFrame.of(course.tape(), input().setup(), course.move());
+    eye.unroll(wall.map(WallFrame::box).orElse(scene().bounds()));
     changed();
+  }
+
+  /**
+   * Fits the whole part into the scene, or closely what is cut; the whole wall where one is shown.
+   */
+  void fit(boolean toCut) {
+    if (wall().isPresent()) {
+      eye.unroll(wall.orElseThrow().box());
+    } else {
+      eye.fit(scene(), toCut);
+    }
+    changed();
+  }
+
+  /** Shows the moves of the block at the position as large as they fit. */
+  void fitBlock() {
+    if (position() >= 0) {
+      eye.fitTo(BlockBox.of(course.tape(), position(), wall()));
+      changed();
+    }
   }
 
   /** What a fit shall show. */
   Extents fitted() {
-    return fitting.box();
+    return eye.fitted();
   }
 
   /** Whether the eye shall be fitted before the next drawing; asking takes the wish away. */
   boolean takeFit() {
-    return fitting.take();
+    return eye.takeFit();
   }
 
   void otherTheme() {
-    theme = theme.other();
+    look.otherTheme();
     changed();
   }
 
   void otherUnit() {
-    unit = unit == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
-    word();
+    look.otherUnit();
+    unitChosen = look.unit() != input().setup().unit();
+    course.word();
     changed();
   }
 
+  void larger(int by) {
+    look.larger(by);
+    changed();
+  }
+
+  void plainSize() {
+    look.plainSize();
+    changed();
+  }
+
+  void otherStill() {
+    look.otherStill();
+    desk.notice(look.isStill() ? "the cutter goes block by block" : "the cutter glides");
+  }
+
   void toggleHelp() {
-    help = !help;
+    desk.toggleKeys();
   }
 
   void toggleExplanation() {
     explains = !explains;
+    changed();
   }
 
-  /** Closes the help, else stops the load, else closes the window. */
+  void toggleMeasuring() {
+    selection.toggleMeasuring();
+    desk.notice(selection.isMeasuring() ? "click two points" : "");
+  }
+
+  /** The tip at the position. */
+  Optional<Point> tip() {
+    if (position() < 0) {
+      return Optional.empty();
+    }
+    double[] p = new double[3];
+    course.tape().pointAt(position(), course.position().share(), p);
+    return Optional.of(new Point(p[0], p[1], p[2]));
+  }
+
+  /** One thing at a time: what lies over the sheet, errors, what is picked, playing, the load. */
   void leave() {
-    if (help) {
-      help = false;
+    if (desk.close()) {
+      return;
+    }
+    if (!desk.problems().isEmpty()) {
+      desk.problems(List.of());
+    } else if (desk.isWelcome() && loaded().stage() != Stage.NOTHING) {
+      desk.welcome(false);
+    } else if (selection.clear()) {
+      desk.notice("");
+    } else if (search.isOn()) {
+      search.clear();
+    } else if (player.playback().isPlaying()) {
+      player.toggle();
     } else if (isLoading()) {
       loads.stop();
     } else {
-      close = true;
+      desk.notice("Q closes the window");
     }
   }
 
@@ -336,38 +452,42 @@ final class ViewState {
 
   /** Turns the eye as a hand drags over the scene (px, rows downwards). */
   void orbit(double columns, double rows) {
-    camera.turn(
-        camera.azimuth() - columns * TURN_PER_PIXEL, camera.elevation() + rows * TURN_PER_PIXEL);
-    standing = Optional.empty();
+    eye.orbit(columns, rows);
     changed();
   }
 
   /** Shifts the paper (px, rows downwards). */
   void pan(double columns, double rows) {
-    fitting.touch();
-    camera.pan(columns, -rows);
+    eye.pan(columns, rows);
     changed();
   }
 
   /** Zooms about a place in the scene (px, rows upwards). */
   void zoom(double notches, double column, double row) {
-    fitting.touch();
-    camera.zoom(Math.pow(1.15, notches), column, row);
+    eye.zoom(notches, column, row);
     changed();
   }
 
   /** Takes another size of the scene (px). */
   void resize(int width, int height) {
-    if (width != camera.width() || height != camera.height()) {
-      camera.resize(width, height);
+    if (eye.resize(width, height)) {
       changed();
     }
   }
 
   /** What to remember. */
   Preferences preferences(int width, int height) {
-    Optional<LengthUnit> chosen =
-        unit == input().setup().unit() ? Optional.empty() : Optional.of(unit);
-    return new Preferences(width, height, view, theme, chosen);
+    return new Preferences(
+        width,
+        height,
+        view(),
+        theme(),
+        unitChosen ? Optional.of(unit()) : Optional.empty(),
+        look.textSize(),
+        look.isStill(),
+        sheet,
+        eye.isUnrolled(),
+        explains,
+        player.playback().times());
   }
 }

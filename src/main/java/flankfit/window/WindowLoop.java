@@ -4,12 +4,13 @@ import static org.lwjgl.glfw.GLFW.*;
 import static org.lwjgl.opengl.GL33C.*;
 import static org.lwjgl.system.MemoryUtil.NULL;
 
-import flankfit.picture.Insets;
-import flankfit.picture.LivePicture;
+import flankfit.picture.Colours;
 import flankfit.picture.RenderTarget;
 import imgui.ImGui;
 import imgui.gl3.ImGuiImplGl3;
 import imgui.glfw.ImGuiImplGlfw;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lwjgl.glfw.GLFWErrorCallback;
@@ -22,27 +23,25 @@ final class WindowLoop implements AutoCloseable {
   private static final double WAIT_FOR_BLOCK = 0.05;
   private static final int GPU_SAMPLES = 4;
 
+  /** Time between two frames while the program plays (s). */
+  private static final double FRAME = 1 / 60.0;
+
   private final ViewState state;
   private final long window;
   private final ImGuiImplGlfw glfwSide = new ImGuiImplGlfw();
   private final ImGuiImplGl3 glSide = new ImGuiImplGl3();
   private final Hand hand;
-  private final HeaderPanel header;
-  private final ListingPanel listing;
-  private final StatePanel words;
-  private final BlockPanel block;
-  private final BandPanel band;
-  private final FooterPanel footer;
-  private final HelpPanel help;
-  private final DepthLine depthLine;
-  private final int samples;
+  private final WindowPanels panels;
+  private final List<Sheet> sheets;
+  private final WindowFiles files;
   private final int[] a = new int[1];
   private final int[] b = new int[1];
+  private final float[] ground = new float[4];
   private final float[] f = new float[1];
   private final float[] g = new float[1];
-  private Optional<LivePicture> picture = Optional.empty();
   private final GlyphRanges ranges;
   private PaperStyle style;
+  private String shownFile;
   private Layout layout = new Layout(1, 1, 1);
   private float contentScale;
   private float pixels = 1;
@@ -55,10 +54,15 @@ final class WindowLoop implements AutoCloseable {
   private long frameBegun;
   private int pending = FRAMES_AFTER_EVENT;
 
-  WindowLoop(ViewState state, Preferences preferences) throws NoDisplayException {
+  WindowLoop(ViewState state, Preferences preferences, Path pictures) throws NoDisplayException {
     this.state = state;
-    window = openWindow(preferences, "Flankfit: " + state.input().file());
-    hand = new Hand(state, window, this::touched);
+    files = new WindowFiles(pictures, WindowLoop::wake);
+    window = openWindow(preferences, title(state.input().file()));
+    shownFile = state.input().file();
+    Actions actions = WindowKeys.actions();
+    panels = new WindowPanels(state, actions, WindowKeys.SHEETS);
+    Typing typing = new Typing(state, panels.palette(), panels.welcome());
+    hand = new Hand(state, actions, typing, window, this::pick, this::touched);
     GL.createCapabilities();
     ImGui.createContext();
     ImGui.getIO().setIniFilename(null);
@@ -68,16 +72,25 @@ final class WindowLoop implements AutoCloseable {
     style = new PaperStyle(contentScale / pixels, pixels, ranges);
     glSide.init("#version 330 core");
     String name = String.valueOf(glGetString(GL_RENDERER));
-    samples = isSoftware(name) ? 0 : GPU_SAMPLES;
-    header = new HeaderPanel(state);
-    listing = new ListingPanel(state);
-    words = new StatePanel(state);
-    block = new BlockPanel(state);
-    band = new BandPanel(state, listing);
-    footer = new FooterPanel(state);
-    help = new HelpPanel(state);
-    depthLine = new DepthLine(state);
-    picture = Optional.of(new LivePicture(contentScale, samples));
+    int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
+    sheets = List.of(new MotionSheet(state, contentScale, samples));
+  }
+
+  private static String title(String file) {
+    return file.isEmpty() ? "Flankfit" : "Flankfit: " + file;
+  }
+
+  private Sheet sheet() {
+    for (Sheet sheet : sheets) {
+      if (sheet.name() == state.sheet()) {
+        return sheet;
+      }
+    }
+    return sheets.get(0);
+  }
+
+  private Optional<Pick> pick(double column, double row) {
+    return sheet().pick(column, row);
   }
 
   private static boolean isSoftware(String name) {
@@ -127,13 +140,21 @@ final class WindowLoop implements AutoCloseable {
   /** Runs until the user or the observer closes the window. */
   void run(WindowObserver observer) {
     while (!glfwWindowShouldClose(window) && !state.closes()) {
-      if (state.follow() || drawnChanges != state.changes() || block.hasCome()) {
+      boolean plays = state.player().tick(System.nanoTime());
+      if (state.follow()
+          || files.tell(state.desk())
+          || drawnChanges != state.changes()
+          || panels.block().hasCome()) {
         touched();
       }
-      if (pending > 0) {
+      if (plays) {
+        touched();
+        double since = (System.nanoTime() - frameBegun) * 1e-9;
+        glfwWaitEventsTimeout(Math.max(1e-4, FRAME - since));
+      } else if (pending > 0) {
         glfwPollEvents();
       } else {
-        glfwWaitEventsTimeout(block.isWaiting() ? WAIT_FOR_BLOCK : LONGEST_WAIT);
+        glfwWaitEventsTimeout(panels.block().isWaiting() ? WAIT_FOR_BLOCK : LONGEST_WAIT);
       }
       if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
         pending--;
@@ -149,47 +170,58 @@ final class WindowLoop implements AutoCloseable {
 
   private void frame() {
     measure();
+    nameWindow();
     hand.layout(layout, pixels);
     state.resize(
         Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
-    Insets insets = Insets.ofWindow(contentScale);
-    if (state.takeFit()) {
-      state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
-      drawnChanges = -1;
-    }
-    LivePicture shown = picture.orElseThrow();
-    if (drawnChanges != state.changes() || shown.isUnfinished()) {
-      drawnChanges = state.changes();
-      shown.draw(state.scene(), state.camera(), state.theme(), state.unit(), insets);
-    }
+    drawnChanges = state.changes();
+    Paper paper =
+        new Paper(style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
     glViewport(0, 0, framebufferWidth, framebufferHeight);
+    Colours.put(state.theme().palette().ground(), 1, ground, 0);
+    glClearColor(ground[0], ground[1], ground[2], 1);
     glClear(GL_COLOR_BUFFER_BIT);
     int below = framebufferHeight - Math.round(layout.header() * pixels) - state.camera().height();
-    shown.copyTo(0, 0, below);
-    drawPanels();
-    frames++;
-    if (shown.isUnfinished()) {
-      touched();
+    Sheet sheet = sheet();
+    if (!state.desk().isWelcome()) {
+      sheet.picture(paper, below);
+      glBindFramebuffer(GL_FRAMEBUFFER, 0);
+      glViewport(0, 0, framebufferWidth, framebufferHeight);
     }
-  }
-
-  private void drawPanels() {
     glfwSide.newFrame();
     glSide.newFrame();
     style.apply(state.theme());
     ImGui.newFrame();
-    var palette = state.theme().palette();
-    depthLine.draw(style, layout, palette, hand.column(), hand.row(), pixels);
-    header.draw(style, layout, palette);
-    listing.draw(style, layout, palette);
-    words.draw(style, layout, palette);
-    block.draw(style, layout, palette);
-    band.draw(style, layout, palette);
-    footer.draw(style, layout, palette);
-    help.draw(style, layout, palette);
+    panels.draw(paper, Optional.of(sheet));
     ImGui.render();
     glSide.renderDrawData(ImGui.getDrawData());
+    frames++;
+    grant();
+    if (!state.desk().isWelcome() && sheet.isUnfinished()) {
+      touched();
+    }
+  }
+
+  private void nameWindow() {
+    if (!shownFile.equals(state.input().file())) {
+      shownFile = state.input().file();
+      glfwSetWindowTitle(window, title(shownFile));
+    }
+  }
+
+  /** Saves the pictures that were wished for. */
+  private void grant() {
+    Optional<Desk.Wish> wish = state.desk().takeWish();
+    String name = WindowFiles.stem(state.input().file());
+    if (wish.isPresent()) {
+      switch (wish.get()) {
+        case SCREENSHOT -> files.screenshot(name, pixels(), framebufferWidth, framebufferHeight);
+        case PICTURE -> files.picture(name, state.scene(), state.view(), state.theme());
+      }
+      state.desk().notice("saving a picture …");
+      touched();
+    }
   }
 
   /** Reads sizes and scale; makes letters anew when the scale changed. */
@@ -202,7 +234,7 @@ final class WindowLoop implements AutoCloseable {
     framebufferHeight = Math.max(1, b[0]);
     pixels = framebufferWidth / (float) width;
     glfwGetWindowContentScale(window, f, g);
-    float wanted = Math.max(0.5f, f[0]);
+    float wanted = Math.max(0.5f, f[0]) * (float) state.paper().textSize();
     if (wanted != contentScale) {
       boolean first = contentScale == 0;
       contentScale = wanted;
@@ -218,8 +250,7 @@ final class WindowLoop implements AutoCloseable {
     style = new PaperStyle(contentScale / pixels, pixels, ranges);
     glSide.destroyFontsTexture();
     glSide.createFontsTexture();
-    picture.ifPresent(LivePicture::close);
-    picture = Optional.of(new LivePicture(contentScale, samples));
+    sheets.forEach(sheet -> sheet.rescale(contentScale));
     drawnChanges = -1;
   }
 
@@ -234,7 +265,7 @@ final class WindowLoop implements AutoCloseable {
 
   /** Whether some of the picture is still to come. */
   boolean isUnfinished() {
-    return picture.orElseThrow().isUnfinished();
+    return sheet().isUnfinished();
   }
 
   /** Frames drawn so far. */
@@ -260,13 +291,13 @@ final class WindowLoop implements AutoCloseable {
 
   /** What to remember, at the size the window has now. */
   Preferences preferences() {
-    float s = contentScale / pixels;
+    float s = contentScale / pixels / (float) state.paper().textSize();
     return state.preferences(Math.round(width / s), Math.round(height / s));
   }
 
   @Override
   public void close() {
-    picture.ifPresent(LivePicture::close);
+    sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on
     // them; glfwTerminate frees those it gave.

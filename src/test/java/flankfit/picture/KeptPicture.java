@@ -14,7 +14,7 @@ import javax.imageio.ImageIO;
  * kept picture is nearer than the tolerance, so that another build of the renderer may round an
  * edge the other way.
  */
-final class KeptPicture {
+public final class KeptPicture {
   static final Path FOLDER = Path.of("src/test/resources/flankfit/picture/golden");
 
   /** Greatest difference of a channel (of 255). */
@@ -26,12 +26,12 @@ final class KeptPicture {
   private KeptPicture() {}
 
   /** Whether pictures are written anew instead. */
-  static boolean isWriting() {
+  public static boolean isWriting() {
     return System.getProperty("golden", "").equals("write");
   }
 
   /** Compares red, green, blue with the kept PNG; writes what differs under target. */
-  static void compare(String name, byte[] rgb, int width, int height) throws IOException {
+  public static void compare(String name, byte[] rgb, int width, int height) throws IOException {
     Path kept = FOLDER.resolve(name);
     if (isWriting()) {
       Files.write(kept, Png.encode(rgb, width, height));

@@ -8,7 +8,8 @@ import flankfit.picture.Theme;
 import org.junit.jupiter.api.Test;
 
 class FindingMarksTest {
-  private final FindingMarks marks = new FindingMarks(WindowSamples.thread().findings());
+  private final FindingMarks marks =
+      new FindingMarks(WindowSamples.thread().findings(), WindowSamples.FILE);
 
   @Test
   void a_mark_is_a_shape_and_a_word() {
@@ -31,6 +32,6 @@ class FindingMarksTest {
   @Test
   void the_summary_counts_each_severity() {
     assertThat(marks.summary()).isEqualTo("1 error, 1 warning, 1 note");
-    assertThat(new FindingMarks(java.util.List.of()).summary()).isEqualTo("no findings");
+    assertThat(new FindingMarks(java.util.List.of(), "").summary()).isEqualTo("no findings");
   }
 }

@@ -9,6 +9,7 @@ import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -23,18 +24,18 @@ class ViewStateTest {
 
   @Test
   void steps_move_the_cutter_and_the_words() {
-    state.stepForward();
-    state.stepForward();
+    state.course().stepForward();
+    state.course().stepForward();
     assertThat(state.line()).isEqualTo(6);
     assertThat(state.stateRows())
         .contains(new StateWords.Row("compensation", "left, 7.800 mm, D12"))
         .contains(new StateWords.Row("distance", "incremental"))
         .contains(new StateWords.Row("tool", "T2 thread mill, 14 mm"));
-    state.stepBack();
+    state.course().stepBack();
     assertThat(state.line()).isEqualTo(4);
-    state.toEnd();
+    state.course().toEnd();
     assertThat(state.line()).isEqualTo(28);
-    state.toStart();
+    state.course().toStart();
     assertThat(state.line()).isEqualTo(3);
   }
 
@@ -63,12 +64,22 @@ class ViewStateTest {
   }
 
   @Test
-  void leaving_closes_the_help_first() {
+  void leaving_closes_one_thing_at_a_time_and_never_the_window() {
+    state.desk().problems(List.of(new Problem("what", "where", "why", "fix")));
+    state.toggleMeasuring();
     state.toggleHelp();
     state.leave();
     assertThat(state.help()).isFalse();
-    assertThat(state.closes()).isFalse();
+    assertThat(state.desk().problems()).hasSize(1);
     state.leave();
+    assertThat(state.desk().problems()).isEmpty();
+    assertThat(state.selection().isMeasuring()).isTrue();
+    state.leave();
+    assertThat(state.selection().isMeasuring()).isFalse();
+    state.leave();
+    assertThat(state.closes()).isFalse();
+    assertThat(state.desk().notice()).contains("Q");
+    state.quit();
     assertThat(state.closes()).isTrue();
   }
 
@@ -88,7 +99,7 @@ class ViewStateTest {
     long before = state.changes();
     state.zoom(1, 10, 10);
     state.pan(3, 3);
-    state.stepForward();
+    state.course().stepForward();
     state.otherTheme();
     assertThat(state.changes()).isEqualTo(before + 4);
   }
@@ -99,10 +110,10 @@ class ViewStateTest {
     var input =
         new WindowInput("empty.nc", List.of(), tape, SetupSheet.empty(), List.of(), "", List.of());
     ViewState empty = new ViewState(input, Preferences.first());
-    empty.stepForward();
-    empty.stepBack();
-    empty.toStart();
-    empty.toEnd();
+    empty.course().stepForward();
+    empty.course().stepBack();
+    empty.course().toStart();
+    empty.course().toEnd();
     empty.toLine(1);
     empty.toShareOfTime(0.5);
     assertThat(empty.position()).isEqualTo(-1);
@@ -119,6 +130,16 @@ class ViewStateTest {
     @Override
     public Loaded latest() {
       return now;
+    }
+
+    @Override
+    public void open(Path file) {
+      // Nothing else is given.
+    }
+
+    @Override
+    public void open(Samples.Sample sample) {
+      // Nothing else is given.
     }
 
     @Override
@@ -147,7 +168,7 @@ class ViewStateTest {
   }
 
   @Test
-  void leaving_stops_what_is_under_way_before_it_closes() {
+  void leaving_stops_what_is_under_way() {
     Given given = new Given();
     ViewState loading = new ViewState(given, Preferences.first());
     assertThat(loading.isLoading()).isTrue();
@@ -158,7 +179,7 @@ class ViewStateTest {
     assertThat(loading.sentence())
         .isEqualTo("stopped: the path is whole and checked, but not gauged");
     loading.leave();
-    assertThat(loading.closes()).isTrue();
+    assertThat(loading.closes()).isFalse();
     loading.reload();
     assertThat(given.begins).isEqualTo(1);
   }
@@ -168,7 +189,7 @@ class ViewStateTest {
     Given given = new Given();
     given.now = lines(2, Stage.EXECUTING, 10);
     ViewState growing = new ViewState(given, Preferences.first());
-    growing.stepForward();
+    growing.course().stepForward();
     growing.takeFit();
     long changes = growing.changes();
     given.now = lines(2, Stage.EXECUTING, 80);
@@ -178,7 +199,7 @@ class ViewStateTest {
     assertThat(growing.changes()).isGreaterThan(changes);
     assertThat(growing.takeFit()).isTrue();
     assertThat(growing.fitted().union(growing.scene().bounds())).isEqualTo(growing.fitted());
-    growing.toEnd();
+    growing.course().toEnd();
     assertThat(growing.line()).isEqualTo(81);
   }
 

@@ -1,0 +1,36 @@
+package flankfit.window;
+
+/** When an action makes sense. */
+enum When {
+  ALWAYS("always"),
+  PROGRAM("with a program"),
+  MOVES("with a program that moves"),
+  LOADING("while a program is read"),
+  CHOSEN("with a move picked or a line found"),
+  SEARCHING("while a search is on");
+
+  private final String words;
+
+  When(String words) {
+    this.words = words;
+  }
+
+  /** As people read it. */
+  String words() {
+    return words;
+  }
+
+  /** Whether it is so now. */
+  boolean holds(ViewState state) {
+    return switch (this) {
+      case ALWAYS -> true;
+      case PROGRAM -> state.loaded().stage() != Stage.NOTHING;
+      case MOVES -> state.position() >= 0;
+      case LOADING -> state.isLoading();
+      case CHOSEN ->
+          state.selection().picked().isPresent()
+              || (state.search().isOn() && state.search().current() > 0);
+      case SEARCHING -> state.search().isOn();
+    };
+  }
+}
