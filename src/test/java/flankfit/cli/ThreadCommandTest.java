@@ -59,6 +59,6 @@ class ThreadCommandTest {
       assertThat(new ObjectMapper().readTree(run.out()).get("$schema").asText())
           .contains("json-schema.org");
     }
-    assertThat(FlankfitProcess.run("schema", "metal").status()).isEqualTo(2);
+    assertThat(FlankfitProcess.run("schema", "pocket").status()).isEqualTo(2);
   }
 }
