@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * the matrices of {@link FrameChainWitness} give.
  */
 class FrameChainProperties {
-  private static final int PROGRAMS = 1250;
+  private static final int PROGRAMS = 800;
   private static final int BLOCKS = 40;
   private static final double LINE = 1e-9;
   private static final double ARC = 1e-6;
