@@ -45,10 +45,6 @@ class OddsCommandTest {
       assertThat(sum).isCloseTo(1, within(1e-6));
       assertThat(thread.has("gauging")).isFalse();
     }
-    assertThat(FlankfitProcess.run("gauge", FOUR, "--odds", "--format", "json").out())
-        .isEqualTo(run.out());
-    JsonNode plain = json(FlankfitProcess.run("gauge", SAMPLE, "--format", "json"));
-    assertThat(plain.get("threads").get(0).has("odds")).isFalse();
   }
 
   @Test

@@ -50,9 +50,10 @@ class SamplesCommandTest {
 
   @Test
   void the_same_question_gives_the_same_bytes() throws Exception {
-    String program = FOLDER.resolve("valve-manifold-four-m12.nc").toString();
-    assertThat(FlankfitProcess.run("gauge", program, "--format", "json").out())
-        .isEqualTo(FlankfitProcess.run("gauge", program, "--format", "json").out());
+    String program = FOLDER.resolve("filter-housing-m20.nc").toString();
+    String once = FlankfitProcess.run("gauge", program, "--odds", "--format", "json").out();
+    assertThat(FlankfitProcess.run("gauge", program, "--odds", "--format", "json").out())
+        .isEqualTo(once);
   }
 
   @ParameterizedTest(name = "{0}")
