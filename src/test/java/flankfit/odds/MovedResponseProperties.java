@@ -17,10 +17,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The odds' gauges against threads that are made and gauged anew, on their paths as moved. */
 class MovedResponseProperties {
-  private static final int DRAWS = 4;
+  private static final int DRAWS = 8;
 
   /** Each so many-th draw is made anew as a whole, hole and width of the teeth included. */
-  private static final int ANEW = 2;
+  private static final int ANEW = 4;
 
   /** A micrometre, a twentieth of what the plug itself may be off (mm). */
   private static final double NEAR = 1e-3;
