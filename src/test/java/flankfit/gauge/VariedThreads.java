@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Threads of a few kinds for tests of the odds, which are those of an endless helix. */
+/** Threads of a few kinds for tests of the odds: endless helices, where nothing else is said. */
 public final class VariedThreads {
   private VariedThreads() {}
 
@@ -62,6 +62,14 @@ public final class VariedThreads {
     job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
     bend(job);
     return job.endless();
+  }
+
+  /** The same on the path as moved, with its entry and exit. */
+  public static ThreadAnswer realGroundAndBent(double wear) {
+    Milled job = job(wear);
+    job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
+    bend(job);
+    return job.only();
   }
 
   /** The same with straight flanks, bending. */
