@@ -58,7 +58,7 @@ class BendingAlikeTest {
   void measures_of_the_wall_are_those_of_every_row_for_itself(double most, double taper) {
     Milled job = new Milled();
     job.wear = -0.03;
-    ThreadAnswer answer = job.only();
+    ThreadAnswer answer = job.judged();
     SweptWall stiff = (SweptWall) answer.real().orElseThrow().wall();
     Sweep sweep = stiff.sweeps().get(0);
     int rows = sweep.cutter().rows();

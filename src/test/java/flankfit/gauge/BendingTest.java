@@ -36,10 +36,10 @@ class BendingTest {
 
   @Test
   void without_a_material_the_mill_is_stiff_and_that_is_said() {
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     assertThat(thread.bending()).isEmpty();
     assertThat(thread.passes().get(0).cut().orElseThrow().push()).isEmpty();
-    assertThat(job.gauge().assumptions())
+    assertThat(job.judgedAll().assumptions())
         .anyMatch(s -> s.contains("stiff") && s.contains("no material"));
   }
 
@@ -48,15 +48,15 @@ class BendingTest {
     job.metal = "steel C45";
     job.neck = Optional.empty();
     job.shank = Optional.empty();
-    assertThat(job.only().bending()).isEmpty();
-    assertThat(job.gauge().assumptions()).anyMatch(s -> s.contains("neither neck nor shank"));
+    assertThat(job.endless().bending()).isEmpty();
+    assertThat(job.judgedAll().assumptions()).anyMatch(s -> s.contains("neither neck nor shank"));
   }
 
   @Test
   void an_unknown_material_names_the_nearest_and_leaves_the_mill_stiff() {
-    double stiff = job.only().finished().orElseThrow().pitchSimple();
+    double stiff = job.endless().finished().orElseThrow().pitchSimple();
     job.metal = "steel C54";
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     Finding unknown =
         answer.findings().stream().filter(f -> f.code() == Code.GA09).findFirst().orElseThrow();
     assertThat(unknown.what()).contains("steel C54");
@@ -66,7 +66,7 @@ class BendingTest {
 
   @Test
   void feeds_of_centre_and_edge_chip_and_time_are_told_without_a_material() {
-    PassCut cut = job.only().passes().get(0).cut().orElseThrow();
+    PassCut cut = job.endless().passes().get(0).cut().orElseThrow();
     double path = 3.03;
     assertThat(cut.feedCentre()).isEqualTo(180);
     assertThat(cut.feedEdge()).isCloseTo(180 * (path + 7) / path, within(1e-9));
@@ -79,7 +79,7 @@ class BendingTest {
   @Test
   void climb_comes_out_small_by_what_a_spring_pass_brings_back() {
     job.metal = "steel C45";
-    ThreadAnswer once = job.only();
+    ThreadAnswer once = job.judged();
     BendingAnswer bending = once.bending().orElseThrow();
     double left = bending.rigidPitch() - once.finished().orElseThrow().pitchSimple();
     assertThat(left).isBetween(0.004, 0.15);
@@ -88,7 +88,7 @@ class BendingTest {
     assertThat(bending.rigidVerdict()).isEqualTo(once.verdict());
     assertThat(once.reason()).doesNotContain("bending");
     job.radii = new double[] {3, 3};
-    ThreadAnswer twice = job.only();
+    ThreadAnswer twice = job.judged();
     assertThat(pitch(twice.passes().get(0))).isCloseTo(pitch(once.passes().get(0)), within(1e-9));
     assertThat(pitch(twice.passes().get(1)) - pitch(twice.passes().get(0)))
         .isCloseTo(bending.springGain(), within(1e-4));
@@ -99,7 +99,7 @@ class BendingTest {
     job.metal = "steel C45";
     job.wear = -0.008;
     job.shank = Optional.of(new Tool.Section(14, 45));
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     assertThat(thread.verdict()).isEqualTo(Verdict.GO_REFUSED);
     assertThat(thread.bending().orElseThrow().rigidVerdict()).isEqualTo(Verdict.GAUGES_GOOD);
     assertThat(thread.reason()).contains("of a stiff mill it would be: gauges good");
@@ -111,7 +111,7 @@ class BendingTest {
     job.anticlockwise = false;
     job.rising = false;
     job.zStart = -15;
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     BendingAnswer bending = thread.bending().orElseThrow();
     assertThat(thread.cutting()).isEqualTo("conventional");
     assertThat(push(thread.passes().get(0)).away()).isNegative();
@@ -122,7 +122,7 @@ class BendingTest {
   @Test
   void a_comb_is_tight_at_the_bottom_and_go_feels_the_tightest_row() {
     job.metal = "steel C45";
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     BendingAnswer bending = thread.bending().orElseThrow();
     assertThat(push(thread.passes().get(0)).taper()).isPositive();
     assertThat(bending.pitchTight()).isLessThan(thread.finished().orElseThrow().pitchSimple());
@@ -131,19 +131,19 @@ class BendingTest {
         .isLessThanOrEqualTo(bending.pitchTight());
     job.rows = 1;
     job.turns = 12;
-    BendingAnswer single = job.only().bending().orElseThrow();
+    BendingAnswer single = job.endless().bending().orElseThrow();
     assertThat(single.pitchTight()).isEqualTo(single.pitchLoose());
   }
 
   @Test
   void a_stiffer_holder_bends_less_and_a_weaker_tool_more() {
     job.metal = "steel C45";
-    double usual = push(job.only().passes().get(0)).deflection();
+    double usual = push(job.endless().passes().get(0)).deflection();
     job.holderCompliance = Optional.of(0.0);
-    double stiff = push(job.only().passes().get(0)).deflection();
+    double stiff = push(job.endless().passes().get(0)).deflection();
     assertThat(stiff).isBetween(0.3 * usual, 0.7 * usual);
     job.shank = Optional.of(new Tool.Section(14, 45));
-    assertThat(push(job.only().passes().get(0)).deflection()).isGreaterThan(1.5 * stiff);
+    assertThat(push(job.endless().passes().get(0)).deflection()).isGreaterThan(1.5 * stiff);
   }
 
   @Test
@@ -179,7 +179,7 @@ class BendingTest {
     job.feed = 120;
     job.rpm = 4000;
     job.wear = 0;
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     List<PassAnswer> passes = thread.passes();
     double gain = (pitch(passes.get(2)) - pitch(passes.get(1))) / INCH;
     assertThat(gain).isBetween(0.00001, 0.0009);
@@ -208,9 +208,9 @@ class BendingTest {
   @Test
   void a_feed_meant_for_the_edge_is_told_and_a_usual_one_is_not() {
     job.feed = 1100;
-    assertThat(job.gauge().findings()).extracting(Finding::code).contains(Code.TH16);
+    assertThat(job.judgedAll().findings()).extracting(Finding::code).contains(Code.TH16);
     job.feed = 340;
-    assertThat(job.gauge().findings()).extracting(Finding::code).doesNotContain(Code.TH16);
+    assertThat(job.judgedAll().findings()).extracting(Finding::code).doesNotContain(Code.TH16);
   }
 
   @Test
@@ -229,7 +229,7 @@ class BendingTest {
     job.metal = "steel C45";
     job.neck = Optional.of(new Tool.Section(16, 25));
     job.shank = Optional.of(new Tool.Section(20, 15));
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     assertThat(thread.cutting()).isEqualTo("climb");
     assertThat(thread.finished().orElseThrow().pitchSimple())
         .isGreaterThan(thread.bending().orElseThrow().rigidPitch());

@@ -33,7 +33,7 @@ class BrokenJobTest {
   @Test
   void motion_elsewhere_is_named_with_the_nearest_hole() {
     job.holesAt = List.of(new Point(0, 40, 0));
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(answer.threads()).isEmpty();
     assertThat(faults(answer)).containsExactly(Code.GA03, Code.GA02);
     assertThat(answer.findings().get(1).why()).contains("port 1").contains("40 mm");
@@ -42,7 +42,7 @@ class BrokenJobTest {
   @Test
   void a_hole_without_thread_is_told_from_no_hole() {
     job.thread = "";
-    assertThat(faults(job.gauge())).containsExactly(Code.GA02);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.GA02);
   }
 
   @Test
@@ -59,13 +59,13 @@ class BrokenJobTest {
   @Test
   void an_entry_arc_alone_is_no_thread() {
     job.turns = 0.4;
-    assertThat(faults(job.gauge())).containsExactly(Code.GA01);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.GA01);
   }
 
   @Test
   void a_turn_short_of_full_is_found() {
     job.turns = 350.0 / 360;
-    assertThat(faults(job.gauge())).containsExactly(Code.TH04);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.TH04);
   }
 
   @Test
@@ -74,7 +74,7 @@ class BrokenJobTest {
     job.rows = 1;
     job.crest = 0.08;
     job.radii = new double[] {14};
-    ThreadAnswer answer = job.only();
+    ThreadAnswer answer = job.judged();
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
     assertThat(answer.reason()).isEqualTo("no groove half the pitch wide is cut into the wall");
     assertThat(answer.finished()).isEmpty();
@@ -84,7 +84,7 @@ class BrokenJobTest {
   @Test
   void a_tool_not_in_the_sheet_is_named() {
     job.toolInSheet = 7;
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(faults(answer)).containsExactly(Code.GA04);
     assertThat(answer.findings().get(0).what()).contains("tool 4");
   }
@@ -92,7 +92,7 @@ class BrokenJobTest {
   @Test
   void a_measured_profile_that_is_none_is_named() {
     job.form = new CutterForm.Measured(List.of(List.of(0.5, 7.0), List.of(0.9, 6.0)));
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(faults(answer)).containsExactly(Code.GA04);
     assertThat(answer.findings().get(0).why()).contains("middle of the tooth");
   }
@@ -100,31 +100,31 @@ class BrokenJobTest {
   @Test
   void a_designation_no_standard_knows_is_named() {
     job.thread = "M20x1.4-6H";
-    assertThat(faults(job.gauge())).containsExactly(Code.GA06);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.GA06);
   }
 
   @Test
   void a_circle_without_rise_is_no_thread() {
     job.lead = 0;
-    assertThat(job.only().verdict()).isEqualTo(Verdict.NOT_A_THREAD);
-    assertThat(faults(job.gauge())).containsExactly(Code.TH01);
+    assertThat(job.judged().verdict()).isEqualTo(Verdict.NOT_A_THREAD);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.TH01);
   }
 
   @Test
   void a_path_that_does_not_reach_the_wall_cuts_nothing() {
     job.radii = new double[] {2};
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     assertThat(thread.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
     assertThat(thread.reason()).contains("no groove is cut");
     assertThat(thread.finished()).isEmpty();
-    assertThat(faults(job.gauge())).containsExactly(Code.TH06);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.TH06);
   }
 
   @Test
   void a_scratch_below_the_basic_minor_diameter_is_refused_by_the_crest() {
     job.hole = 18.3;
     job.radii = new double[] {2.18};
-    ThreadAnswer thread = job.only();
+    ThreadAnswer thread = job.judged();
     assertThat(thread.verdict()).isEqualTo(Verdict.GO_REFUSED);
     assertThat(thread.finished().orElseThrow().decidedBy()).isEqualTo(Fit.DecidedBy.CREST);
     assertThat(thread.go().orElseThrow().clearance()).isLessThan(-1);
@@ -133,7 +133,7 @@ class BrokenJobTest {
   @Test
   void a_retract_along_z_with_the_teeth_in_the_thread_is_an_error() {
     job.retractInPlace = true;
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(faults(answer)).containsExactly(Code.HZ07);
     assertThat(answer.findings()).anyMatch(f -> f.what().contains("along Z"));
   }
@@ -141,22 +141,22 @@ class BrokenJobTest {
   @Test
   void an_axis_off_the_hole_is_a_warning_and_still_measured() {
     job.holesAt = List.of(new Point(0.05, 0, 0));
-    assertThat(faults(job.gauge())).containsExactly(Code.TH07);
-    assertThat(job.only().finished()).isPresent();
+    assertThat(faults(job.judgedAll())).containsExactly(Code.TH07);
+    assertThat(job.endless().finished()).isPresent();
   }
 
   @Test
   void a_thread_too_short_or_begun_too_low_is_found() {
     job.zStart = -12;
-    assertThat(faults(job.gauge())).containsExactly(Code.TH09);
-    assertThat(job.gauge().findings()).anyMatch(f -> f.fix().contains("deeper"));
+    assertThat(faults(job.judgedAll())).containsExactly(Code.TH09);
+    assertThat(job.judgedAll().findings()).anyMatch(f -> f.fix().contains("deeper"));
   }
 
   @Test
   void a_mill_as_large_as_the_hole_does_not_go_in() {
     job.mill = 18.6;
     job.radii = new double[] {0.7};
-    assertThat(faults(job.gauge())).contains(Code.TH08);
+    assertThat(faults(job.judgedAll())).contains(Code.TH08);
   }
 
   /**
@@ -166,9 +166,9 @@ class BrokenJobTest {
   void a_mill_goes_into_a_hole_that_is_a_thousandth_wider() {
     job.mill = 18.5;
     job.radii = new double[] {0.75};
-    assertThat(faults(job.gauge())).contains(Code.TH08);
+    assertThat(faults(job.judgedAll())).contains(Code.TH08);
     job.mill = 18.499;
-    assertThat(faults(job.gauge())).doesNotContain(Code.TH08);
+    assertThat(faults(job.judgedAll())).doesNotContain(Code.TH08);
   }
 
   /** The basic triangle of Whitworth's thread has 55 degrees, that of ISO 68-1 60. */
@@ -180,7 +180,7 @@ class BrokenJobTest {
     assertThat(findings.get(0).what()).contains("27.5°", "30°");
     // It bears at the minor diameter: (19.0 - 18.5) (1 - tan 27.5° / tan 30°), by plane geometry.
     assertThat(findings.get(0).why()).contains("GO loses 0.0465 mm");
-    assertThat(job.only().finished()).isPresent();
+    assertThat(job.endless().finished()).isPresent();
     for (double off : new double[] {-1.01, 1.01}) {
       job.flankAngle = 60 + off;
       assertThat(told(Code.TH18)).as("%s", off).hasSize(1);
@@ -225,7 +225,7 @@ class BrokenJobTest {
   @Test
   void rows_of_another_pitch_are_told_as_rows_and_not_as_lead() {
     job.rowPitch = 1.75;
-    ThreadAnswer answer = job.only();
+    ThreadAnswer answer = job.judged();
     assertThat(answer.verdict()).isEqualTo(Verdict.NOT_A_THREAD);
     assertThat(answer.reason()).startsWith("the rows of the mill stand 1.75 mm apart");
     assertThat(told(Code.TH13).get(0).fix())
@@ -242,7 +242,7 @@ class BrokenJobTest {
     job.lead = 1.75;
     assertThat(told(Code.TH13).get(0).fix()).isEqualTo("move Z by 1.5 mm in a turn");
     // 0.25 mm cot 30°
-    assertThat(job.only().reason()).contains("the lead error alone costs 0.433 mm");
+    assertThat(job.judged().reason()).contains("the lead error alone costs 0.433 mm");
   }
 
   @Test
@@ -250,38 +250,42 @@ class BrokenJobTest {
     job.zStart = -17.5;
     job.wear = -0.045;
     job.wearLimit = Optional.of(0.045);
-    assertThat(told(Code.GA11)).isEmpty();
+    assertThat(advised(Code.GA11)).isEmpty();
     job.wearLimit = Optional.of(0.044);
-    assertThat(told(Code.GA11)).hasSize(1);
-    assertThat(told(Code.GA11).get(0).what()).contains("-0.045 mm in the sheet");
+    assertThat(advised(Code.GA11)).hasSize(1);
+    assertThat(advised(Code.GA11).get(0).what()).contains("-0.045 mm in the sheet");
     job.wearLimit = Optional.of(0.02);
-    assertThat(told(Code.GA11)).hasSize(1);
-    assertThat(told(Code.GA11).get(0).what()).contains("-0.028 mm, the middle");
-    assertThat(told(Code.GA11).get(0).why()).contains("some entries");
+    assertThat(advised(Code.GA11)).hasSize(1);
+    assertThat(advised(Code.GA11).get(0).what()).contains("-0.028 mm, the middle");
+    assertThat(advised(Code.GA11).get(0).why()).contains("some entries");
+  }
+
+  private List<Finding> advised(Code code) {
+    return job.gauge().findings().stream().filter(f -> f.code() == code).toList();
   }
 
   private List<Finding> told(Code code) {
-    return job.gauge().findings().stream().filter(f -> f.code() == code).toList();
+    return job.judgedAll().findings().stream().filter(f -> f.code() == code).toList();
   }
 
   @Test
   void a_half_turn_entry_that_rises_too_much_leaves_a_mark() {
     job.entryRiseShare = 0.5;
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(faults(answer)).containsExactly(Code.TH05);
     Finding mark =
         answer.findings().stream().filter(f -> f.code() == Code.TH05).findFirst().orElseThrow();
     assertThat(mark.what()).contains("0.0285 mm deep");
     assertThat(mark.fix()).contains("0.375 mm");
     job.entryRiseShare = 0.25;
-    assertThat(faults(job.gauge())).isEmpty();
+    assertThat(faults(job.judgedAll())).isEmpty();
   }
 
   @Test
   void more_turns_than_a_comb_needs_pass_through_the_same_metal() {
     job.turns = 3;
     job.zStart = -17.5;
-    assertThat(faults(job.gauge())).containsExactly(Code.TH10);
+    assertThat(faults(job.judgedAll())).containsExactly(Code.TH10);
   }
 
   @Test
@@ -325,7 +329,7 @@ class BrokenJobTest {
   void a_ground_mill_too_large_for_its_own_thread_is_named() {
     job.mill = 20.5;
     job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(faults(answer)).containsExactly(Code.GA04);
     assertThat(answer.findings().get(0).why()).contains("outside radius");
   }

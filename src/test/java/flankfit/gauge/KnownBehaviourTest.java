@@ -177,7 +177,7 @@ class KnownBehaviourTest {
   }
 
   private static double central(Milled job) {
-    return job.only().real().orElseThrow().measures().orElseThrow().flanks().central().diameter();
+    return job.judged().real().orElseThrow().measures().orElseThrow().flanks().central().diameter();
   }
 
   private static Milled m20(int rows, double turns, double lead, double length) {

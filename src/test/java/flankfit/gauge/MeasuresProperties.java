@@ -19,7 +19,7 @@ class MeasuresProperties {
     for (int i = 0; i < 20; i++) {
       Milled job = new Milled();
       job.radii = new double[] {2.97 + 0.08 * random.nextDouble()};
-      Measures here = job.only().finished().orElseThrow();
+      Measures here = job.endless().finished().orElseThrow();
       job.axes =
           List.of(new Point(200 * random.nextDouble() - 100, 200 * random.nextDouble() - 100, 0));
       job.arcs = 1 + random.nextInt(5);
@@ -28,7 +28,7 @@ class MeasuresProperties {
         job.thread = "M20x1.5-6H-LH";
         job.anticlockwise = false;
       }
-      Measures there = job.only().finished().orElseThrow();
+      Measures there = job.endless().finished().orElseThrow();
       assertThat(there.pitchSimple()).isCloseTo(here.pitchSimple(), within(1e-6));
       assertThat(there.functional()).isCloseTo(here.functional(), within(1e-6));
       assertThat(there.functionalFlank()).isCloseTo(here.functionalFlank(), within(1e-6));
@@ -43,7 +43,7 @@ class MeasuresProperties {
     double functional = 0;
     for (double e = 2.9; e < 3.1; e += 0.013) {
       job.radii = new double[] {e};
-      Measures measured = job.only().finished().orElseThrow();
+      Measures measured = job.endless().finished().orElseThrow();
       assertThat(measured.pitchSimple()).isGreaterThan(simple);
       assertThat(measured.functional()).isGreaterThan(functional);
       assertThat(measured.functional()).isLessThanOrEqualTo(measured.functionalFlank());
@@ -64,16 +64,16 @@ class MeasuresProperties {
   @Test
   void where_on_the_circle_a_pass_begins_does_not_matter_when_z_agrees() {
     Milled job = new Milled();
-    Measures here = job.only().finished().orElseThrow();
+    Measures here = job.endless().finished().orElseThrow();
     Random random = new Random(5);
     for (int i = 0; i < 10; i++) {
       job.radii = new double[] {3, 3, 3};
       job.firstAngle = 6 * random.nextDouble();
       job.stepAngle = 2 * random.nextDouble();
       job.stepZ = 1.5 * job.stepAngle / (2 * Math.PI) + 1.5 * random.nextInt(2);
-      Measures there = job.only().finished().orElseThrow();
+      Measures there = job.endless().finished().orElseThrow();
       assertThat(there.pitchSimple()).isCloseTo(here.pitchSimple(), within(1e-6));
-      assertThat(job.gauge().findings()).noneMatch(f -> f.code() == Code.TH14);
+      assertThat(job.judgedAll().findings()).noneMatch(f -> f.code() == Code.TH14);
     }
   }
 
@@ -84,7 +84,7 @@ class MeasuresProperties {
       Milled job = anyJob(random);
       boolean asMoved = i % 4 == 0;
       GaugeAnswer answer =
-          asMoved ? job.gauge() : ThreadGauging.gauge(job.request().withoutRealPath());
+          asMoved ? job.judgedAll() : ThreadGauging.gauge(job.request().withoutRealPath());
       for (ThreadAnswer thread : answer.threads()) {
         assertThat(thread.go().isPresent()).isEqualTo(thread.verdict() != Verdict.NOT_A_THREAD);
         thread.finished().ifPresent(MeasuresProperties::isFinite);

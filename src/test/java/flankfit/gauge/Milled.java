@@ -281,17 +281,23 @@ class Milled {
     return ThreadGauging.gauge(request().withoutRealPath()).threads().get(0);
   }
 
-  /** The only thread with its verdict in full, and no advice: that takes several runs. */
-  ThreadAnswer judged() {
+  /** The answer in full but for the advice: that takes several runs. */
+  GaugeAnswer judgedAll() {
     SetupSheet sheet = sheet();
     Tape tape = tape(sheet.offsets());
-    return ThreadGauging.gauge(new GaugeRequest("job.nc", tape, sheet, none -> Optional.empty()))
-        .threads()
-        .get(0);
+    return ThreadGauging.gauge(new GaugeRequest("job.nc", tape, sheet, none -> Optional.empty()));
+  }
+
+  /** The only thread with its verdict in full, and no advice. */
+  ThreadAnswer judged() {
+    return only(judgedAll());
   }
 
   ThreadAnswer only() {
-    GaugeAnswer answer = gauge();
+    return only(gauge());
+  }
+
+  private static ThreadAnswer only(GaugeAnswer answer) {
     if (answer.threads().size() != 1) {
       throw new AssertionError("one thread expected: " + answer);
     }

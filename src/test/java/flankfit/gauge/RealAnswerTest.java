@@ -19,7 +19,7 @@ class RealAnswerTest {
   private final Milled job = new Milled();
 
   private ThreadAnswer answer() {
-    GaugeAnswer answer = job.gauge();
+    GaugeAnswer answer = job.judgedAll();
     assertThat(answer.threads()).hasSize(1);
     return answer.threads().get(0);
   }
@@ -73,7 +73,7 @@ class RealAnswerTest {
     double turns = Double.NaN;
     for (double off : new double[] {0, 0.03, 0.05, 0.08, 0.12}) {
       job.axes = List.of(new Point(off, 0, 0));
-      RealAnswer real = job.only().real().orElseThrow();
+      RealAnswer real = job.judged().real().orElseThrow();
       assertThat(real.reachesWanted()).as("%s off", off).isTrue();
       turns = Double.isNaN(turns) ? real.go().turns() : turns;
       assertThat(real.go().turns()).as("%s off", off).isCloseTo(turns, within(0.01));
@@ -104,11 +104,11 @@ class RealAnswerTest {
             new Point(123.4567, -0.1, 0),
             new Point(1.0 / 3, 250.7, 0));
     job.axes = axes;
-    List<ThreadAnswer> together = job.gauge().threads();
+    List<ThreadAnswer> together = job.judgedAll().threads();
     assertThat(together).hasSize(4);
     for (int i = 0; i < 4; i++) {
       job.axes = axes.subList(i, i + 1);
-      RealAnswer alone = job.only().real().orElseThrow();
+      RealAnswer alone = job.judged().real().orElseThrow();
       RealAnswer real = together.get(i).real().orElseThrow();
       assertThat(real.go()).isEqualTo(alone.go());
       assertThat(real.noGo()).isEqualTo(alone.noGo());
@@ -126,7 +126,7 @@ class RealAnswerTest {
     job.wear = -0.045;
     job.axes = List.of(new Point(0, 0, 0), new Point(40, 0, 0));
     job.holesAt = List.of(new Point(0, 0, 0), new Point(40.000001, 0, 0));
-    List<ThreadAnswer> answers = job.gauge().threads();
+    List<ThreadAnswer> answers = job.judgedAll().threads();
     assertThat(answers.get(1).real().orElseThrow().wall())
         .isNotSameAs(answers.get(0).real().orElseThrow().wall());
     assertThat(answers.get(1).real().orElseThrow().go().turns())
@@ -134,7 +134,7 @@ class RealAnswerTest {
   }
 
   private List<Finding> told(Code code) {
-    return job.gauge().findings().stream().filter(f -> f.code() == code).toList();
+    return job.judgedAll().findings().stream().filter(f -> f.code() == code).toList();
   }
 
   @Test
@@ -160,8 +160,8 @@ class RealAnswerTest {
     job.depth = Optional.of(751.0);
     assertThat(told(Code.GA12)).hasSize(1);
     assertThat(told(Code.GA12).get(0).what()).contains("501 turns");
-    assertThat(job.only().real()).isEmpty();
-    assertThat(job.only().verdict()).isEqualTo(job.endless().verdict());
+    assertThat(job.judged().real()).isEmpty();
+    assertThat(job.judged().verdict()).isEqualTo(job.endless().verdict());
     job.depth = Optional.of(22.0);
     assertThat(told(Code.GA12)).isEmpty();
   }
@@ -170,18 +170,18 @@ class RealAnswerTest {
   void the_depth_plug_reads_the_thread_and_plain_plugs_read_the_hole() {
     job.wear = -0.045;
     job.depth = Optional.of(22.0);
-    RealAnswer real = job.only().real().orElseThrow();
+    RealAnswer real = job.judged().real().orElseThrow();
     // The lowest row's middle stands at the tip of the start plus the tooth's height, Z-16.
     assertThat(real.depth().orElseThrow().reads()).isCloseTo(16, within(0.15));
     assertThat(real.plain().orElseThrow().go().clearance())
-        .isCloseTo(18.5 - job.only().spec().gauges().orElseThrow().plainGo(), within(1e-6));
+        .isCloseTo(18.5 - job.endless().spec().gauges().orElseThrow().plainGo(), within(1e-6));
     assertThat(real.plain().orElseThrow().noGoStops()).isTrue();
   }
 
   @Test
   void what_the_mill_did_far_from_the_hole_before_changes_nothing() {
     job.wear = -0.045;
-    RealAnswer alone = job.only().real().orElseThrow();
+    RealAnswer alone = job.judged().real().orElseThrow();
     GaugeRequest request = job.request();
     TapeBuilder longer = new TapeBuilder(new Point(0, 0, 50), Milled.RATES);
     ModalState state = request.tape().state(0);

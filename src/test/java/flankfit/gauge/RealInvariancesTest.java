@@ -63,7 +63,7 @@ class RealInvariancesTest {
   }
 
   private static RealAnswer real(Milled job) {
-    return job.only().real().orElseThrow();
+    return job.judged().real().orElseThrow();
   }
 
   private static void same(RealAnswer one, RealAnswer other, double near) {
@@ -167,7 +167,7 @@ class RealInvariancesTest {
   @MethodSource("someCases")
   void middle_of_the_wall_as_moved_is_the_endless_helix(BruteForceGaugeTest.Case c) {
     Milled job = BruteForceGaugeTest.job(c);
-    ThreadAnswer answer = job.only();
+    ThreadAnswer answer = job.judged();
     Measures endless = answer.finished().orElseThrow();
     RealAnswer real = answer.real().orElseThrow();
     List<WallMeasures.Level> levels = real.measures().orElseThrow().levels();
@@ -189,7 +189,7 @@ class RealInvariancesTest {
     // free and no departure.
     for (BruteForceGaugeTest.Case c : BruteForceGaugeTest.cases()) {
       if (!c.spec().internal()) {
-        ThreadAnswer answer = BruteForceGaugeTest.job(c).only();
+        ThreadAnswer answer = BruteForceGaugeTest.job(c).judged();
         WallMeasures measured = answer.real().orElseThrow().measures().orElseThrow();
         assertThat(measured.deepest().depth()).as("%s", c).isFinite().isNotNegative();
         assertThat(measured.flankAngleUp()).isCloseTo(measured.flankAngleDown(), within(0.03));
