@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
  * words and which way of compensating say the same motion must not change what the gauges say.
  */
 class VerdictProperties {
-  private static final int CASES = 60;
+  private static final int CASES = 30;
 
   /** Words of ten decimals leave less than this of the diameter (mm). */
   private static final double SAME = 1e-6;
@@ -91,7 +91,7 @@ class VerdictProperties {
     SetupSheet sheet = sheet(telling);
     SourceText text =
         SourceText.of("told.nc", new Program(telling).text().getBytes(StandardCharsets.US_ASCII));
-    Interpretation done = Interpreter.interpret(text, sheet);
+    Interpretation done = Interpreter.replay(text, sheet, List.of());
     assertThat(done.complete()).as("%s", done.findings()).isTrue();
     GaugeAnswer answer =
         ThreadGauging.gauge(
@@ -102,7 +102,7 @@ class VerdictProperties {
   }
 
   private static Optional<Tape> replay(SourceText text, SetupSheet sheet, Offsets offsets) {
-    Interpretation again = Interpreter.interpret(text, sheet.withOffsets(offsets));
+    Interpretation again = Interpreter.replay(text, sheet.withOffsets(offsets), List.of());
     return again.complete() ? Optional.of(again.tape()) : Optional.empty();
   }
 

@@ -33,7 +33,7 @@ class BlockObserverProperties {
     Stream<Case> examples =
         IntStream.rangeClosed(1, 59)
             .mapToObj(i -> Example.load("ex-%02d".formatted(i)))
-            .map(e -> new Case(e.name(), e.program(), ExampleSheet.of(e.sheet())));
+            .map(e -> new Case(e.name(), e.program(), sheet(e.sheet())));
     Stream<Case> findings =
         Example.text("programs/index.txt")
             .lines()
@@ -49,7 +49,12 @@ class BlockObserverProperties {
             .map(line -> line.substring("; sheet:".length()))
             .findFirst()
             .orElse("");
-    return new Case(name, text, ExampleSheet.of(sheet));
+    return new Case(name, text, sheet(sheet));
+  }
+
+  /** Loops that never end are ended soon. */
+  private static SetupSheet sheet(String text) {
+    return ExampleSheet.of(text + ", loop-limit = 2000");
   }
 
   private static Interpretation run(Case c, BlockObserver observer) {

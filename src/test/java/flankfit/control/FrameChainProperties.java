@@ -57,7 +57,8 @@ class FrameChainProperties {
 
   private Tape tape() {
     byte[] bytes = text.toString().getBytes(StandardCharsets.US_ASCII);
-    Interpretation result = Interpreter.interpret(SourceText.of("chain.nc", bytes), SHEET);
+    SourceText source = SourceText.of("chain.nc", bytes);
+    Interpretation result = Interpreter.replay(source, SHEET, List.of());
     assertThat(result.complete()).as("%s\n%s", result.stoppedAt(), text).isTrue();
     return result.tape();
   }

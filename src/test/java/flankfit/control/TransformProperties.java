@@ -187,7 +187,8 @@ class TransformProperties {
 
   private static Tape tape(String text, SetupSheet sheet) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    Interpretation result = Interpreter.interpret(SourceText.of("law.nc", bytes), sheet);
+    SourceText source = SourceText.of("law.nc", bytes);
+    Interpretation result = Interpreter.replay(source, sheet, List.of());
     assertThat(result.complete()).as("%s\n%s\n%s", result.stoppedAt(), result, text).isTrue();
     return result.tape();
   }
