@@ -4,6 +4,8 @@ import flankfit.unit.Angles;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
 
 /**
  * Chooses the directions in which a wall is read. From directions spread evenly, intervals are
@@ -31,6 +33,9 @@ final class DirectionSearch {
 
   /** Halvings of an even interval at most: to a hundredth of a degree. */
   private static final int MOST_HALVINGS = 9;
+
+  /** Directions nearer than this are one (rad). */
+  private static final double SAME = 1e-9;
 
   /** Directions that are read at most. */
   private static final int MOST = 600;
@@ -94,37 +99,59 @@ final class DirectionSearch {
     boolean[] look = new boolean[readings.size()];
     Arrays.fill(look, true);
     while (readings.size() < MOST) {
-      List<Integer> split = new ArrayList<>();
+      TreeSet<Double> wanted = new TreeSet<>();
       for (int i = 0; i < readings.size(); i++) {
-        boolean ends = look[i] && width(i) > 1.5 * leastAtEnd && endsWithin(i);
-        if (ends || (look[i] && width(i) > 1.5 * least && strays(i))) {
-          split.add(i);
+        if (look[i] && width(i) > 1.5 * leastAtEnd && endsWithin(i)) {
+          wanted.add(middle(i));
+          opposite(i).ifPresent(wanted::add);
+        } else if (look[i] && width(i) > 1.5 * least && strays(i)) {
+          wanted.add(middle(i));
         }
       }
-      if (split.isEmpty()) {
+      if (wanted.isEmpty()) {
         break;
       }
-      look = insert(split);
+      look = insert(wanted);
     }
     return readings.stream().map(reading -> reading.read).toList();
   }
 
-  /** Halves intervals; tells which intervals are to be looked at anew. */
-  private boolean[] insert(List<Integer> split) {
-    double[] middles = split.stream().mapToDouble(i -> angle(i) + width(i) / 2).toArray();
-    List<DirectionReading> found = sampler.read(middles);
-    for (int k = split.size() - 1; k >= 0; k--) {
-      readings.add(split.get(k) + 1, new Reading(found.get(k)));
+  /** Reads in more directions; tells which intervals are to be looked at anew. */
+  private boolean[] insert(TreeSet<Double> wanted) {
+    List<DirectionReading> found =
+        sampler.read(wanted.stream().mapToDouble(Double::doubleValue).toArray());
+    List<Integer> places = new ArrayList<>();
+    for (DirectionReading read : found) {
+      int at = places.isEmpty() ? 0 : places.get(places.size() - 1) + 1;
+      while (at < readings.size() && angle(at) < read.theta) {
+        at++;
+      }
+      readings.add(at, new Reading(read));
+      places.add(at);
     }
     int n = readings.size();
     boolean[] look = new boolean[n];
-    for (int k = 0; k < split.size(); k++) {
-      int at = split.get(k) + 1 + k;
+    for (int at : places) {
       for (int i = at - 3; i <= at + 2; i++) {
         look[Math.floorMod(i, n)] = true;
       }
     }
     return look;
+  }
+
+  private double middle(int i) {
+    return angle(i) + width(i) / 2;
+  }
+
+  /**
+   * The direction across from the middle of an interval, where it has not been read: diameters are
+   * read across, so that a step counts on both sides.
+   */
+  private OptionalDouble opposite(int i) {
+    double there = Angles.normalised(middle(i) + Math.PI);
+    boolean known =
+        readings.stream().anyMatch(reading -> Math.abs(reading.read.theta - there) < SAME);
+    return known ? OptionalDouble.empty() : OptionalDouble.of(there);
   }
 
   private double angle(int i) {

@@ -47,6 +47,7 @@ class Milled {
   boolean rising = true;
   double zStart = -16.5;
   double entryRiseShare = -1;
+  double entryTurns = 0.5;
   Spindle spindle = Spindle.CLOCKWISE;
   int register = 4;
   double geometry;
@@ -130,33 +131,31 @@ class Milled {
     return line + 1;
   }
 
-  /** Straight from the axis, or by a half turn of half the path radius. */
+  /**
+   * Straight from the axis; or by a part of a turn of half the path radius, which runs into the
+   * path; or, where it takes more than half a turn, by a spiral from half the path radius.
+   */
   private void enter(
       TapeBuilder tape, Point axis, double e, double z0, double angle, int line, ModalState on) {
+    double z = z0 + Math.max(0, entryRiseShare) * lead;
+    double toX = axis.x() + e * Math.cos(angle);
+    double toY = axis.y() + e * Math.sin(angle);
     if (entryRiseShare < 0) {
-      tape.straight(
-          MoveKind.LINE,
-          axis.x() + e * Math.cos(angle),
-          axis.y() + e * Math.sin(angle),
-          z0,
-          line,
-          line,
-          on);
+      tape.straight(MoveKind.LINE, toX, toY, z0, line, line, on);
       return;
     }
-    double z = z0 + entryRiseShare * lead;
-    tape.arc(
-        axis.x() + e,
-        axis.y(),
-        z,
-        axis.x() + e / 2,
-        axis.y(),
-        e / 2,
-        e / 2,
-        Math.PI,
-        line,
-        line,
-        on);
+    double sweep = (anticlockwise ? 1 : -1) * 2 * Math.PI * entryTurns;
+    double r = e / 2;
+    double centre = entryTurns > 0.5 ? 0 : e - r;
+    double centreX = axis.x() + centre * Math.cos(angle);
+    double centreY = axis.y() + centre * Math.sin(angle);
+    double fromX = centreX + r * Math.cos(angle - sweep);
+    double fromY = centreY + r * Math.sin(angle - sweep);
+    if (entryTurns != 0.5) {
+      tape.straight(MoveKind.LINE, fromX, fromY, z0, line, line, on);
+    }
+    double endRadius = entryTurns > 0.5 ? e : r;
+    tape.arc(toX, toY, z, centreX, centreY, r, endRadius, sweep, line, line, on);
   }
 
   private ModalState state(Compensation compensation) {
