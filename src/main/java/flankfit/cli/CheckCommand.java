@@ -5,6 +5,7 @@ import flankfit.finding.CodePages;
 import flankfit.finding.Finding;
 import flankfit.finding.Nearest;
 import flankfit.finding.Place;
+import flankfit.setup.CheckPolicy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,17 +32,16 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Examples: flankfit check sample-programs",
+      "          flankfit check jobs --policy shop.toml --format sarif",
       "          flankfit check --explain RC05"
     })
 final class CheckCommand implements Callable<Integer> {
-  private static final String ENDING = ".nc";
-
   private final Terminal terminal;
 
   @Parameters(
       paramLabel = "PROGRAM|FOLDER",
       arity = "0..*",
-      description = "milling programs; of a folder, every file in it that ends in .nc")
+      description = "milling programs; of a folder, every file in it with the ending of a program")
   private List<Path> places = List.of();
 
   @Option(
@@ -60,7 +60,27 @@ final class CheckCommand implements Callable<Integer> {
           "prints what a code such as RC05 means, and the smallest program that raises it")
   private Optional<String> explain = Optional.empty();
 
-  @Mixin private OutputOptions output = new OutputOptions();
+  @Option(
+      names = "--policy",
+      paramLabel = "FILE",
+      description = {
+        "TOML that weighs codes otherwise ([severity] HZ15 = \"off\") and accepts findings that were"
+            + " looked at ([[accept]] code, program, line, reason)"
+      })
+  private Optional<Path> policy = Optional.empty();
+
+  @Option(
+      names = "--ending",
+      paramLabel = "EXT",
+      description = "endings of programs in a folder; may be given several times (default: nc)")
+  private List<String> endings = List.of("nc");
+
+  @Option(
+      names = "--watch",
+      description = "checks again whenever a program or its sheet changes, until interrupted")
+  private boolean watch;
+
+  @Mixin private CheckOutput output = new CheckOutput();
 
   CheckCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -75,16 +95,48 @@ final class CheckCommand implements Callable<Integer> {
       throw incomplete(
           "nothing to check is named", "", "name a program or a folder, or a code: --explain RC05");
     }
-    List<CheckedProgram> checked = new ArrayList<>();
-    for (Path program : programs()) {
-      checked.add(CheckedProgram.of(program, setup));
+    CheckPolicies policies =
+        policy.isPresent()
+            ? CheckPolicies.of(policy.get())
+            : new CheckPolicies(CheckPolicy.none());
+    if (watch) {
+      return watched(policies);
     }
-    if (output.json()) {
-      CheckJson.write(checked, terminal.outBytes());
-    } else {
-      terminal.result(CheckText.of(checked, output.style()));
+    return answer(programs(), policies);
+  }
+
+  private int answer(List<Path> programs, CheckPolicies policies) throws IOException {
+    List<CheckedProgram> checked;
+    try (ProgressLine progress = new ProgressLine("checking", terminal)) {
+      checked =
+          CheckRuns.of(
+              programs, file -> policies.on(CheckedProgram.of(file, setup)), progress);
     }
+    output.write(checked, policies.unused(checked), terminal);
     return status(checked);
+  }
+
+  private int watched(CheckPolicies policies) throws IOException, RequestException {
+    if (!output.isText()) {
+      throw incomplete(
+          "--watch goes with text only", "it writes answer after answer", "leave --format out");
+    }
+    CheckWatch changes = new CheckWatch();
+    int status = ExitStatus.OK;
+    List<Path> changed = changes.among(programs(), setup);
+    try {
+      while (!Thread.currentThread().isInterrupted()) {
+        if (!changed.isEmpty()) {
+          status = answer(changed, policies);
+          terminal.aside("watching; Ctrl+C ends\n");
+        }
+        Thread.sleep(CheckWatch.BETWEEN);
+        changed = changes.among(programs(), setup);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return status;
   }
 
   /** A wrong request outweighs an answer of no. */
@@ -93,9 +145,9 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private int explain(String word) throws RequestException {
-    if (output.json() || !places.isEmpty()) {
+    if (!output.isText() || !places.isEmpty()) {
       throw incomplete(
-          "--explain goes with neither programs nor JSON",
+          "--explain goes with neither programs nor another form",
           "it prints one page for people",
           "ask for the page alone: flankfit check --explain " + word);
     }
@@ -133,7 +185,7 @@ final class CheckCommand implements Callable<Integer> {
     return programs;
   }
 
-  private static List<Path> programsIn(Path folder) throws RequestException {
+  private List<Path> programsIn(Path folder) throws RequestException {
     List<Path> programs;
     try (Stream<Path> files = Files.list(folder)) {
       programs =
@@ -154,14 +206,21 @@ final class CheckCommand implements Callable<Integer> {
     if (programs.isEmpty()) {
       throw incomplete(
           "folder " + folder + " holds no program",
-          "programs in a folder are the files that end in " + ENDING,
-          "name the programs themselves");
+          "programs in a folder are the files that end in "
+              + String.join(" or ", endings.stream().map(CheckCommand::dotted).toList()),
+          "name the programs themselves, or other endings: --ending tap");
     }
     return programs;
   }
 
-  private static boolean isProgram(String name) {
-    return name.toLowerCase(Locale.ROOT).endsWith(ENDING);
+  private boolean isProgram(String name) {
+    String low = name.toLowerCase(Locale.ROOT);
+    return endings.stream().anyMatch(end -> low.endsWith(dotted(end)));
+  }
+
+  private static String dotted(String ending) {
+    String low = ending.toLowerCase(Locale.ROOT);
+    return low.startsWith(".") ? low : "." + low;
   }
 
   private static RequestException incomplete(String what, String why, String fix) {

@@ -10,7 +10,8 @@ final class CheckJson {
   private CheckJson() {}
 
   /** Writes the answer. */
-  static void write(List<CheckedProgram> checked, OutputStream out) throws IOException {
+  static void write(List<CheckedProgram> checked, List<String> unused, OutputStream out)
+      throws IOException {
     try (Json json = new Json(out)) {
       json.object().put("schema", "flankfit/check/1").array("programs");
       for (CheckedProgram program : checked) {
@@ -23,15 +24,35 @@ final class CheckJson {
               .put("verdict", thread.verdict().words())
               .end();
         }
-        json.endArray().findings(program.findings()).end();
+        json.endArray().findings(program.findings());
+        accepted(program, json);
+        json.end();
       }
       json.endArray()
           .object("totals")
           .put("programs", checked.size())
           .put("errors", CheckText.sum(checked, Severity.ERROR))
           .put("warnings", CheckText.sum(checked, Severity.WARNING))
+          .put("accepted", checked.stream().mapToInt(p -> p.accepted().size()).sum())
           .end()
+          .put("acceptedInVain", unused)
           .end();
+    }
+  }
+
+  private static void accepted(CheckedProgram program, Json json) throws IOException {
+    json.array("accepted");
+    for (CheckedProgram.AcceptedFinding accepted : program.accepted()) {
+      json.object()
+          .put("code", accepted.finding().code().name())
+          .put("line", accepted.finding().place().line())
+          .put("what", accepted.finding().what())
+          .put("reason", accepted.reason())
+          .end();
+    }
+    json.endArray();
+    if (program.failure().isPresent()) {
+      json.put("failure", program.failure().get());
     }
   }
 }

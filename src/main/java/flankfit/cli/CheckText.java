@@ -18,10 +18,13 @@ final class CheckText {
   }
 
   /** The text. */
-  static String of(List<CheckedProgram> checked, Style style) {
+  static String of(List<CheckedProgram> checked, List<String> unused, Style style) {
     CheckText text = new CheckText(style);
     checked.forEach(text::program);
-    text.totals(checked);
+    if (checked.size() > 1) {
+      text.out.append(CheckTable.of(checked));
+    }
+    text.totals(checked, unused);
     Cautions.write(text.out);
     return text.out.toString();
   }
@@ -31,6 +34,11 @@ final class CheckText {
     return checked.stream().mapToInt(program -> program.count(severity)).sum();
   }
 
+  /** A thread and what gauges say of it. */
+  static String words(CheckedProgram.Gauged thread) {
+    return thread.hole() + ": " + thread.designation() + ", " + thread.verdict().words();
+  }
+
   private void program(CheckedProgram program) {
     boolean good = program.status() == ExitStatus.OK;
     List<String> parts = new ArrayList<>();
@@ -38,7 +46,12 @@ final class CheckText {
     parts.addAll(verdicts(program.verdicts()));
     count(program, Severity.WARNING, parts);
     count(program, Severity.NOTE, parts);
-    if (program.findings().isEmpty()) {
+    if (!program.accepted().isEmpty()) {
+      parts.add(program.accepted().size() + " accepted");
+    }
+    if (program.failure().isPresent()) {
+      parts.add("not checked, Flankfit failed on it: " + program.failure().get());
+    } else if (program.findings().isEmpty() && program.accepted().isEmpty()) {
       parts.add("nothing found");
     }
     String line = (good ? "[+] " : "[x] ") + program.file() + ": " + String.join("; ", parts);
@@ -66,7 +79,7 @@ final class CheckText {
         .toList();
   }
 
-  private void totals(List<CheckedProgram> checked) {
+  private void totals(List<CheckedProgram> checked, List<String> unused) {
     long bad =
         checked.stream()
             .flatMap(program -> program.verdicts().stream())
@@ -78,10 +91,15 @@ final class CheckText {
     if (bad > 0) {
       out.append(", ").append(counted(bad, "thread")).append(" not good");
     }
+    int accepted = checked.stream().mapToInt(program -> program.accepted().size()).sum();
+    if (accepted > 0) {
+      out.append(", ").append(accepted).append(" accepted");
+    }
+    unused.forEach(sentence -> out.append("\nthe policy: ").append(sentence));
     out.append("\n--format json lists notes too; --explain CODE tells what a finding means\n");
   }
 
-  private static String counted(long count, String word) {
+  static String counted(long count, String word) {
     return count + " " + word + (count == 1 ? "" : "s");
   }
 }

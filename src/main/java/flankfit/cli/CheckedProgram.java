@@ -23,14 +23,49 @@ import java.util.Optional;
  * @param verdicts what the gauges will say, in order of cutting
  * @param findings findings of the control and of gauging; those of the request when it cannot be
  *     read
+ * @param accepted findings that the policy accepts, with its reason; they do not count
+ * @param failure in words when the tool failed on it, so that nothing else is known
  * @param status exit status that this program alone gives
  */
 record CheckedProgram(
-    String file, boolean complete, List<Gauged> verdicts, List<Finding> findings, int status) {
+    String file,
+    boolean complete,
+    List<Gauged> verdicts,
+    List<Finding> findings,
+    List<AcceptedFinding> accepted,
+    Optional<String> failure,
+    int status) {
   CheckedProgram {
     verdicts = List.copyOf(verdicts);
     findings = List.copyOf(findings);
+    accepted = List.copyOf(accepted);
   }
+
+  /** Before any policy. */
+  CheckedProgram(
+      String file, boolean complete, List<Gauged> verdicts, List<Finding> findings, int status) {
+    this(file, complete, verdicts, findings, List.of(), Optional.empty(), status);
+  }
+
+  /** One on which the tool failed. */
+  static CheckedProgram failed(Path file, Throwable failure) {
+    return new CheckedProgram(
+        file.toString(),
+        false,
+        List.of(),
+        List.of(),
+        List.of(),
+        Optional.of(failure.toString()),
+        ExitStatus.FAILED);
+  }
+
+  /**
+   * A finding that was accepted.
+   *
+   * @param finding the finding
+   * @param reason why
+   */
+  record AcceptedFinding(Finding finding, String reason) {}
 
   /**
    * One thread and its verdict.
@@ -50,7 +85,7 @@ record CheckedProgram(
    */
   static CheckedProgram of(Path file, Optional<Path> setup) {
     try {
-      return of(ProgramOptions.of(file, setup).run());
+      return of(ProgramOptions.of(file, setup).runUntried());
     } catch (RequestException wrong) {
       Findings all = new Findings();
       all.addAll(wrong.findings());
@@ -74,11 +109,22 @@ record CheckedProgram(
 
   private static CheckedProgram of(
       Interpretation done, List<Gauged> verdicts, List<Finding> findings) {
+    return new CheckedProgram(
+        done.file(), done.complete(), verdicts, findings, answer(verdicts, findings));
+  }
+
+  private static int answer(List<Gauged> verdicts, List<Finding> findings) {
     boolean good =
         !MotionCommand.hasErrors(findings)
             && verdicts.stream().allMatch(v -> v.verdict() == Verdict.GAUGES_GOOD);
-    int status = good ? ExitStatus.OK : ExitStatus.ANSWER_NO;
-    return new CheckedProgram(done.file(), done.complete(), verdicts, findings, status);
+    return good ? ExitStatus.OK : ExitStatus.ANSWER_NO;
+  }
+
+  /** The same with other findings left, where the program itself could be checked. */
+  CheckedProgram with(List<Finding> left, List<AcceptedFinding> taken) {
+    boolean checked = status == ExitStatus.OK || status == ExitStatus.ANSWER_NO;
+    return new CheckedProgram(
+        file, complete, verdicts, left, taken, failure, checked ? answer(verdicts, left) : status);
   }
 
   private static Gauged gauged(ThreadAnswer thread) {

@@ -101,6 +101,18 @@ final class ProgramOptions {
   }
 
   /**
+   * The same without trying other switches, of which nothing is told then.
+   *
+   * @throws RequestException if a file cannot be read or the sheet has errors
+   */
+  Job runUntried() throws RequestException {
+    Texts texts = read();
+    SetupSheet sheet = texts.sheet();
+    Interpretation done = Interpreter.interpretUntried(texts.text(), sheet, texts.subprograms());
+    return new Job(texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet));
+  }
+
+  /**
    * Reads the program without executing it.
    *
    * @throws RequestException if a file cannot be read or the sheet has errors

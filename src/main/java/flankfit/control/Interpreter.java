@@ -53,6 +53,21 @@ public final class Interpreter {
   }
 
   /**
+   * The same findings but for the defaults that mattered ({@code AS07}): no switch is tried
+   * otherwise. For many programs, of which a person reads what is wrong.
+   *
+   * @param program text of the program
+   * @param setup what the program does not say
+   * @param subprograms texts of the files where called programs are looked up after the first
+   */
+  public static Interpretation interpretUntried(
+      SourceText program, SetupSheet setup, List<SourceText> subprograms) {
+    ProgramRun run = new ProgramRun(program, setup, subprograms, Optional.empty(), false, true);
+    run.advanceToEnd();
+    return run.resultUntried();
+  }
+
+  /**
    * Interprets for the eyes of an observer only; as {@link #replay} otherwise.
    *
    * @param program text of the program

@@ -139,15 +139,20 @@ final class ProgramRun {
    * and of trials with other switches. The run must be done; one of the results is asked for, once.
    */
   Interpretation result() {
-    return result(true);
+    return result(true, true);
+  }
+
+  /** The same without trials. */
+  Interpretation resultUntried() {
+    return result(true, false);
   }
 
   /** What the program does, and nothing that takes further runs. */
   Interpretation resultAlone() {
-    return result(false);
+    return result(false, false);
   }
 
-  private Interpretation result(boolean further) {
+  private Interpretation result(boolean twice, boolean tried) {
     if (reader.refused()) {
       machine.report.stop(1, Code.RD01);
     }
@@ -156,8 +161,12 @@ final class ProgramRun {
     Tape tape = machine.tape.finish();
     assume(tape);
     Optional<Stop> stop = machine.report.stop();
-    if (further && stop.isEmpty()) {
-      runFurther(tape);
+    if (twice && stop.isEmpty() && setup.control().flow().keepsState()) {
+      new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
+    }
+    if (tried && stop.isEmpty()) {
+      new SwitchTrials(program, setup, subprograms, machine.blockNumber, tape)
+          .report(rules, machine.assumptions);
     }
     recorder.finish();
     return new Interpretation(
@@ -170,14 +179,6 @@ final class ProgramRun {
         machine.settings,
         stop.isEmpty(),
         stop);
-  }
-
-  private void runFurther(Tape tape) {
-    if (setup.control().flow().keepsState()) {
-      new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
-    }
-    new SwitchTrials(program, setup, subprograms, machine.blockNumber, tape)
-        .report(rules, machine.assumptions);
   }
 
   /** Executes without a word of what it finds. */

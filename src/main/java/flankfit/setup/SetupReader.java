@@ -1,6 +1,5 @@
 package flankfit.setup;
 
-import flankfit.finding.Code;
 import flankfit.finding.Place;
 import flankfit.motion.Point;
 import flankfit.standard.Designations;
@@ -9,19 +8,10 @@ import flankfit.unit.Lengths;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import org.tomlj.Toml;
-import org.tomlj.TomlParseError;
-import org.tomlj.TomlParseResult;
 import org.tomlj.TomlTable;
 
 /** Reads a setup sheet: TOML text to records, or every error in it with line and column. */
 public final class SetupReader {
-  private static final int DEEPEST = 32;
-  private static final Pattern TEXT_OR_COMMENT =
-      Pattern.compile("\"[^\"\\n]*+\"|'[^'\\n]*+'|#[^\\n]*+");
-  private static final String SYNTAX = "a setup sheet is TOML 1.0";
-
   private final SheetLog log;
   private final DesignationCheck designations;
 
@@ -46,7 +36,7 @@ public final class SetupReader {
   }
 
   private SheetReading read(String text) {
-    Optional<TomlTable> toml = parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    Optional<TomlTable> toml = new TomlText(log, "a setup sheet").parse(text);
     Optional<SetupSheet> sheet =
         toml.map(t -> sheet(new SheetTable(log, t, "the sheet", Place.file(log.file()), keys())));
     return new SheetReading(sheet.filter(s -> !log.hasErrors()), log.findings());
@@ -67,62 +57,6 @@ public final class SetupReader {
         .and("machine", "the table [machine]")
         .and("workpiece", "the table [workpiece]")
         .and("gauges", "the table [gauges]");
-  }
-
-  private Optional<TomlTable> parse(String text) {
-    if (depth(text) > DEEPEST) {
-      log.report(
-          Code.SH01,
-          Place.file(log.file()),
-          "lists or tables are nested more than " + DEEPEST + " deep",
-          "no value of a setup sheet is nested so deep",
-          "close the brackets");
-      return Optional.empty();
-    }
-    TomlParseResult result = Toml.parse(text);
-    result.errors().forEach(this::reportSyntax);
-    return result.hasErrors() ? Optional.empty() : Optional.of(result);
-  }
-
-  /** How deep brackets nest outside text and comments; the parser recurses once for each. */
-  private static int depth(String text) {
-    int depth = 0;
-    int deepest = 0;
-    for (char c : TEXT_OR_COMMENT.matcher(text).replaceAll("").toCharArray()) {
-      if (c == '[' || c == '{') {
-        deepest = Math.max(deepest, ++depth);
-      } else if ((c == ']' || c == '}') && depth > 0) {
-        depth--;
-      }
-    }
-    return deepest;
-  }
-
-  private void reportSyntax(TomlParseError error) {
-    String message = String.valueOf(error.getMessage());
-    String what = message.isEmpty() ? "the text is no TOML" : lowerFirst(message);
-    log.report(Code.SH01, log.place(error.position()), what, SYNTAX, syntaxFix(message));
-  }
-
-  private static String lowerFirst(String message) {
-    if (message.endsWith(" .")) {
-      return lowerFirst(message.substring(0, message.length() - 1) + "'.'");
-    }
-    boolean sentence = message.length() > 1 && Character.isLowerCase(message.charAt(1));
-    return sentence ? Character.toLowerCase(message.charAt(0)) + message.substring(1) : message;
-  }
-
-  private static String syntaxFix(String message) {
-    if (message.contains("Unexpected ','")) {
-      return "write a decimal point, not a comma";
-    }
-    if (message.contains("Unexpected '.'")) {
-      return "write a digit before and after the decimal point";
-    }
-    if (message.contains("previously defined")) {
-      return "keep one of the two, or head a list of tables with [[ ]]";
-    }
-    return message.contains("a number, a boolean") ? "write a value; text stands in quotes" : "";
   }
 
   private SetupSheet sheet(SheetTable top) {
