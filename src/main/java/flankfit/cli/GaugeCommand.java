@@ -10,8 +10,14 @@ import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.odds.OddsAnswer;
+import flankfit.picture.MotionPicture;
+import flankfit.picture.NoOpenGlException;
+import flankfit.picture.Scene;
+import flankfit.picture.Theme;
+import flankfit.picture.View;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,6 +52,15 @@ final class GaugeCommand implements Callable<Integer> {
       })
   private Optional<String> sweep = Optional.empty();
 
+  @Option(
+      names = "--report",
+      paramLabel = "FILE.html",
+      description = {
+        "writes a sheet for the first part: verdict, what to measure, registers, pictures, findings,"
+            + " what to verify at the machine"
+      })
+  private Optional<Path> report = Optional.empty();
+
   GaugeCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -53,6 +68,7 @@ final class GaugeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     drawings.check(sweep.isPresent(), program.inputs());
+    checkReport(program.inputs());
     ProgramOptions.Job job = program.run(plugs.change());
     drawings.check(sweep.isPresent(), job.subprogramFiles());
     GaugeAnswer answer = job.gauge();
@@ -61,6 +77,11 @@ final class GaugeCommand implements Callable<Integer> {
     List<Finding> findings = findings(job.interpretation(), answer, odds);
     Optional<RegisterSweep> swept = sweep(job);
     List<Path> written = drawings.draw(answer.threads(), odds, swept, job.sheet().unit());
+    if (report.isPresent()) {
+      checkReport(job.subprogramFiles());
+      OutputFile.write(report.get(), GaugeReport.of(job, answer, findings, motion(job)));
+      written.add(report.get());
+    }
     if (told.isPresent()) {
       told.get().keep();
     }
@@ -70,6 +91,35 @@ final class GaugeCommand implements Callable<Integer> {
       terminal.result(GaugeText.of(job, answer, odds, swept, written, findings, output.style()));
     }
     return isYes(answer, findings) ? ExitStatus.OK : ExitStatus.ANSWER_NO;
+  }
+
+  private void checkReport(Path... inputs) throws RequestException {
+    if (report.isEmpty()) {
+      return;
+    }
+    if (!report.get().toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
+      throw RequestException.wrong(
+          Finding.of(
+              Code.RQ04,
+              Place.file(""),
+              "report " + report.get() + " does not end in .html",
+              "a report is one HTML file, which a browser prints",
+              "name it " + report.get() + ".html"));
+    }
+    OutputFile.check(report.get(), inputs);
+  }
+
+  /** The motion from where most of the part is seen; a machine without OpenGL has none. */
+  private static Optional<byte[]> motion(ProgramOptions.Job job) throws RequestException {
+    Scene scene =
+        new Scene(job.interpretation().tape(), job.sheet(), job.sheet().title())
+            .withMajorDiameters(job.majorDiameters());
+    try {
+      return Optional.of(MotionPicture.png(scene, View.ISO, 1200, 700, Theme.LIGHT));
+    } catch (NoOpenGlException e) {
+      // Told in the report itself: the rest of it is worth having.
+      return Optional.empty();
+    }
   }
 
   private Optional<RegisterSweep> sweep(ProgramOptions.Job job) throws RequestException {

@@ -174,18 +174,7 @@ final class LessonHandout {
     out.append("</section>\n</body>\n</html>\n");
   }
 
-  /** Appends text; nothing in it can be taken for a tag. */
   private StringBuilder text(String words) {
-    for (int i = 0; i < words.length(); i++) {
-      char c = words.charAt(i);
-      switch (c) {
-        case '<' -> out.append("&lt;");
-        case '>' -> out.append("&gt;");
-        case '&' -> out.append("&amp;");
-        case '"' -> out.append("&quot;");
-        default -> out.append(c < ' ' || c == 0x7F ? ' ' : c);
-      }
-    }
-    return out;
+    return out.append(HtmlText.escaped(words));
   }
 }
