@@ -5,8 +5,10 @@ import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Place;
 import flankfit.lesson.Rewriting;
+import flankfit.lesson.Step;
 import flankfit.lesson.Steps;
 import flankfit.motion.ModalState.Distance;
+import flankfit.picture.NoOpenGlException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +33,8 @@ import picocli.CommandLine.Option;
       "Examples: flankfit lesson sample-programs/filter-housing-m20.nc --from 12 --to 19",
       "          flankfit lesson sample-programs/filter-housing-m20.nc --as absolute --out abs.nc",
       "          flankfit lesson sample-programs/filter-housing-m20.nc --forget 30",
-      "          flankfit lesson sample-programs/filter-housing-m20.nc --quiz 8 --answers key.txt"
+      "          flankfit lesson sample-programs/filter-housing-m20.nc --quiz 8 --answers key.txt",
+      "          flankfit lesson sample-programs/filter-housing-m20.nc --animate steps.gif"
     })
 final class LessonCommand implements Callable<Integer> {
   private final Terminal terminal;
@@ -95,6 +98,12 @@ final class LessonCommand implements Callable<Integer> {
       description = "writes the steps with drawings as one HTML file to print")
   private Optional<Path> handout = Optional.empty();
 
+  @Option(
+      names = "--animate",
+      paramLabel = "FILE.gif",
+      description = "draws the steps that move one after the other, as a moving picture for a slide")
+  private Optional<Path> animate = Optional.empty();
+
   LessonCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -116,6 +125,8 @@ final class LessonCommand implements Callable<Integer> {
       quiz(job, lines);
     } else if (handout.isPresent()) {
       handOut(job, lines, handout.get());
+    } else if (animate.isPresent()) {
+      animate(job, lines, animate.get());
     } else {
       tell(job, lines);
     }
@@ -125,20 +136,25 @@ final class LessonCommand implements Callable<Integer> {
   }
 
   private Stream<Path> outputs() {
-    return Stream.of(out, image, answers, handout).flatMap(Optional::stream);
+    return Stream.of(out, image, answers, handout, animate).flatMap(Optional::stream);
   }
 
   /** Refuses what does not go together, before any work is done. */
   private void check() throws RequestException {
-    long works = Stream.of(mode, forget, quiz, handout).filter(Optional::isPresent).count();
+    long works =
+        Stream.of(mode, forget, quiz, handout, animate).filter(Optional::isPresent).count();
     require(
         works < 2,
-        "--as, --forget, --quiz and --handout exclude each other",
+        "--as, --forget, --quiz, --handout and --animate exclude each other",
         "ask for one of them");
     require(
         handout.isEmpty() || hasEnding(handout.get(), ".html"),
         "handout " + handout.map(Path::toString).orElse("") + " has no ending .html",
         "name it .html; a browser prints it to PDF, on A4 or letter");
+    require(
+        animate.isEmpty() || hasEnding(animate.get(), ".gif"),
+        "moving picture " + animate.map(Path::toString).orElse("") + " has no ending .gif",
+        "name it .gif");
     require(mode.isPresent() == out.isPresent(), "--as and --out belong together", "add the other");
     require(
         forget.isPresent() || image.isEmpty(),
@@ -239,6 +255,23 @@ final class LessonCommand implements Callable<Integer> {
             : job.sheet().title() + " (" + program.file().getFileName() + ")";
     OutputFile.write(file, LessonHandout.of(steps, job.interpretation(), title));
     terminal.result("handout " + file + ": " + Figures.count(steps.all().size(), "step") + "\n");
+  }
+
+  private void animate(ProgramOptions.Job job, TracedLines lines, Path file) throws Exception {
+    require(!output.json(), "--animate with --format json", "ask for one of them");
+    List<Step> moving = steps(job, lines).all().stream().filter(LessonFilm::shows).toList();
+    require(!moving.isEmpty(), "no step moves, so there is nothing to animate", "name other lines");
+    require(
+        moving.size() <= LessonFilm.MOST,
+        moving.size() + " steps move, more than the " + LessonFilm.MOST + " of a moving picture",
+        "name fewer lines with --from and --to");
+    errors(job);
+    try {
+      OutputFile.write(file, LessonFilm.of(job.interpretation().tape(), moving));
+    } catch (NoOpenGlException e) {
+      throw PictureOptions.refused(e);
+    }
+    terminal.result("animation " + file + ": " + Figures.count(moving.size(), "step") + "\n");
   }
 
   private void tell(ProgramOptions.Job job, TracedLines lines) throws Exception {

@@ -3,6 +3,9 @@ package flankfit.picture;
 import flankfit.lesson.Step;
 import flankfit.motion.ModalState.Distance;
 import flankfit.motion.Tape;
+import flankfit.picture.Overlay.Align;
+import flankfit.picture.TextAtlas.Face;
+import java.util.List;
 
 /**
  * One step, from above, or from the front or the right where it is seen better there: its moves
@@ -10,6 +13,11 @@ import flankfit.motion.Tape;
  * absolute mode, from where the tool stood in incremental mode.
  */
 public final class StepPicture {
+  private static final double EDGE = 14;
+  private static final double HEAD_LINE = 26;
+  private static final double LINE = 19;
+  private static final int SENTENCE_LINES = 3;
+
   private StepPicture() {}
 
   /**
@@ -23,6 +31,37 @@ public final class StepPicture {
    */
   public static Diagram of(Tape tape, Step step, String title, int width, int height) {
     Diagram diagram = new Diagram(width, height, Theme.LIGHT, title);
+    draw(diagram, tape, step, 0);
+    return diagram;
+  }
+
+  /**
+   * Draws it with its block and its plain sentence above, for who sees nothing else.
+   *
+   * @param width width (px), 300 or more
+   * @param height height (px), 300 or more
+   */
+  public static Diagram told(Tape tape, Step step, int width, int height) {
+    Diagram diagram = new Diagram(width, height, Theme.LIGHT, step.text().strip());
+    Theme.Palette palette = diagram.palette();
+    boolean absolute = step.mode() == Distance.ABSOLUTE;
+    int hue = absolute ? palette.absoluteText() : palette.incrementalText();
+    String block = "line " + step.place().line() + "   " + step.text().strip();
+    List<String> head = Paragraph.wrap(diagram, Face.STRONG, block, width - 2 * EDGE);
+    diagram.text(Face.STRONG, EDGE, HEAD_LINE, head.get(0), Align.LEFT, palette.ink());
+    String mode = absolute ? "absolute: " : "incremental: ";
+    List<String> plain = Paragraph.wrap(diagram, Face.BODY, mode + step.plain(), width - 2 * EDGE);
+    for (int i = 0; i < Math.min(SENTENCE_LINES, plain.size()); i++) {
+      double row = HEAD_LINE + (i + 1) * LINE;
+      diagram.text(Face.BODY, EDGE, row, plain.get(i), Align.LEFT, hue);
+    }
+    draw(diagram, tape, step, HEAD_LINE + SENTENCE_LINES * LINE);
+    return diagram;
+  }
+
+  private static void draw(Diagram diagram, Tape tape, Step step, double top) {
+    int width = diagram.width();
+    int height = diagram.height();
     PathRange range = PathRange.of(tape).withProgrammed(tape);
     Side view = view(step);
     PathPanel panel =
@@ -33,9 +72,9 @@ public final class StepPicture {
             range.low(),
             range.high(),
             52,
-            24,
+            top + 24,
             width - 64.0,
-            height - 66.0);
+            height - 66.0 - top);
     panel.ground(step.unit());
     panel.path(tape, 0, tape.size(), false);
     for (int move = 0; move < tape.size(); move++) {
@@ -44,7 +83,6 @@ public final class StepPicture {
       }
     }
     step.onPart().ifPresent(at -> vector(panel, step, at, diagram.palette()));
-    return diagram;
   }
 
   private static void vector(PathPanel panel, Step step, Step.OnPart at, Theme.Palette palette) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -12,6 +13,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,6 +23,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
 
 /** The command in this process: what it writes where, and what it refuses. */
 class LessonRunsTest {
@@ -210,5 +217,43 @@ class LessonRunsTest {
     assertThat(run.status()).as(run.err()).isEqualTo(ExitStatus.REQUEST_WRONG);
     assertThat(run.err()).contains(said);
     assertThat(run.out()).isEmpty();
+  }
+
+  @Test
+  void steps_that_move_become_a_moving_picture() throws Exception {
+    Path film = Path.of(file("steps.gif"));
+    Run run = lesson(HOUSING, "--from", "12", "--to", "15", "--animate", film.toString());
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.out()).isEqualTo("animation " + film + ": 4 steps\n");
+    ImageReader reader = ImageIO.getImageReadersByFormatName("gif").next();
+    try (ImageInputStream in = ImageIO.createImageInputStream(film.toFile())) {
+      reader.setInput(in);
+      assertThat(reader.getNumImages(true)).isEqualTo(4);
+      BufferedImage first = reader.read(0);
+      assertThat(first.getWidth()).isEqualTo(640);
+      int differ = 0;
+      BufferedImage second = reader.read(1);
+      for (int x = 0; x < 640; x++) {
+        for (int y = 0; y < 480; y++) {
+          differ += first.getRGB(x, y) == second.getRGB(x, y) ? 0 : 1;
+        }
+      }
+      assertThat(differ).as("places in which two steps differ").isBetween(500, 60_000);
+      assertThat(delay(reader, 1)).isEqualTo("250");
+      assertThat(delay(reader, 3)).isEqualTo("750");
+    } finally {
+      reader.dispose();
+    }
+    assertThat(Files.size(film)).isLessThan(200_000);
+    Run none = lesson(HOUSING, "--from", "1", "--to", "3", "--animate", film.toString());
+    assertThat(none.status()).isEqualTo(2);
+    assertThat(none.err()).contains("no step moves");
+    assertThat(lesson(HOUSING, "--animate", file("steps.mp4")).err()).contains("no ending .gif");
+  }
+
+  private static String delay(ImageReader reader, int image) throws Exception {
+    Node root = reader.getImageMetadata(image).getAsTree("javax_imageio_gif_image_1.0");
+    NodeList control = ((Element) root).getElementsByTagName("GraphicControlExtension");
+    return ((Element) control.item(0)).getAttribute("delayTime");
   }
 }
