@@ -1,0 +1,214 @@
+package flankfit.draft;
+
+import flankfit.draft.DraftChoices.Path;
+import flankfit.finding.Finding;
+import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.Verdict;
+import flankfit.setup.Offsets;
+import flankfit.setup.SetupSheet;
+import flankfit.setup.Tool;
+import flankfit.unit.Lengths;
+import java.util.List;
+import java.util.Optional;
+
+/** Drafts a program: works out the numbers, writes it, and proves it before it is handed out. */
+public final class Drafting {
+  /** Runs of the program in search of the wear. */
+  private static final int TRIALS = 3;
+
+  /** Smallest share of the thread's diameter at which a smaller mill is looked for (1). */
+  private static final double SMALLEST = 0.3;
+
+  /** Step in which mills are named (mm). */
+  private static final double MILL_STEP = 0.1;
+
+  private final String name;
+  private final DraftChoices choices;
+
+  private Drafting(String name, DraftChoices choices) {
+    this.name = name;
+    this.choices = choices;
+  }
+
+  /**
+   * Drafts a program.
+   *
+   * @param name name of the program, for findings
+   * @param sheet holes or bosses with a thread, the mill, registers, how the control reads
+   * @param choices how it is to be written
+   * @throws NotDraftedException if no program as asked would gauge good without touching; says why
+   *     and what would
+   */
+  public static Draft draft(String name, SetupSheet sheet, DraftChoices choices)
+      throws NotDraftedException {
+    return new Drafting(name, choices).draft(ThreadJob.of(sheet, choices.tool()));
+  }
+
+  /**
+   * Depth that a hole or boss needs for a draft (mm), with room below; its own depth does not count.
+   *
+   * @throws NotDraftedException if there is no path whatever the depth
+   */
+  public static double leastDepth(SetupSheet sheet, DraftChoices choices)
+      throws NotDraftedException {
+    ThreadJob job = ThreadJob.of(sheet, choices.tool());
+    double increment = job.sheet().control().reading().leastIncrement(choices.unit());
+    Fits.checkJob(job, choices, new Grid(choices.unit(), increment));
+    return job.hole().top() - new PathPlan(job, choices).lowest() + PathPlan.ROOM_BELOW;
+  }
+
+  private PathPlan plan(ThreadJob job) throws NotDraftedException {
+    double increment = job.sheet().control().reading().leastIncrement(choices.unit());
+    Fits.checkJob(job, choices, new Grid(choices.unit(), increment));
+    PathPlan plan = new PathPlan(job, choices);
+    new Fits(plan).check();
+    return plan;
+  }
+
+  private Draft draft(ThreadJob job) throws NotDraftedException {
+    PathPlan plan = plan(job);
+    String program = new ProgramWriter(plan).text();
+    Offsets.Register register = withWear(job, plan, 0);
+    OffsetAdvice advice = advice(job, program, register, false);
+    if (!advice.hasWindow()) {
+      throw noWindow(job);
+    }
+    register = withWear(job, plan, advice.keyToMiddle());
+    Proof proof = proof(job, program, register);
+    for (int trial = 1; trial < TRIALS && onlyGaugesRefuse(proof, job); trial++) {
+      OffsetAdvice held = advice(job, program, register, true);
+      if (!held.hasWindow()) {
+        throw noWindow(job);
+      }
+      register = withWear(job, plan, held.keyToMiddle());
+      proof = proof(job, program, register);
+    }
+    if (!proof.isGood(job.holes().size())) {
+      throw notGood(proof);
+    }
+    double divisor = job.sheet().control().tools().wearEntry().divisor();
+    List<WorksheetRow> rows =
+        new Worksheet(plan).rows(register.wear() / divisor, proof.seconds());
+    SetupSheet sheet = sheet(job, register);
+    return new Draft(choices, job.spec(), program, sheet, register, rows, proof);
+  }
+
+  private SetupSheet sheet(ThreadJob job, Offsets.Register register) {
+    return job.sheet().withOffsets(job.sheet().offsets().withRadius(choices.tool(), register));
+  }
+
+  /** Entries of D: the radius of the mill for a contour, nothing for a centre path, and a wear. */
+  private Offsets.Register withWear(ThreadJob job, PathPlan plan, double wear) {
+    double divisor = job.sheet().control().tools().geometryEntry().divisor();
+    Grid grid = plan.grid();
+    double geometry =
+        choices.path() == Path.WEAR
+            ? 0
+            : clean(grid.steps(job.mill().radius() * divisor) * grid.increment());
+    return new Offsets.Register(geometry, clean(wear));
+  }
+
+  /** Without what binary arithmetic leaves. */
+  private static double clean(double millimetres) {
+    return Double.parseDouble(Lengths.plain(millimetres, 9));
+  }
+
+  private OffsetAdvice advice(
+      ThreadJob job, String program, Offsets.Register register, boolean realPath)
+      throws NotDraftedException {
+    Proof proof = Proof.of(name, program, sheet(job, register), realPath, true);
+    Optional<OffsetAdvice> advice =
+        proof.gauged().threads().stream().findFirst().flatMap(ThreadAnswer::offset);
+    if (advice.isEmpty()) {
+      throw notGood(proof);
+    }
+    return advice.get();
+  }
+
+  private Proof proof(ThreadJob job, String program, Offsets.Register register) {
+    return Proof.of(name, program, sheet(job, register), true, false);
+  }
+
+  private static boolean onlyGaugesRefuse(Proof proof, ThreadJob job) {
+    return !proof.isGood(job.holes().size())
+        && proof.errors().isEmpty()
+        && proof.gauged().threads().size() == job.holes().size();
+  }
+
+  private static NotDraftedException notGood(Proof proof) {
+    Optional<Finding> error = proof.errors().stream().findFirst();
+    if (error.isPresent()) {
+      Finding finding = error.get();
+      String at = finding.place().line() > 0 ? "block at line " + finding.place().line() + ": " : "";
+      return new NotDraftedException(
+          "the program would not do: " + at + finding.what(),
+          finding.code().name() + (finding.why().isEmpty() ? "" : ": " + finding.why()),
+          finding.fix());
+    }
+    Optional<ThreadAnswer> refused =
+        proof.gauged().threads().stream()
+            .filter(t -> t.verdict() != Verdict.GAUGES_GOOD)
+            .findFirst();
+    return refused
+        .map(
+            t ->
+                new NotDraftedException(
+                    t.hole() + " would not gauge: " + t.verdict().words(), t.reason(), ""))
+        .orElseGet(
+            () ->
+                new NotDraftedException(
+                    "no register entry steers the thread of the program",
+                    "the wear for the middle of the limits cannot be found",
+                    ""));
+  }
+
+  /** No entry makes both gauges good: the largest mill with which one does is looked for. */
+  private NotDraftedException noWindow(ThreadJob job) {
+    double low = SMALLEST * job.spec().nominal();
+    Optional<Double> mill =
+        job.internal() && job.teeth().form() instanceof Tool.CutterForm.Straight
+            ? largestMill(job, Math.floor(low / MILL_STEP))
+            : Optional.empty();
+    return new NotDraftedException(
+        "no wear makes both gauges good with a mill of "
+            + Lengths.brief(job.mill().diameter(), choices.unit(), 4),
+        "the GO gauge would enter only where the NO-GO gauge enters too: straight teeth leave"
+            + " flanks too wide beside so wide a crest, the more the larger the mill",
+        mill.map(
+                d ->
+                    "the largest mill of this form that does has "
+                        + Lengths.brief(d, choices.unit(), 4)
+                        + "; or take one ground for the thread")
+            .orElse("take a mill ground for the thread, or one with a narrower crest"));
+  }
+
+  private Optional<Double> largestMill(ThreadJob job, double fewest) {
+    long low = (long) fewest;
+    long high = (long) Math.ceil(job.mill().diameter() / MILL_STEP);
+    if (high <= low || !hasWindow(job, low * MILL_STEP)) {
+      return Optional.empty();
+    }
+    while (high - low > 1) {
+      long middle = (low + high) / 2;
+      if (hasWindow(job, middle * MILL_STEP)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return Optional.of(clean(low * MILL_STEP));
+  }
+
+  private boolean hasWindow(ThreadJob job, double mill) {
+    try {
+      ThreadJob other = job.withMill(mill);
+      PathPlan plan = plan(other);
+      String program = new ProgramWriter(plan).text();
+      return advice(other, program, withWear(other, plan, 0), false).hasWindow();
+    } catch (NotDraftedException e) {
+      // A mill for which there is no path has no window either.
+      return false;
+    }
+  }
+}
