@@ -165,22 +165,27 @@ public final class Drafting {
 
   /** No entry makes both gauges good: the largest mill with which one does is looked for. */
   private NotDraftedException noWindow(ThreadJob job) {
-    double low = SMALLEST * job.spec().nominal();
+    boolean straight = job.teeth().form() instanceof Tool.CutterForm.Straight;
     Optional<Double> mill =
-        job.internal() && job.teeth().form() instanceof Tool.CutterForm.Straight
-            ? largestMill(job, Math.floor(low / MILL_STEP))
+        job.internal() && straight
+            ? largestMill(job, Math.floor(SMALLEST * job.spec().nominal() / MILL_STEP))
             : Optional.empty();
+    String other =
+        straight ? "take a mill ground for the thread" : "take a mill ground for this very thread";
     return new NotDraftedException(
         "no wear makes both gauges good with a mill of "
             + Lengths.brief(job.mill().diameter(), choices.unit(), 4),
-        "the GO gauge would enter only where the NO-GO gauge enters too: straight teeth leave"
-            + " flanks too wide beside so wide a crest, the more the larger the mill",
+        straight
+            ? "GO would enter only where NO-GO enters too: straight teeth leave the flanks too"
+                + " wide beside their crest, the more the larger the mill"
+            : "GO would enter only where NO-GO enters too, with this form of teeth",
         mill.map(
                 d ->
                     "the largest mill of this form that does has "
                         + Lengths.brief(d, choices.unit(), 4)
-                        + "; or take one ground for the thread")
-            .orElse("take a mill ground for the thread, or one with a narrower crest"));
+                        + "; or "
+                        + other)
+            .orElse(other + ", or one with a narrower crest"));
   }
 
   private Optional<Double> largestMill(ThreadJob job, double fewest) {

@@ -55,7 +55,7 @@ final class PathPlan {
         new Grid(
             choices.unit(), job.sheet().control().reading().leastIncrement(choices.unit()));
     this.origin = origin(job.sheet());
-    double cover = job.depth() + (BELOW + ABOVE) * pitch() - job.comb();
+    double cover = job.depth() + below() + above() - job.comb();
     this.turns = (int) Math.max(1, Math.ceil(cover / lead() - 1e-9));
     double done = 0;
     for (int k = 1; k <= choices.passes(); k++) {
@@ -199,9 +199,22 @@ final class PathPlan {
     return anticlockwise() != spec().leftHand();
   }
 
+  /**
+   * How far the lowest groove lies below the depth wanted (mm): with several starts the gauge's
+   * threads go in side by side, and the shortest groove stops it.
+   */
+  double below() {
+    return (BELOW + spec().starts() - 1) * pitch();
+  }
+
+  /** How far the highest groove lies above the top at least (mm). */
+  double above() {
+    return (ABOVE + spec().starts() - 1) * pitch();
+  }
+
   /** Height of the lowest row's middle at the lowest point of the helix, part frame (mm). */
   double lowestGroove() {
-    return job.hole().top() - job.depth() - BELOW * pitch();
+    return job.hole().top() - job.depth() - below();
   }
 
   /** The height of the tip after so many turns of a helix (increments, program frame). */

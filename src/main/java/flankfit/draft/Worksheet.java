@@ -165,11 +165,12 @@ final class Worksheet {
         plan.lead(),
         "");
     boolean single = job.teeth().rows() == 1;
+    String margin = starts == 1 ? "3/4 P" : "3/4 P + 2 · (starts - 1) · P";
     String inserted =
         "("
             + n(job.depth())
-            + " + 0.75 · "
-            + n(plan.pitch())
+            + " + "
+            + n(plan.below() + plan.above())
             + (single ? "" : " - " + n(job.comb()))
             + ") / "
             + n(plan.lead())
@@ -178,21 +179,21 @@ final class Worksheet {
         "turns",
         "turns of each pass",
         single
-            ? "(depth + 3/4 P) / lead, rounded up"
-            : "(depth + 3/4 P - (rows - 1) · P) / lead, rounded up, at least 1",
+            ? "(depth + " + margin + ") / lead, rounded up"
+            : "(depth + " + margin + " - (rows - 1) · P) / lead, rounded up, at least 1",
         inserted,
         plan.turns(),
         "1",
         Integer.toString(plan.turns()),
         single
-            ? "the thread begins half a pitch above the top and ends a quarter below its depth"
+            ? "from half a pitch above the top to a quarter below the depth"
             : "after a turn each row stands where the one above began; entry and exit arcs overlap");
-    double lowest = job.depth() + PathPlan.BELOW * plan.pitch();
+    double lowest = job.depth() + plan.below();
     length(
         "lowestGroove",
         "lowest groove below the top",
-        "depth + P / 4",
-        n(job.depth()) + " + " + n(plan.pitch()) + " / 4",
+        starts == 1 ? "depth + P / 4" : "depth + P / 4 + (starts - 1) · P",
+        n(job.depth()) + " + " + n(plan.below()),
         lowest,
         "so that the gauge reaches the depth");
     double from = grid.millimetres(plan.tip(0, 0));
@@ -373,8 +374,8 @@ final class Worksheet {
     length(
         "leastDepth",
         internal ? "least depth of the hole" : "least height of the boss",
-        "depth + P / 4 + tip + entry rise + room below",
-        n(job.depth()) + " + " + n(plan.pitch()) + " / 4 + " + n(job.teeth().tip()) + " + "
+        "lowest groove + tip + entry rise + room below",
+        n(job.depth() + plan.below()) + " + " + n(job.teeth().tip()) + " + "
             + n(plan.entryRise(plan.last())) + " + " + n(PathPlan.ROOM_BELOW),
         job.hole().top() - plan.lowest() + PathPlan.ROOM_BELOW,
         "room below is common practice, no source");
