@@ -10,6 +10,7 @@ import flankfit.finding.Place;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Tool;
+import flankfit.unit.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,9 +79,9 @@ final class DraftCommand implements Callable<Integer> {
         String text = ProgramOptions.sheetText(setup.get());
         int tool = toolOf(text);
         job = DraftJob.ofSheet(setup.get().toString(), text, tool);
-        draft = Drafting.draft(name, job.sheet(), words.choices(tool));
+        draft = Drafting.draft(name, job.sheet(), words.choices(tool, job.sheet().unit()));
       } else {
-        DraftChoices choices = words.choices(words.tool().orElse(1));
+        DraftChoices choices = words.choices(words.tool().orElse(1), LengthUnit.MILLIMETRE);
         job = thread.job(sheetName, choices);
         draft = Drafting.draft(name, job.sheet(), choices);
       }

@@ -62,7 +62,8 @@ record DraftJob(
     List<String> taken = new ArrayList<>(assumed);
     Offsets.Register none = new Offsets.Register(0, 0);
     SheetWanted open = wanted.deep(Optional.empty(), wanted.depth());
-    double least = Drafting.leastDepth(read(file, SheetText.of(open, none)), choices);
+    SetupSheet opened = read(file, SheetText.of(open, none));
+    double least = Drafting.leastDepth(opened, choices, wanted.blankDepth());
     boolean inch = wanted.unit() == LengthUnit.INCH;
     double step = inch ? wanted.unit().toMillimetres(STEP_INCH) : STEP_MM;
     double floor = inch ? wanted.unit().toMillimetres(FLOOR_INCH) : FLOOR_MM;

@@ -2,6 +2,7 @@ package flankfit.cli;
 
 import flankfit.cutting.WorkMaterials;
 import flankfit.draft.DraftChoices;
+import flankfit.draft.Drafting;
 import flankfit.draft.NotDraftedException;
 import flankfit.draft.SheetWanted;
 import flankfit.finding.Code;
@@ -183,6 +184,7 @@ final class DraftThread {
     List<String> assumed = new ArrayList<>();
     Optional<Double> stated = hole.isPresent() ? Optional.of(length(hole.get(), "--hole", unit)) : Optional.empty();
     double blank = stated.isPresent() ? stated.get() : blank(spec, unit, assumed);
+    Drafting.checkBlank(spec, blank, unit);
     boolean through = holeDepth.filter("through"::equals).isPresent();
     Optional<Double> deep =
         holeDepth.isPresent() && !through

@@ -45,8 +45,10 @@ final class DraftWords {
   @Option(
       names = "--units",
       paramLabel = "mm|inch",
-      description = "unit of the program, and of lengths given without one (default: mm)")
-  private String units = "mm";
+      description = {
+        "unit of the program, and of lengths given without one (default: that of the sheet, or mm)"
+      })
+  private Optional<String> units = Optional.empty();
 
   @Option(
       names = "--subprogram",
@@ -92,14 +94,10 @@ final class DraftWords {
    * The choices.
    *
    * @param mill number of the mill
+   * @param usual unit unless another is told
    */
-  DraftChoices choices(int mill) throws RequestException {
-    LengthUnit unit =
-        Lengths.unit(units)
-            .orElseThrow(
-                () ->
-                    DraftThread.wrong(
-                        "--units " + units, "a program is in mm or inch", "write mm or inch"));
+  DraftChoices choices(int mill, LengthUnit usual) throws RequestException {
+    LengthUnit unit = units.isPresent() ? unit(units.get()) : usual;
     if (passes < 1 || passes > DraftChoices.MOST_PASSES) {
       throw DraftThread.wrong(
           "--passes " + passes,
@@ -123,5 +121,13 @@ final class DraftWords {
     } catch (IllegalArgumentException e) {
       throw DraftThread.wrong(String.valueOf(e.getMessage()), "no draft can have that", "");
     }
+  }
+
+  private static LengthUnit unit(String word) throws RequestException {
+    return Lengths.unit(word)
+        .orElseThrow(
+            () ->
+                DraftThread.wrong(
+                    "--units " + word, "a program is in mm or inch", "write mm or inch"));
   }
 }

@@ -8,6 +8,8 @@ import flankfit.gauge.Verdict;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Tool;
+import flankfit.standard.ThreadSpec;
+import flankfit.unit.LengthUnit;
 import flankfit.unit.Lengths;
 import java.util.List;
 import java.util.Optional;
@@ -46,21 +48,40 @@ public final class Drafting {
   }
 
   /**
-   * Depth that a hole or boss needs for a draft (mm), with room below; its own depth does not count.
+   * Depth that a hole or boss needs for a draft (mm), with room below; the depth that the sheet
+   * states does not count.
    *
-   * @throws NotDraftedException if there is no path whatever the depth
+   * @param stated depth that it has (mm), if that is known
+   * @throws NotDraftedException if that is too little, or there is no path whatever the depth
    */
-  public static double leastDepth(SetupSheet sheet, DraftChoices choices)
+  public static double leastDepth(SetupSheet sheet, DraftChoices choices, Optional<Double> stated)
       throws NotDraftedException {
     ThreadJob job = ThreadJob.of(sheet, choices.tool());
-    double increment = job.sheet().control().reading().leastIncrement(choices.unit());
-    Fits.checkJob(job, choices, new Grid(choices.unit(), increment));
-    return job.hole().top() - new PathPlan(job, choices).lowest() + PathPlan.ROOM_BELOW;
+    Fits.checkJob(job, choices, grid(sheet, choices.unit()));
+    PathPlan plan = new PathPlan(job, choices);
+    if (stated.isPresent()) {
+      new Fits(plan).deepEnough(stated.get());
+    }
+    return plan.neededDepth();
+  }
+
+  /**
+   * Refuses a hole or boss whose diameter (mm) is not within the limits of the thread.
+   *
+   * @param unit unit to word it in
+   * @throws NotDraftedException if it is not
+   */
+  public static void checkBlank(ThreadSpec spec, double diameter, LengthUnit unit)
+      throws NotDraftedException {
+    Fits.blank(spec, diameter, grid(SetupSheet.empty(), unit));
+  }
+
+  private static Grid grid(SetupSheet sheet, LengthUnit unit) {
+    return new Grid(unit, sheet.control().reading().leastIncrement(unit));
   }
 
   private PathPlan plan(ThreadJob job) throws NotDraftedException {
-    double increment = job.sheet().control().reading().leastIncrement(choices.unit());
-    Fits.checkJob(job, choices, new Grid(choices.unit(), increment));
+    Fits.checkJob(job, choices, grid(job.sheet(), choices.unit()));
     PathPlan plan = new PathPlan(job, choices);
     new Fits(plan).check();
     return plan;
@@ -182,7 +203,7 @@ public final class Drafting {
         mill.map(
                 d ->
                     "the largest mill of this form that does has "
-                        + Lengths.brief(d, choices.unit(), 4)
+                        + Lengths.brief(grid(job.sheet(), choices.unit()).mill(d), choices.unit(), 4)
                         + "; or "
                         + other)
             .orElse(other + ", or one with a narrower crest"));

@@ -71,7 +71,7 @@ final class Fits {
           "there is no whole groove that a gauge could feel",
           "the least depth is " + grid.text(spec.pitch()));
     }
-    blank(job, grid);
+    blank(job.spec(), job.hole().diameter(), grid);
     if (job.internal()) {
       mill(job, grid);
     }
@@ -92,11 +92,11 @@ final class Fits {
     }
   }
 
-  private static void blank(ThreadJob job, Grid grid) throws NotDraftedException {
-    Limits limits = job.spec().limits();
-    OptionalDouble least = job.internal() ? limits.minorMin() : limits.majorMin();
-    OptionalDouble most = job.internal() ? limits.minorMax() : limits.majorMax();
-    double diameter = job.hole().diameter();
+  /** Whether hole or boss has a diameter (mm) that the thread's limits allow. */
+  static void blank(ThreadSpec spec, double diameter, Grid grid) throws NotDraftedException {
+    Limits limits = spec.limits();
+    OptionalDouble least = spec.internal() ? limits.minorMin() : limits.majorMin();
+    OptionalDouble most = spec.internal() ? limits.minorMax() : limits.majorMax();
     boolean small = least.isPresent() && diameter < least.getAsDouble() - Tolerance.MODEL.value();
     boolean large = most.isPresent() && diameter > most.getAsDouble() + Tolerance.MODEL.value();
     if (!small && !large) {
@@ -107,11 +107,15 @@ final class Fits {
             ? grid.number(least.getAsDouble()) + " to " + grid.text(most.getAsDouble())
             : "";
     throw new NotDraftedException(
-        (job.internal() ? "the hole of " : "the boss of ") + grid.text(diameter) + " is too "
-            + (small ? "small" : "large") + " for " + job.spec().designation(),
-        (job.internal() ? "the minor diameter may be " : "the major diameter may be ") + range,
-        job.internal()
-            ? job.spec().drill().map(Drill::name).map(d -> "drill " + d).orElse("bore it to size")
+        (spec.internal() ? "the hole of " : "the boss of ")
+            + grid.text(diameter)
+            + " is too "
+            + (small ? "small" : "large")
+            + " for "
+            + spec.designation(),
+        (spec.internal() ? "the minor diameter may be " : "the major diameter may be ") + range,
+        spec.internal()
+            ? spec.drill().map(Drill::name).map(d -> "drill " + d).orElse("bore it to size")
             : "turn or mill it to size first");
   }
 
@@ -130,7 +134,7 @@ final class Fits {
                   + grid.text(LEAST_ROOM) + " of room are wanted"
               : "on so small a path its flanks would cut away those of the thread",
           most > 0
-              ? "the largest mill that fits has " + grid.text(Math.floor(most * 10) / 10)
+              ? "the largest mill that fits has " + grid.text(grid.mill(most))
               : "no mill fits");
     }
   }
@@ -156,22 +160,30 @@ final class Fits {
   }
 
   private void holeDepth() throws NotDraftedException {
-    if (job.hole().depth().isEmpty()) {
-      return;
+    if (job.hole().depth().isPresent()) {
+      deepEnough(job.hole().depth().get());
     }
-    double stated = job.hole().depth().get();
-    double needed = job.hole().top() - plan.lowest() + PathPlan.ROOM_BELOW;
+  }
+
+  /** Whether hole or boss is deep enough with a depth (mm). */
+  void deepEnough(double stated) throws NotDraftedException {
+    double needed = plan.neededDepth();
     if (stated >= needed - Tolerance.MODEL.value()) {
       return;
     }
     double deepest = job.depth() - (needed - stated);
     long steps = (long) Math.floor(deepest / grid.increment() + 1e-6);
     throw new NotDraftedException(
-        (job.internal() ? "a hole " : "a boss ") + grid.text(stated) + " deep is too shallow for "
-            + grid.text(job.depth()) + " of thread",
-        "below the thread the mill needs " + grid.text(needed - job.depth())
+        (job.internal() ? "a hole " : "a boss ")
+            + grid.text(stated)
+            + " deep is too shallow for "
+            + grid.text(job.depth())
+            + " of thread",
+        "below the thread the mill needs "
+            + grid.text(needed - job.depth())
             + ": a quarter pitch, its tip, the rise of the entry, and room",
-        "the least depth is " + grid.text(grid.millimetres(grid.stepsUp(needed)))
+        "the least depth is "
+            + grid.text(grid.millimetres(grid.stepsUp(needed)))
             + (deepest >= spec.pitch()
                 ? "; the deepest thread in this one is " + grid.text(grid.millimetres(steps))
                 : ""));
@@ -192,7 +204,7 @@ final class Fits {
               + grid.text(plan.room()) + " of room are",
           "the mill would meet the wall before the arc begins",
           "enter on a half turn, which begins at the axis"
-              + (most > 0 ? "; or take a mill of " + grid.text(Math.floor(most * 10) / 10)
+              + (most > 0 ? "; or take a mill of " + grid.text(grid.mill(most))
                   + " or less" : ""));
     }
   }

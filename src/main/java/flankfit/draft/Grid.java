@@ -60,4 +60,10 @@ record Grid(LengthUnit unit, double increment) {
   String number(double millimetres) {
     return Lengths.plain(unit.fromMillimetres(millimetres), unit == LengthUnit.INCH ? 5 : 4);
   }
+
+  /** A mill no larger than a diameter (mm), in the steps in which mills are named (mm). */
+  double mill(double atMost) {
+    double step = unit == LengthUnit.INCH ? unit.toMillimetres(0.005) : 0.1;
+    return Math.floor(atMost / step + 1e-9) * step;
+  }
 }

@@ -240,6 +240,11 @@ final class PathPlan {
     return lowestGroove() - job.teeth().tip() - rise;
   }
 
+  /** Depth that hole or boss needs (mm), with room below. */
+  double neededDepth() {
+    return job.hole().top() - lowest() + ROOM_BELOW;
+  }
+
   /** Length of a tangent line before a boss's path (increments): the cutter stands clear there. */
   long tangent(PassPlan pass) {
     double clear = job.hole().diameter() / 2 + job.mill().radius() + ASIDE / 2;

@@ -377,7 +377,7 @@ final class Worksheet {
         "lowest groove + tip + entry rise + room below",
         n(job.depth() + plan.below()) + " + " + n(job.teeth().tip()) + " + "
             + n(plan.entryRise(plan.last())) + " + " + n(PathPlan.ROOM_BELOW),
-        job.hole().top() - plan.lowest() + PathPlan.ROOM_BELOW,
+        plan.neededDepth(),
         "room below is common practice, no source");
   }
 
