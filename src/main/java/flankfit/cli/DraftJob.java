@@ -27,8 +27,7 @@ import java.util.function.Function;
  * @param text its text with a D register
  * @param assumed what was taken because the request does not say it, one sentence each
  */
-record DraftJob(
-    SetupSheet sheet, Function<Offsets.Register, String> text, List<String> assumed) {
+record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<String> assumed) {
   /** Hole depths and heights of stock are rounded up to these (mm and in). */
   private static final double STEP_MM = 0.5;
 
@@ -75,10 +74,16 @@ record DraftJob(
       return drawn(file, last, taken);
     }
     if (wanted.blankDepth().isEmpty()) {
-      taken.add(name + ": depth not stated: the least that serves, " + length(rounded, wanted.unit()));
+      taken.add(
+          name + ": depth not stated: the least that serves, " + length(rounded, wanted.unit()));
     }
     double depth = wanted.blankDepth().orElse(rounded);
-    taken.add("stock: a block " + length(floor, wanted.unit()) + " thicker than the " + name + " is deep");
+    taken.add(
+        "stock: a block "
+            + length(floor, wanted.unit())
+            + " thicker than the "
+            + name
+            + " is deep");
     return drawn(file, wanted.deep(Optional.of(depth), depth + floor), taken);
   }
 
@@ -88,7 +93,8 @@ record DraftJob(
 
   private static DraftJob drawn(String file, SheetWanted wanted, List<String> taken)
       throws RequestException {
-    taken.add("reference point and the length in H are placeholders: replace them by the machine's");
+    taken.add(
+        "reference point and the length in H are placeholders: replace them by the machine's");
     SetupSheet sheet = read(file, SheetText.of(wanted, new Offsets.Register(0, 0)));
     return new DraftJob(sheet, register -> SheetText.of(wanted, register), taken);
   }

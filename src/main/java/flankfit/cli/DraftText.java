@@ -45,11 +45,9 @@ final class DraftText {
       out.append("    ");
       FindingText.wrap(thread.reason(), "    ", out);
     }
-    Finding[] told =
-        draft.proof().findings().stream()
-            .filter(f -> f.severity() != Severity.NOTE)
-            .toArray(Finding[]::new);
-    new FindingText(style).brief(draft.proof().done().file(), List.of(told), out);
+    List<Finding> told =
+        draft.proof().findings().stream().filter(f -> f.severity() != Severity.NOTE).toList();
+    new FindingText(style).brief(draft.proof().done().file(), told, out);
     out.append("    executed and gauged as written, with D")
         .append(draft.choices().tool())
         .append(" geometry ")
@@ -69,7 +67,8 @@ final class DraftText {
       out.append(INDENT);
       FindingText.wrap(formula + note, INDENT, out);
     }
-    out.append("  speeds and feeds are a starting point only: the maker of the mill knows better, ");
+    out.append(
+        "  speeds and feeds are a starting point only: the maker of the mill knows better, ");
     out.append("begin\n  below them and listen\n");
   }
 

@@ -70,7 +70,10 @@ final class DraftThread {
       description = "material of the part, such as \"aluminium, wrought\", for speeds and bending")
   private Optional<String> material = Optional.empty();
 
-  @Option(names = "--mill", paramLabel = "LENGTH", description = "diameter of the mill over the teeth")
+  @Option(
+      names = "--mill",
+      paramLabel = "LENGTH",
+      description = "diameter of the mill over the teeth")
   private Optional<String> mill = Optional.empty();
 
   @Option(names = "--rows", paramLabel = "N", description = "rows of teeth (default: 1)")
@@ -182,7 +185,8 @@ final class DraftThread {
     }
     ThreadSpec spec = spec(thread.get());
     List<String> assumed = new ArrayList<>();
-    Optional<Double> stated = hole.isPresent() ? Optional.of(length(hole.get(), "--hole", unit)) : Optional.empty();
+    Optional<Double> stated =
+        hole.isPresent() ? Optional.of(length(hole.get(), "--hole", unit)) : Optional.empty();
     double blank = stated.isPresent() ? stated.get() : blank(spec, unit, assumed);
     Drafting.checkBlank(spec, blank, unit);
     boolean through = holeDepth.filter("through"::equals).isPresent();
@@ -220,13 +224,20 @@ final class DraftThread {
       throw wrong(
           spec.designation() + " is an " + (boss ? "internal" : "external") + " thread",
           boss ? "a boss has an external one" : "a hole has an internal one",
-          boss ? "state a class such as 6g, or leave out --boss" : "add --boss, or state a class such as 6H");
+          boss
+              ? "state a class such as 6g, or leave out --boss"
+              : "add --boss, or state a class such as 6H");
     }
     boolean left = hand.filter(h -> h == Hand.LEFT).isPresent();
     if (hand.isPresent() && left != spec.leftHand()) {
       throw wrong(
-          "--hand " + (left ? "left" : "right") + ", and " + spec.designation() + " is "
-              + (spec.leftHand() ? "left" : "right") + "-hand",
+          "--hand "
+              + (left ? "left" : "right")
+              + ", and "
+              + spec.designation()
+              + " is "
+              + (spec.leftHand() ? "left" : "right")
+              + "-hand",
           "the drawing means one of them",
           left ? "write " + spec.designation() + "-LH" : "leave out --hand, or -LH");
     }
@@ -239,14 +250,16 @@ final class DraftThread {
     OptionalDouble most = spec.internal() ? limits.minorMax() : limits.majorMax();
     String name = spec.internal() ? "hole" : "boss";
     if (spec.drill().isPresent()) {
-      assumed.add(name + ": diameter not stated: the drill suggested, " + spec.drill().get().name());
+      assumed.add(
+          name + ": diameter not stated: the drill suggested, " + spec.drill().get().name());
       return spec.drill().get().diameter();
     }
     double nominal = spec.internal() ? spec.basicMinor() : spec.nominal();
     double middle = (least.orElse(nominal) + most.orElse(nominal)) / 2;
     int decimals = unit == LengthUnit.INCH ? 4 : 3;
     String text = Figures.plain(unit.fromMillimetres(middle), decimals);
-    assumed.add(name + ": diameter not stated: the middle of its limits, " + text + " " + unit.symbol());
+    assumed.add(
+        name + ": diameter not stated: the middle of its limits, " + text + " " + unit.symbol());
     return unit.toMillimetres(Double.parseDouble(text));
   }
 
@@ -347,7 +360,9 @@ final class DraftThread {
       throw wrong(
           "material " + name + " is not in the table of cutting forces",
           "the table has " + String.join("; ", alike.isEmpty() ? known.keys() : alike),
-          Nearest.of(name, known.keys()).map(n -> "write \"" + n + "\"").orElse("name one of them"));
+          Nearest.of(name, known.keys())
+              .map(n -> "write \"" + n + "\"")
+              .orElse("name one of them"));
     }
     return known.of(name).get().key();
   }

@@ -64,6 +64,8 @@ record CuttingData(
   }
 
   private static boolean isHighSpeedSteel(String millMaterial) {
-    return ToolMaterial.of(millMaterial).filter(m -> m == ToolMaterial.HIGH_SPEED_STEEL).isPresent();
+    return ToolMaterial.of(millMaterial)
+        .filter(m -> m == ToolMaterial.HIGH_SPEED_STEEL)
+        .isPresent();
   }
 }

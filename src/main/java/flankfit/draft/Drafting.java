@@ -11,7 +11,6 @@ import flankfit.setup.Tool;
 import flankfit.standard.ThreadSpec;
 import flankfit.unit.LengthUnit;
 import flankfit.unit.Lengths;
-import java.util.List;
 import java.util.Optional;
 
 /** Drafts a program: works out the numbers, writes it, and proves it before it is handed out. */
@@ -89,30 +88,37 @@ public final class Drafting {
 
   private Draft draft(ThreadJob job) throws NotDraftedException {
     PathPlan plan = plan(job);
-    String program = new ProgramWriter(plan).text();
     Offsets.Register register = withWear(job, plan, 0);
-    OffsetAdvice advice = advice(job, program, register, false);
+    OffsetAdvice advice = advice(job, plan, register, false);
     if (!advice.hasWindow()) {
       throw noWindow(job);
     }
     register = withWear(job, plan, advice.keyToMiddle());
-    Proof proof = proof(job, program, register);
+    Proof proof = proof(job, plan, register);
     for (int trial = 1; trial < TRIALS && onlyGaugesRefuse(proof, job); trial++) {
-      OffsetAdvice held = advice(job, program, register, true);
+      OffsetAdvice held = advice(job, plan, register, true);
       if (!held.hasWindow()) {
         throw noWindow(job);
       }
       register = withWear(job, plan, held.keyToMiddle());
-      proof = proof(job, program, register);
+      proof = proof(job, plan, register);
     }
     if (!proof.isGood(job.holes().size())) {
       throw notGood(proof);
     }
     double divisor = job.sheet().control().tools().wearEntry().divisor();
-    List<WorksheetRow> rows =
-        new Worksheet(plan).rows(register.wear() / divisor, proof.seconds());
-    SetupSheet sheet = sheet(job, register);
-    return new Draft(choices, job.spec(), program, sheet, register, rows, proof);
+    return new Draft(
+        choices,
+        job.spec(),
+        program(plan, register),
+        sheet(job, register),
+        register,
+        new Worksheet(plan).rows(register.wear() / divisor, proof.seconds()),
+        proof);
+  }
+
+  private static String program(PathPlan plan, Offsets.Register register) {
+    return new ProgramWriter(plan, register).text();
   }
 
   private SetupSheet sheet(ThreadJob job, Offsets.Register register) {
@@ -136,8 +142,9 @@ public final class Drafting {
   }
 
   private OffsetAdvice advice(
-      ThreadJob job, String program, Offsets.Register register, boolean realPath)
+      ThreadJob job, PathPlan plan, Offsets.Register register, boolean realPath)
       throws NotDraftedException {
+    String program = program(plan, register);
     Proof proof = Proof.of(name, program, sheet(job, register), realPath, true);
     Optional<OffsetAdvice> advice =
         proof.gauged().threads().stream().findFirst().flatMap(ThreadAnswer::offset);
@@ -147,8 +154,8 @@ public final class Drafting {
     return advice.get();
   }
 
-  private Proof proof(ThreadJob job, String program, Offsets.Register register) {
-    return Proof.of(name, program, sheet(job, register), true, false);
+  private Proof proof(ThreadJob job, PathPlan plan, Offsets.Register register) {
+    return Proof.of(name, program(plan, register), sheet(job, register), true, false);
   }
 
   private static boolean onlyGaugesRefuse(Proof proof, ThreadJob job) {
@@ -161,7 +168,8 @@ public final class Drafting {
     Optional<Finding> error = proof.errors().stream().findFirst();
     if (error.isPresent()) {
       Finding finding = error.get();
-      String at = finding.place().line() > 0 ? "block at line " + finding.place().line() + ": " : "";
+      String at =
+          finding.place().line() > 0 ? "block at line " + finding.place().line() + ": " : "";
       return new NotDraftedException(
           "the program would not do: " + at + finding.what(),
           finding.code().name() + (finding.why().isEmpty() ? "" : ": " + finding.why()),
@@ -203,7 +211,8 @@ public final class Drafting {
         mill.map(
                 d ->
                     "the largest mill of this form that does has "
-                        + Lengths.brief(grid(job.sheet(), choices.unit()).mill(d), choices.unit(), 4)
+                        + Lengths.brief(
+                            grid(job.sheet(), choices.unit()).mill(d), choices.unit(), 4)
                         + "; or "
                         + other)
             .orElse(other + ", or one with a narrower crest"));
@@ -230,8 +239,7 @@ public final class Drafting {
     try {
       ThreadJob other = job.withMill(mill);
       PathPlan plan = plan(other);
-      String program = new ProgramWriter(plan).text();
-      return advice(other, program, withWear(other, plan, 0), false).hasWindow();
+      return advice(other, plan, withWear(other, plan, 0), false).hasWindow();
     } catch (NotDraftedException e) {
       // A mill for which there is no path has no window either.
       return false;

@@ -7,6 +7,7 @@ import flankfit.standard.Limits;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.InvoluteFlank;
 import flankfit.unit.Angles;
+import flankfit.unit.LengthUnit;
 import flankfit.unit.Tolerance;
 import java.util.OptionalDouble;
 
@@ -15,11 +16,16 @@ final class Fits {
   /** Least room between mill and hole, on the diameter (mm): common practice, no source. */
   static final double LEAST_ROOM = 0.2;
 
-  /** Difference of rows and pitch, of a flank's angle (rad), and of a lead that still count as none. */
+  /**
+   * Difference of rows and pitch, of a flank's angle (rad), and of a lead that still count as none.
+   */
   private static final double ROW_SHARE = 1e-3;
 
   private static final double ANGLE = Angles.toRadians(0.5);
   private static final double LEAD_SHARE = 8e-4;
+
+  /** How far one start may lie beside its place (mm): more widens the grooves of a single row. */
+  private static final double START_OFF = 0.0005;
 
   /** How near the wall the start of a quarter arc may stand (mm). */
   private static final double LEAST_ASIDE = 0.02;
@@ -66,7 +72,9 @@ final class Fits {
     rows(job, grid);
     if (job.depth() < spec.pitch() - Tolerance.MODEL.value()) {
       throw new NotDraftedException(
-          "a thread " + grid.text(job.depth()) + " deep is less than one pitch, "
+          "a thread "
+              + grid.text(job.depth())
+              + " deep is less than one pitch, "
               + grid.text(spec.pitch()),
           "there is no whole groove that a gauge could feel",
           "the least depth is " + grid.text(spec.pitch()));
@@ -85,8 +93,14 @@ final class Fits {
     double rows = job.teeth().pitch().orElse(pitch);
     if (Math.abs(rows - pitch) > ROW_SHARE * pitch) {
       throw new NotDraftedException(
-          "the rows of tool " + job.mill().number() + " stand " + grid.text(rows)
-              + " apart, the pitch of " + job.spec().designation() + " is " + grid.text(pitch),
+          "the rows of tool "
+              + job.mill().number()
+              + " stand "
+              + grid.text(rows)
+              + " apart, the pitch of "
+              + job.spec().designation()
+              + " is "
+              + grid.text(pitch),
           "every row would cut a groove of its own",
           "take a mill with rows " + grid.text(pitch) + " apart, or with one row");
     }
@@ -127,11 +141,14 @@ final class Fits {
     double most = Math.min(byHole, byLead);
     if (job.mill().diameter() > most + Tolerance.MODEL.value()) {
       throw new NotDraftedException(
-          "a mill of " + job.millText(grid) + " is too large for "
+          "a mill of "
+              + job.millText(grid)
+              + " is too large for "
               + (byHole <= byLead ? "the hole of " + grid.text(hole) : "the lead of the thread"),
           byHole <= byLead
               ? "it would meet the wall on the way in; "
-                  + grid.text(LEAST_ROOM) + " of room are wanted"
+                  + grid.text(LEAST_ROOM)
+                  + " of room are wanted"
               : "on so small a path its flanks would cut away those of the thread",
           most > 0
               ? "the largest mill that fits has " + grid.text(grid.mill(most))
@@ -147,16 +164,27 @@ final class Fits {
   }
 
   private void lead() throws NotDraftedException {
-    double per = grid.millimetres(Math.abs(plan.tip(plan.turns(), 0) - plan.tip(0, 0))) / plan.turns();
-    if (Math.abs(per - plan.lead()) > LEAD_SHARE * plan.lead()) {
-      throw new NotDraftedException(
-          "one turn can rise " + grid.text(per) + " only, the lead is " + grid.text(plan.lead()),
-          "the control takes steps of " + grid.text(grid.increment())
-              + "; the gauge would feel the difference",
-          "write the program in "
-              + (grid.unit() == flankfit.unit.LengthUnit.INCH ? "mm" : "inch")
-              + ", or state a finer least increment in the sheet");
+    double travel = grid.millimetres(Math.abs(plan.tip(plan.turns(), 0) - plan.tip(0, 0)));
+    double perTurn = travel / plan.turns();
+    if (Math.abs(perTurn - plan.lead()) > LEAD_SHARE * plan.lead()) {
+      throw tooCoarse("one turn can rise " + grid.text(perTurn) + " only", plan.lead());
     }
+    double apart = grid.millimetres(plan.tip(0, plan.helices() - 1) - plan.tip(0, 0));
+    double wanted = (plan.helices() - 1) * spec.pitch();
+    if (Math.abs(apart - wanted) > START_OFF) {
+      throw tooCoarse("the starts can lie " + grid.text(apart) + " apart only", wanted);
+    }
+  }
+
+  private NotDraftedException tooCoarse(String what, double wanted) {
+    return new NotDraftedException(
+        what + ", " + grid.text(wanted) + " is wanted",
+        "the control takes steps of "
+            + grid.text(grid.increment())
+            + "; the gauge would feel the difference",
+        "write the program in "
+            + (grid.unit() == LengthUnit.INCH ? "mm" : "inch")
+            + ", or state a finer least increment in the sheet");
   }
 
   private void holeDepth() throws NotDraftedException {
@@ -200,12 +228,14 @@ final class Fits {
       double most =
           (hole - 2 * LEAST_ASIDE - spec.nominal() / Math.sqrt(2)) / (1 - 1 / Math.sqrt(2));
       throw new NotDraftedException(
-          "a quarter arc would begin " + grid.text(stands) + " off the axis, where "
-              + grid.text(plan.room()) + " of room are",
+          "a quarter arc would begin "
+              + grid.text(stands)
+              + " off the axis, where "
+              + grid.text(plan.room())
+              + " of room are",
           "the mill would meet the wall before the arc begins",
           "enter on a half turn, which begins at the axis"
-              + (most > 0 ? "; or take a mill of " + grid.text(grid.mill(most))
-                  + " or less" : ""));
+              + (most > 0 ? "; or take a mill of " + grid.text(grid.mill(most)) + " or less" : ""));
     }
   }
 }

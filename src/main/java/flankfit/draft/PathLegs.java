@@ -3,6 +3,7 @@ package flankfit.draft;
 import flankfit.draft.DraftChoices.Entry;
 import flankfit.draft.DraftChoices.Path;
 import flankfit.draft.Leg.Kind;
+import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -70,9 +71,7 @@ final class PathLegs {
   }
 
   private double rounded(double metric, double inch) {
-    return grid.unit() == flankfit.unit.LengthUnit.INCH
-        ? grid.unit().toMillimetres(inch)
-        : metric;
+    return grid.unit() == LengthUnit.INCH ? grid.unit().toMillimetres(inch) : metric;
   }
 
   private String name(PassPlan pass, int helix) {
@@ -80,8 +79,7 @@ final class PathLegs {
         plan.passes().size() == 1
             ? "ONE PASS"
             : "PASS " + pass.number() + " OF " + plan.passes().size();
-    String start =
-        plan.helices() == 1 ? "" : ", START " + (helix + 1) + " OF " + plan.helices();
+    String start = plan.helices() == 1 ? "" : ", START " + (helix + 1) + " OF " + plan.helices();
     return of + start + ", PATH RADIUS " + grid.word(pass.programmed());
   }
 
@@ -164,10 +162,8 @@ final class PathLegs {
     long to = plan.tip(plan.turns(), helix) + rise;
     long[] at = aside(pass);
     long[] start = aside(plan.last());
-    long[] before = aside(pass);
-    boolean moves = !legs.isEmpty() || at[0] != start[0] || at[1] != start[1];
-    if (moves) {
-      legs.add(Leg.rapid(before[0], before[1], plan.clear()));
+    if (!legs.isEmpty() || at[0] != start[0] || at[1] != start[1]) {
+      legs.add(Leg.rapid(at[0], at[1], plan.clear()));
     }
     legs.add(Leg.line(at[0], at[1], from, down()).under(name(pass, helix)));
     String in = plan.feedWord(pass.entryFeed());
@@ -194,7 +190,8 @@ final class PathLegs {
     }
     legs.add(Leg.line(at[0], -at[1], to, sideways()).with("G40", ""));
     legs.add(Leg.rapid(at[0], -at[1], plan.clear()));
-    if (pass.number() == plan.passes().size() && helix == plan.helices() - 1) {
+    boolean over = pass.number() == plan.passes().size() && helix == plan.helices() - 1;
+    if (over) {
       legs.add(Leg.rapid(start[0], start[1], plan.clear()));
     }
   }

@@ -39,6 +39,9 @@ final class PathPlan {
 
   private static final double LONGEST_START = 1;
 
+  /** Feeds below this read like feeds per revolution (mm/min). */
+  private static final double LEAST_FEED = 1;
+
   private final ThreadJob job;
   private final DraftChoices choices;
   private final Feeds feeds;
@@ -52,8 +55,7 @@ final class PathPlan {
     this.choices = choices;
     this.feeds = Feeds.of(job, choices);
     this.grid =
-        new Grid(
-            choices.unit(), job.sheet().control().reading().leastIncrement(choices.unit()));
+        new Grid(choices.unit(), job.sheet().control().reading().leastIncrement(choices.unit()));
     this.origin = origin(job.sheet());
     double cover = job.depth() + below() + above() - job.comb();
     this.turns = (int) Math.max(1, Math.ceil(cover / lead() - 1e-9));
@@ -94,8 +96,7 @@ final class PathPlan {
             ? internal ? roundFeed(feed / 2) : feed
             : internal ? roundFeed(feeds.centre(true, toolArc, radius)) : feed;
     double reach = centre + outwards * radius;
-    return new PassPlan(
-        number, upTo - done, programmed, arc, centre, reach, metal, feed, in);
+    return new PassPlan(number, upTo - done, programmed, arc, centre, reach, metal, feed, in);
   }
 
   /** Radius of the programmed entry arc (increments). */
@@ -114,11 +115,13 @@ final class PathPlan {
     return grid.millimetres(arc) - (choices.path() == Path.WEAR ? 0 : job.mill().radius());
   }
 
+  /** A feed rounded down to what people write; not below the least that is usual. */
   private double roundFeed(double feed) {
     boolean inch = grid.unit() == LengthUnit.INCH;
     double value = grid.unit().fromMillimetres(feed);
     double step = inch || value < 20 ? 0.1 : 1;
-    return grid.unit().toMillimetres(Math.max(step, Math.floor(value / step + 1e-9) * step));
+    double least = inch ? step : LEAST_FEED;
+    return grid.unit().toMillimetres(Math.max(least, Math.floor(value / step + 1e-9) * step));
   }
 
   /** A feed (mm/min) as a word's number. */
@@ -262,9 +265,8 @@ final class PathPlan {
   long clear() {
     double top = job.sheet().stock().map(s -> s.top()).orElse(job.hole().top());
     double above = Math.max(top, job.hole().top()) - origin.z();
-    double clear = grid.unit() == LengthUnit.INCH
-        ? grid.unit().toMillimetres(CLEAR_INCH)
-        : CLEAR_MM;
+    double clear =
+        grid.unit() == LengthUnit.INCH ? grid.unit().toMillimetres(CLEAR_INCH) : CLEAR_MM;
     return grid.stepsUp(above + clear);
   }
 

@@ -3,6 +3,7 @@ package flankfit.draft;
 import flankfit.draft.DraftChoices.Path;
 import flankfit.motion.ModalState.Distance;
 import flankfit.setup.Hole;
+import flankfit.setup.Offsets;
 import flankfit.unit.LengthUnit;
 import java.util.List;
 import java.util.Locale;
@@ -18,10 +19,17 @@ final class ProgramWriter {
   private final DraftChoices choices;
   private final ThreadJob job;
   private final Grid grid;
+  private final Offsets.Register register;
   private final Blocks blocks = new Blocks();
 
-  ProgramWriter(PathPlan plan) {
+  /**
+   * Makes a writer.
+   *
+   * @param register what D is to hold (mm, as entered); told in a comment
+   */
+  ProgramWriter(PathPlan plan, Offsets.Register register) {
     this.plan = plan;
+    this.register = register;
     this.choices = plan.choices();
     this.job = plan.job();
     this.grid = plan.grid();
@@ -33,6 +41,8 @@ final class ProgramWriter {
     blocks.plain("O" + program(choices.number()) + " (" + title() + ")");
     blocks.comment(style());
     blocks.comment(sense());
+    blocks.comment(mill());
+    blocks.comment(entries());
     begin();
     for (int k = 0; k < job.holes().size(); k++) {
       hole(k);
@@ -69,6 +79,28 @@ final class ProgramWriter {
         + (job.spec().leftHand() ? "left" : "right")
         + " hand thread, "
         + (plan.rising() ? "from the bottom up" : "from the top down");
+  }
+
+  private String mill() {
+    int rows = job.teeth().rows();
+    return "T"
+        + choices.tool()
+        + " thread mill "
+        + grid.number(job.mill().diameter())
+        + (rows == 1
+            ? ", one row, "
+            : ", " + rows + " rows " + grid.number(plan.pitch()) + " apart, ")
+        + job.mill().flutes()
+        + (job.mill().flutes() == 1 ? " flute" : " flutes");
+  }
+
+  private String entries() {
+    return "D"
+        + choices.tool()
+        + " before the first part: geometry "
+        + grid.number(register.geometry())
+        + ", wear "
+        + grid.number(register.wear());
   }
 
   private void begin() {

@@ -59,7 +59,8 @@ public final class SheetText {
   }
 
   private void head() {
-    out.append("# Written with the program. Stock, reference point and the length in H are assumed:\n");
+    out.append(
+        "# Written with the program. Stock, reference point and the length in H are assumed:\n");
     out.append("# replace them by those of the job, and gauge the program again.\n");
     line("units", quoted(inch() ? "inch" : "mm"));
     line("title", quoted(wanted.designation()));
@@ -173,12 +174,8 @@ public final class SheetText {
   public static String withRegister(
       String sheet, int number, Offsets.Register register, LengthUnit unit) {
     String name = "D" + number;
-    String value =
-        entry(
-            number(register.geometry(), unit),
-            number(register.wear(), unit));
-    Pattern line =
-        Pattern.compile("(?m)^([ \\t]*" + name + "[ \\t]*=[ \\t]*)\\{[^{}\\n]*\\}");
+    String value = entry(number(register.geometry(), unit), number(register.wear(), unit));
+    Pattern line = Pattern.compile("(?m)^([ \\t]*" + name + "[ \\t]*=[ \\t]*)\\{[^{}\\n]*\\}");
     Matcher found = line.matcher(sheet);
     if (found.find()) {
       return found.replaceFirst(Matcher.quoteReplacement(found.group(1) + value));

@@ -105,13 +105,17 @@ final class Worksheet {
             + n(limits.minorMax().orElse(blank));
     String drill = job.spec().drill().map(Drill::name).map(d -> "drill suggested: " + d).orElse("");
     length("blank", "hole before the thread", "as the sheet says", range, blank, drill);
-    double percent =
-        (job.spec().nominal() - blank) / (FULL_HEIGHT * plan.pitch()) * 100;
+    double percent = (job.spec().nominal() - blank) / (FULL_HEIGHT * plan.pitch()) * 100;
     add(
         "engagement",
         "height of thread",
         "(D - hole) / (1.299 · P) · 100",
-        "(" + n(job.spec().nominal()) + " - " + n(blank) + ") / (1.299 · " + n(plan.pitch())
+        "("
+            + n(job.spec().nominal())
+            + " - "
+            + n(blank)
+            + ") / (1.299 · "
+            + n(plan.pitch())
             + ") · 100",
         percent,
         "%",
@@ -230,8 +234,12 @@ final class Worksheet {
           internal ? "none on a line square to the wall" : "lead · way / (2 · π · path radius)",
           internal
               ? "0"
-              : n(plan.lead()) + " · " + n(grid.millimetres(plan.tangent(last))) + " / (2 · π · "
-                  + n(last.path()) + ")",
+              : n(plan.lead())
+                  + " · "
+                  + n(grid.millimetres(plan.tangent(last)))
+                  + " / (2 · π · "
+                  + n(last.path())
+                  + ")",
           plan.entryRise(last),
           note);
       return;
@@ -249,8 +257,7 @@ final class Worksheet {
         "entryRise",
         "rise on the entry arc",
         "lead · sweep / 360 · arc radius / path radius",
-        n(plan.lead()) + " · " + plain(degrees, 0) + " / 360 · " + n(arc) + " / "
-            + n(last.path()),
+        n(plan.lead()) + " · " + plain(degrees, 0) + " / 360 · " + n(arc) + " / " + n(last.path()),
         plan.entryRise(last),
         "leaves no mark: the tooth follows the groove where they meet");
   }
@@ -265,8 +272,7 @@ final class Worksheet {
           "radial depth · √(pass / passes)",
           n(plan.radialDepth()) + " · √(" + pass.number() + " / " + number + ")",
           to,
-          plain(pass.share() * 100, 0)
-              + " % of the depth; each pass takes the same area of the V");
+          plain(pass.share() * 100, 0) + " % of the depth; each pass takes the same area of the V");
     }
   }
 
@@ -292,7 +298,11 @@ final class Worksheet {
         "spindle",
         "spindle speed",
         inch ? "12 · v / (π · d)" : "1000 · v / (π · d)",
-        (inch ? "12 · " : "1000 · ") + plain(shownSpeed, 0) + " / (π · " + n(mill()) + ") = "
+        (inch ? "12 · " : "1000 · ")
+            + plain(shownSpeed, 0)
+            + " / (π · "
+            + n(mill())
+            + ") = "
             + plain(feeds.reckoned(), 0),
         feeds.rpm(),
         "1/min",
@@ -300,9 +310,15 @@ final class Worksheet {
         feeds.reckoned() > plan.choices().mostRpm()
             ? "held to " + plain(plan.choices().mostRpm(), 0) + " 1/min"
             : "rounded down to tens");
-    length("toothFeed", "feed of the edge for one tooth",
-        feeds.fromTable() ? plain(feeds.data().share(), 4) + " · d, within 0.008 and 0.08 mm" : "as given",
-        plain(feeds.data().share(), 4) + " · " + n(mill()), feeds.tooth(), source);
+    length(
+        "toothFeed",
+        "feed of the edge for one tooth",
+        feeds.fromTable()
+            ? plain(feeds.data().share(), 4) + " · d, within 0.008 and 0.08 mm"
+            : "as given",
+        plain(feeds.data().share(), 4) + " · " + n(mill()),
+        feeds.tooth(),
+        source);
     feed(
         "edgeFeed",
         "feed of the edge",
@@ -315,8 +331,13 @@ final class Worksheet {
         "centreFeed",
         "feed of the centre, F of the helix",
         internal ? "edge feed · (D - d) / D" : "edge feed · (d3 + d) / d3",
-        shownFeed(feeds.edge()) + " · (" + n(reach) + (internal ? " - " : " + ") + n(mill())
-            + ") / " + n(reach),
+        shownFeed(feeds.edge())
+            + " · ("
+            + n(reach)
+            + (internal ? " - " : " + ")
+            + n(mill())
+            + ") / "
+            + n(reach),
         plan.last().feed(),
         "rounded down; a control that feeds the edge itself wants the edge feed");
     if (plan.last().entryFeed() != plan.last().feed()) {
@@ -327,7 +348,14 @@ final class Worksheet {
           "feed on the way in",
           arc ? "edge feed · arc radius / (arc radius + d / 2)" : "half of F",
           arc
-              ? shownFeed(feeds.edge()) + " · " + n(radius) + " / (" + n(radius) + " + " + n(mill() / 2) + ")"
+              ? shownFeed(feeds.edge())
+                  + " · "
+                  + n(radius)
+                  + " / ("
+                  + n(radius)
+                  + " + "
+                  + n(mill() / 2)
+                  + ")"
               : shownFeed(plan.last().feed()) + " / 2",
           plan.last().entryFeed(),
           "");
@@ -339,8 +367,7 @@ final class Worksheet {
     PassPlan last = plan.last();
     Feeds feeds = plan.feeds();
     double tooth = last.feed() / feeds.rpm() / job.mill().flutes();
-    Engagement cut =
-        new Engagement(internal, last.path(), job.mill().radius(), last.metal());
+    Engagement cut = new Engagement(internal, last.path(), job.mill().radius(), last.metal());
     double chip = cut.greatestChip(tooth);
     double degrees = Angles.toDegrees(cut.angle());
     length(
@@ -350,7 +377,9 @@ final class Worksheet {
         n(tooth) + " · sin " + plain(degrees, 1) + "°",
         chip,
         chip < WorkMaterial.LEAST_CHIP
-            ? "below " + n(WorkMaterial.LEAST_CHIP) + ": the edge rubs; feed more or take fewer passes"
+            ? "below "
+                + n(WorkMaterial.LEAST_CHIP)
+                + ": the edge rubs; feed more or take fewer passes"
             : "");
   }
 
@@ -375,8 +404,13 @@ final class Worksheet {
         "leastDepth",
         internal ? "least depth of the hole" : "least height of the boss",
         "lowest groove + tip + entry rise + room below",
-        n(job.depth() + plan.below()) + " + " + n(job.teeth().tip()) + " + "
-            + n(plan.entryRise(plan.last())) + " + " + n(PathPlan.ROOM_BELOW),
+        n(job.depth() + plan.below())
+            + " + "
+            + n(job.teeth().tip())
+            + " + "
+            + n(plan.entryRise(plan.last()))
+            + " + "
+            + n(PathPlan.ROOM_BELOW),
         plan.neededDepth(),
         "room below is common practice, no source");
   }

@@ -16,13 +16,46 @@ import java.util.Random;
 /** A thread, a hole or boss and a mill drawn by chance, and how its program is to be said. */
 record SomeJob(SheetWanted wanted, DraftChoices choices) {
   private static final String[] METRIC = {
-    "M3", "M4", "M5", "M6", "M8", "M8x1", "M10", "M10x1", "M12", "M12x1.25", "M14x1.5", "M16",
-    "M16x1.5", "M20", "M20x1.5", "M20x2", "M24", "M24x2", "M30", "M30x1.5", "M36x3", "M42", "M48x2",
-    "M64", "M64x4", "M12xPh3P1.5", "M24xPh4P2"
+    "M3",
+    "M4",
+    "M5",
+    "M6",
+    "M8",
+    "M8x1",
+    "M10",
+    "M10x1",
+    "M12",
+    "M12x1.25",
+    "M14x1.5",
+    "M16",
+    "M16x1.5",
+    "M20",
+    "M20x1.5",
+    "M20x2",
+    "M24",
+    "M24x2",
+    "M30",
+    "M30x1.5",
+    "M36x3",
+    "M42",
+    "M48x2",
+    "M64",
+    "M64x4",
+    "M12xPh3P1.5",
+    "M24xPh4P2"
   };
   private static final String[] UNIFIED = {
-    "#8-32 UNC", "#10-32 UNF", "1/4-20 UNC", "1/4-28 UNF", "3/8-16 UNC", "1/2-13 UNC",
-    "1/2-20 UNF", "3/4-10 UNC", "3/4-16 UNF", "1-8 UNC", "1-12 UNF"
+    "#8-32 UNC",
+    "#10-32 UNF",
+    "1/4-20 UNC",
+    "1/4-28 UNF",
+    "3/8-16 UNC",
+    "1/2-13 UNC",
+    "1/2-20 UNF",
+    "3/4-10 UNC",
+    "3/4-16 UNF",
+    "1-8 UNC",
+    "1-12 UNF"
   };
   private static final String[] METALS = {
     "", "", "aluminium, wrought", "steel C45", "titanium Ti-6Al-4V", "cast iron EN-GJL-250"
