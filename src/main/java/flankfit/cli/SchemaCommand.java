@@ -15,9 +15,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "schema",
     description =
-        "Prints the JSON Schema of an answer or a log: motion, trace, metal, lesson, rewrite, forget,"
-            + " quiz, gauge, draft, part,"
-            + " check, thread.",
+        "Prints the JSON Schema of an answer or a log: motion, trace, metal, lesson, rewrite,"
+            + " forget, quiz, gauge, draft, part, check, thread.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
   private static final List<String> NAMES =

@@ -21,7 +21,10 @@ public final class Drafting {
   /** Smallest share of the thread's diameter at which a smaller mill is looked for (1). */
   private static final double SMALLEST = 0.3;
 
-  /** Step in which mills are named (mm). */
+  /** Wear beyond which the path does not belong to the thread any more (mm): as in gauging. */
+  private static final double FAR_OFF = 0.25;
+
+  /** Step in which mills are looked for (mm). */
   private static final double MILL_STEP = 0.1;
 
   private final String name;
@@ -93,6 +96,7 @@ public final class Drafting {
     if (!advice.hasWindow()) {
       throw noWindow(job);
     }
+    nearNominal(job, advice);
     register = withWear(job, plan, advice.keyToMiddle());
     Proof proof = proof(job, plan, register);
     for (int trial = 1; trial < TRIALS && onlyGaugesRefuse(proof, job); trial++) {
@@ -115,6 +119,23 @@ public final class Drafting {
         register,
         new Worksheet(plan).rows(register.wear() / divisor, proof.seconds()),
         proof);
+  }
+
+  /** Teeth that have to run far from the basic diameter are not those of the thread. */
+  private void nearNominal(ThreadJob job, OffsetAdvice advice) throws NotDraftedException {
+    double off = advice.keyToMiddle() / job.sheet().control().tools().wearEntry().divisor();
+    if (Math.abs(off) > FAR_OFF) {
+      boolean deeper = off < 0 == job.internal();
+      Grid grid = grid(job.sheet(), choices.unit());
+      throw new NotDraftedException(
+          "the teeth would have to run "
+              + grid.text(Math.abs(off))
+              + (deeper ? " deeper" : " less deep")
+              + " than the basic profile",
+          "a wear of " + grid.text(off) + " would be wanted: no wear, but another form of teeth",
+          "take a mill ground for the thread, or one with a crest flat of "
+              + grid.text(job.spec().pitch() / (job.internal() ? 8 : 4)));
+    }
   }
 
   private static String program(PathPlan plan, Offsets.Register register) {

@@ -2,6 +2,7 @@ package flankfit.draft;
 
 import flankfit.draft.DraftChoices.Entry;
 import flankfit.motion.ModalState.Distance;
+import flankfit.setup.Tool;
 import flankfit.standard.Drill;
 import flankfit.standard.Limits;
 import flankfit.standard.ThreadSpec;
@@ -161,6 +162,7 @@ final class Fits {
     lead();
     holeDepth();
     quarter();
+    body();
   }
 
   private void lead() throws NotDraftedException {
@@ -236,6 +238,50 @@ final class Fits {
           "the mill would meet the wall before the arc begins",
           "enter on a half turn, which begins at the axis"
               + (most > 0 ? "; or take a mill of " + grid.text(grid.mill(most)) + " or less" : ""));
+    }
+  }
+
+  /** Whether what stands above the teeth goes into the hole without rubbing. */
+  private void body() throws NotDraftedException {
+    double deep = job.hole().top() - plan.lowest();
+    if (!job.internal() || job.mill().neck().isEmpty() || job.mill().fluteLength() >= deep) {
+      return;
+    }
+    Tool.Section neck = job.mill().neck().get();
+    double most = job.hole().diameter() - 2 * plan.last().path() - LEAST_ROOM;
+    if (neck.diameter() > most) {
+      throw new NotDraftedException(
+          "a neck of "
+              + grid.text(neck.diameter())
+              + " rubs in the hole of "
+              + grid.text(job.hole().diameter()),
+          "the mill goes "
+              + grid.text(deep)
+              + " deep, its teeth are "
+              + grid.text(job.mill().fluteLength())
+              + " long, and its axis runs "
+              + grid.text(plan.last().path())
+              + " off the hole's",
+          most > 0
+              ? "the thickest neck that clears has "
+                  + grid.text(grid.mill(most))
+                  + "; or take a mill with longer flutes"
+              : "take a mill with longer flutes");
+    }
+    boolean thick = job.mill().shank().filter(s -> s.diameter() <= most).isEmpty();
+    if (neck.length() < deep && thick) {
+      throw new NotDraftedException(
+          "the neck reaches "
+              + grid.text(neck.length())
+              + " from the tip, the mill goes "
+              + grid.text(deep)
+              + " deep",
+          "the shank above it would meet the wall",
+          "take a mill that reaches "
+              + grid.text(deep)
+              + ", or cut "
+              + grid.text(deep - neck.length())
+              + " less deep");
     }
   }
 }

@@ -1,17 +1,11 @@
 package flankfit.draft;
 
-import flankfit.cutting.Engagement;
-import flankfit.cutting.WorkMaterial;
 import flankfit.draft.DraftChoices.Entry;
 import flankfit.draft.DraftChoices.Path;
 import flankfit.standard.Drill;
 import flankfit.standard.Limits;
 import flankfit.unit.Angles;
-import flankfit.unit.LengthUnit;
-import flankfit.unit.Lengths;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Puts the numbers of a draft together, each with formula and figures. */
 final class Worksheet {
@@ -22,13 +16,14 @@ final class Worksheet {
   private final ThreadJob job;
   private final Grid grid;
   private final boolean internal;
-  private final List<WorksheetRow> rows = new ArrayList<>();
+  private final WorksheetRows rows;
 
   Worksheet(PathPlan plan) {
     this.plan = plan;
     this.job = plan.job();
     this.grid = plan.grid();
     this.internal = job.internal();
+    this.rows = new WorksheetRows(grid);
   }
 
   /**
@@ -43,9 +38,9 @@ final class Worksheet {
     heights();
     entry();
     passes();
-    speeds();
+    new SpeedRows(plan, rows).add();
     clearances();
-    add(
+    rows.add(
         "time",
         "time of the motion",
         "length over feed, summed over all moves",
@@ -54,32 +49,7 @@ final class Worksheet {
         "s",
         Math.round(seconds) + " s",
         "without acceleration and tool change");
-    return List.copyOf(rows);
-  }
-
-  private void add(
-      String key,
-      String name,
-      String formula,
-      String inserted,
-      double value,
-      String unit,
-      String result,
-      String note) {
-    rows.add(new WorksheetRow(key, name, formula, inserted, value, unit, result, note));
-  }
-
-  private void length(
-      String key, String name, String formula, String inserted, double value, String note) {
-    add(key, name, formula, inserted, value, "mm", grid.text(value), note);
-  }
-
-  private String n(double millimetres) {
-    return grid.number(millimetres);
-  }
-
-  private static String plain(double number, int decimals) {
-    return Lengths.plain(number, decimals);
+    return rows.all();
   }
 
   private double mill() {
@@ -92,94 +62,103 @@ final class Worksheet {
     if (!internal) {
       String range =
           "limits "
-              + n(limits.majorMin().orElse(blank))
+              + rows.number(limits.majorMin().orElse(blank))
               + " to "
-              + n(limits.majorMax().orElse(blank));
-      length("blank", "boss before the thread", "as the sheet says", range, blank, "");
+              + rows.number(limits.majorMax().orElse(blank));
+      rows.length("blank", "boss before the thread", "as the sheet says", range, blank, "");
       return;
     }
     String range =
         "limits of the minor diameter "
-            + n(limits.minorMin().orElse(blank))
+            + rows.number(limits.minorMin().orElse(blank))
             + " to "
-            + n(limits.minorMax().orElse(blank));
+            + rows.number(limits.minorMax().orElse(blank));
     String drill = job.spec().drill().map(Drill::name).map(d -> "drill suggested: " + d).orElse("");
-    length("blank", "hole before the thread", "as the sheet says", range, blank, drill);
+    rows.length("blank", "hole before the thread", "as the sheet says", range, blank, drill);
     double percent = (job.spec().nominal() - blank) / (FULL_HEIGHT * plan.pitch()) * 100;
-    add(
+    rows.add(
         "engagement",
         "height of thread",
         "(D - hole) / (1.299 · P) · 100",
         "("
-            + n(job.spec().nominal())
+            + rows.number(job.spec().nominal())
             + " - "
-            + n(blank)
+            + rows.number(blank)
             + ") / (1.299 · "
-            + n(plan.pitch())
+            + rows.number(plan.pitch())
             + ") · 100",
         percent,
         "%",
-        plain(percent, 1) + " %",
+        WorksheetRows.plain(percent, 1) + " %",
         "");
   }
 
   private void path(double wear) {
     double bottom = job.bottomDiameter();
     double move = internal ? (bottom - mill()) / 2 : (bottom + mill()) / 2;
-    length(
+    rows.length(
         "radialMove",
         "radial move, axis to cutter's centre",
         internal ? "(D - d) / 2" : "(d3 + d) / 2, d3 the basic minor diameter",
-        "(" + n(bottom) + (internal ? " - " : " + ") + n(mill()) + ") / 2",
+        "(" + rows.number(bottom) + (internal ? " - " : " + ") + rows.number(mill()) + ") / 2",
         move,
         "");
     boolean centre = plan.choices().path() == Path.WEAR;
-    length(
+    rows.length(
         "programmedRadius",
         "radius of the programmed path",
         centre ? "the radial move" : "half the diameter where the teeth's tips run",
-        centre ? n(move) : n(bottom) + " / 2",
+        centre ? rows.number(move) : rows.number(bottom) + " / 2",
         grid.millimetres(plan.last().programmed()),
         centre ? "rounded to an even number of increments" : "D holds the radius of the mill");
     Limits limits = job.spec().limits();
     double middle = (limits.pitchMin() + limits.pitchMax()) / 2;
-    length(
+    rows.length(
         "wear",
         "wear in D" + plan.choices().tool(),
         "found by gauging: pitch diameter in the middle of its limits",
-        "(" + n(limits.pitchMin()) + " + " + n(limits.pitchMax()) + ") / 2 = " + n(middle),
+        "("
+            + rows.number(limits.pitchMin())
+            + " + "
+            + rows.number(limits.pitchMax())
+            + ") / 2 = "
+            + rows.number(middle),
         wear,
         "the over-cut of the mill and its bending are in it");
-    length(
+    rows.length(
         "radiusCut",
         "radius that the cutter's centre runs on",
         internal ? "radial move - wear" : "radial move + wear",
-        n(plan.last().path()) + (internal ? " - " : " + ") + "(" + n(wear) + ")",
+        rows.number(plan.last().path())
+            + (internal ? " - " : " + ")
+            + "("
+            + rows.number(wear)
+            + ")",
         plan.last().path() + (internal ? -wear : wear),
         "");
   }
 
   private void heights() {
     int starts = job.spec().starts();
-    length(
+    rows.length(
         "risePerTurn",
         "rise in one turn",
         "lead = starts · P",
-        starts + " · " + n(plan.pitch()),
+        starts + " · " + rows.number(plan.pitch()),
         plan.lead(),
         "");
     boolean single = job.teeth().rows() == 1;
     String margin = starts == 1 ? "3/4 P" : "3/4 P + 2 · (starts - 1) · P";
     String inserted =
         "("
-            + n(job.depth())
+            + rows.number(job.depth())
             + " + "
-            + n(plan.below() + plan.above())
-            + (single ? "" : " - " + n(job.comb()))
+            + rows.number(plan.below() + plan.above())
+            + (single ? "" : " - " + rows.number(job.comb()))
             + ") / "
-            + n(plan.lead())
+            + rows.number(plan.lead())
             + ", rounded up";
-    add(
+    rows.add(
         "turns",
         "turns of each pass",
         single
@@ -191,35 +170,40 @@ final class Worksheet {
         Integer.toString(plan.turns()),
         single
             ? "from half a pitch above the top to a quarter below the depth"
-            : "after a turn each row stands where the one above began; entry and exit arcs overlap");
+            : "after a turn each row stands where the one above began; entry and exit arcs"
+                + " overlap");
     double lowest = job.depth() + plan.below();
-    length(
+    rows.length(
         "lowestGroove",
         "lowest groove below the top",
         starts == 1 ? "depth + P / 4" : "depth + P / 4 + (starts - 1) · P",
-        n(job.depth()) + " + " + n(plan.below()),
+        rows.number(job.depth()) + " + " + rows.number(plan.below()),
         lowest,
         "so that the gauge reaches the depth");
     double from = grid.millimetres(plan.tip(0, 0));
-    length(
+    rows.length(
         "startHeight",
         "Z of the tip where the helix begins",
         plan.rising()
             ? "-(lowest groove + tip below the first row)"
             : "-(lowest groove + tip below the first row) + turns · lead",
         "-("
-            + n(lowest)
+            + rows.number(lowest)
             + " + "
-            + n(job.teeth().tip())
+            + rows.number(job.teeth().tip())
             + ")"
-            + (plan.rising() ? "" : " + " + plan.turns() + " · " + n(plan.lead())),
+            + (plan.rising() ? "" : " + " + plan.turns() + " · " + rows.number(plan.lead())),
         from,
         plan.rising() ? "from the bottom up" : "from the top down");
-    length(
+    rows.length(
         "endHeight",
         "Z of the tip where the helix ends",
         plan.rising() ? "start + turns · lead" : "start - turns · lead",
-        n(from) + (plan.rising() ? " + " : " - ") + plan.turns() + " · " + n(plan.lead()),
+        rows.number(from)
+            + (plan.rising() ? " + " : " - ")
+            + plan.turns()
+            + " · "
+            + rows.number(plan.lead()),
         grid.millimetres(plan.tip(plan.turns(), 0)),
         "");
   }
@@ -228,36 +212,44 @@ final class Worksheet {
     PassPlan last = plan.last();
     if (plan.choices().entry() == Entry.STRAIGHT) {
       String note = internal ? "all teeth meet the wall at once: half the feed" : "";
-      length(
+      rows.length(
           "entryRise",
           "rise on the way in",
           internal ? "none on a line square to the wall" : "lead · way / (2 · π · path radius)",
           internal
               ? "0"
-              : n(plan.lead())
+              : rows.number(plan.lead())
                   + " · "
-                  + n(grid.millimetres(plan.tangent(last)))
+                  + rows.number(grid.millimetres(plan.tangent(last)))
                   + " / (2 · π · "
-                  + n(last.path())
+                  + rows.number(last.path())
                   + ")",
           plan.entryRise(last),
           note);
       return;
     }
     double arc = plan.toolArc(last.arc());
-    length(
+    rows.length(
         "entryRadius",
         "radius of the entry arc",
         internal ? "path radius / 2" : "radial depth + 1 mm, to stand clear of the boss",
-        internal ? n(last.path()) + " / 2" : n(plan.radialDepth()) + " + " + n(1),
+        internal
+            ? rows.number(last.path()) + " / 2"
+            : rows.number(plan.radialDepth()) + " + " + rows.number(1),
         arc,
         "of the cutter's centre; it touches the helix");
     double degrees = Math.rint(Angles.toDegrees(plan.choices().entry().sweep()));
-    length(
+    rows.length(
         "entryRise",
         "rise on the entry arc",
         "lead · sweep / 360 · arc radius / path radius",
-        n(plan.lead()) + " · " + plain(degrees, 0) + " / 360 · " + n(arc) + " / " + n(last.path()),
+        rows.number(plan.lead())
+            + " · "
+            + WorksheetRows.plain(degrees, 0)
+            + " / 360 · "
+            + rows.number(arc)
+            + " / "
+            + rows.number(last.path()),
         plan.entryRise(last),
         "leaves no mark: the tooth follows the groove where they meet");
   }
@@ -266,165 +258,46 @@ final class Worksheet {
     int number = plan.passes().size();
     for (PassPlan pass : plan.passes()) {
       double to = plan.radialDepth() * Math.sqrt((double) pass.number() / number);
-      length(
+      rows.length(
           "pass" + pass.number(),
           "pass " + pass.number() + ", radial depth after it",
           "radial depth · √(pass / passes)",
-          n(plan.radialDepth()) + " · √(" + pass.number() + " / " + number + ")",
+          rows.number(plan.radialDepth()) + " · √(" + pass.number() + " / " + number + ")",
           to,
-          plain(pass.share() * 100, 0) + " % of the depth; each pass takes the same area of the V");
+          WorksheetRows.plain(pass.share() * 100, 0)
+              + " % of the depth; each pass takes the same area of the V");
     }
-  }
-
-  private void speeds() {
-    Feeds feeds = plan.feeds();
-    boolean inch = grid.unit() == LengthUnit.INCH;
-    String metal =
-        feeds.metal().map(WorkMaterial::key).orElse("metal not named: taken as one of the steels");
-    String source =
-        feeds.fromTable() ? metal + ": " + CuttingData.SOURCE : "given with the request";
-    double shownSpeed = inch ? feeds.speed() * 1000 / grid.unit().toMillimetres(12) : feeds.speed();
-    String speedUnit = inch ? " ft/min" : " m/min";
-    add(
-        "speed",
-        "cutting speed",
-        feeds.fromTable() ? "from the table, group " + feeds.data().group() : "as given",
-        feeds.data().metals(),
-        feeds.speed(),
-        "m/min",
-        plain(shownSpeed, 0) + speedUnit,
-        source);
-    add(
-        "spindle",
-        "spindle speed",
-        inch ? "12 · v / (π · d)" : "1000 · v / (π · d)",
-        (inch ? "12 · " : "1000 · ")
-            + plain(shownSpeed, 0)
-            + " / (π · "
-            + n(mill())
-            + ") = "
-            + plain(feeds.reckoned(), 0),
-        feeds.rpm(),
-        "1/min",
-        plain(feeds.rpm(), 0) + " 1/min",
-        feeds.reckoned() > plan.choices().mostRpm()
-            ? "held to " + plain(plan.choices().mostRpm(), 0) + " 1/min"
-            : "rounded down to tens");
-    length(
-        "toothFeed",
-        "feed of the edge for one tooth",
-        feeds.fromTable()
-            ? plain(feeds.data().share(), 4) + " · d, within 0.008 and 0.08 mm"
-            : "as given",
-        plain(feeds.data().share(), 4) + " · " + n(mill()),
-        feeds.tooth(),
-        source);
-    feed(
-        "edgeFeed",
-        "feed of the edge",
-        "S · teeth · feed for one tooth",
-        plain(feeds.rpm(), 0) + " · " + job.mill().flutes() + " · " + n(feeds.tooth()),
-        feeds.edge(),
-        "");
-    double reach = 2 * plan.last().reach();
-    feed(
-        "centreFeed",
-        "feed of the centre, F of the helix",
-        internal ? "edge feed · (D - d) / D" : "edge feed · (d3 + d) / d3",
-        shownFeed(feeds.edge())
-            + " · ("
-            + n(reach)
-            + (internal ? " - " : " + ")
-            + n(mill())
-            + ") / "
-            + n(reach),
-        plan.last().feed(),
-        "rounded down; a control that feeds the edge itself wants the edge feed");
-    if (plan.last().entryFeed() != plan.last().feed()) {
-      boolean arc = plan.choices().entry() != Entry.STRAIGHT;
-      double radius = arc ? plan.toolArc(plan.last().arc()) : 0;
-      feed(
-          "entryFeed",
-          "feed on the way in",
-          arc ? "edge feed · arc radius / (arc radius + d / 2)" : "half of F",
-          arc
-              ? shownFeed(feeds.edge())
-                  + " · "
-                  + n(radius)
-                  + " / ("
-                  + n(radius)
-                  + " + "
-                  + n(mill() / 2)
-                  + ")"
-              : shownFeed(plan.last().feed()) + " / 2",
-          plan.last().entryFeed(),
-          "");
-    }
-    chip();
-  }
-
-  private void chip() {
-    PassPlan last = plan.last();
-    Feeds feeds = plan.feeds();
-    double tooth = last.feed() / feeds.rpm() / job.mill().flutes();
-    Engagement cut = new Engagement(internal, last.path(), job.mill().radius(), last.metal());
-    double chip = cut.greatestChip(tooth);
-    double degrees = Angles.toDegrees(cut.angle());
-    length(
-        "chip",
-        "greatest chip at the crest, last pass",
-        "F / (S · teeth) · sin ψ, ψ from the finished wall to where the metal ends",
-        n(tooth) + " · sin " + plain(degrees, 1) + "°",
-        chip,
-        chip < WorkMaterial.LEAST_CHIP
-            ? "below "
-                + n(WorkMaterial.LEAST_CHIP)
-                + ": the edge rubs; feed more or take fewer passes"
-            : "");
   }
 
   private void clearances() {
-    length(
+    rows.length(
         "clearHeight",
         "height of rapids over the part",
         "above the top",
-        n(grid.millimetres(plan.clear())),
+        rows.number(grid.millimetres(plan.clear())),
         grid.millimetres(plan.clear()),
         "common practice, no source");
     if (internal) {
-      length(
+      rows.length(
           "room",
           "room round the mill in the hole",
           "(hole - d) / 2",
-          "(" + n(job.hole().diameter()) + " - " + n(mill()) + ") / 2",
+          "(" + rows.number(job.hole().diameter()) + " - " + rows.number(mill()) + ") / 2",
           plan.room(),
           "");
     }
-    length(
+    rows.length(
         "leastDepth",
         internal ? "least depth of the hole" : "least height of the boss",
         "lowest groove + tip + entry rise + room below",
-        n(job.depth() + plan.below())
+        rows.number(job.depth() + plan.below())
             + " + "
-            + n(job.teeth().tip())
+            + rows.number(job.teeth().tip())
             + " + "
-            + n(plan.entryRise(plan.last()))
+            + rows.number(plan.entryRise(plan.last()))
             + " + "
-            + n(PathPlan.ROOM_BELOW),
+            + rows.number(PathPlan.ROOM_BELOW),
         plan.neededDepth(),
         "room below is common practice, no source");
-  }
-
-  private void feed(
-      String key, String name, String formula, String inserted, double value, String note) {
-    add(key, name, formula, inserted, value, "mm/min", shownFeed(value) + feedUnit(), note);
-  }
-
-  private String shownFeed(double feed) {
-    return plain(grid.unit().fromMillimetres(feed), 1);
-  }
-
-  private String feedUnit() {
-    return String.format(Locale.ROOT, " %s/min", grid.unit().symbol());
   }
 }

@@ -141,10 +141,14 @@ class DraftRunsTest {
         "--thread M20x1.5-6H --mill 14 --depth 9 --at 3      | 2 | RQ04 | with a comma",
         "--thread M20x1.5-6H --mill 14 --depth 9 --force     | 2 | RQ04 | add --out",
         "--setup none.toml                                   | 2 | RQ01 | does not exist",
-        "--setup sample-programs/filter-housing-m20.setup.toml --mill 12 | 2 | RQ04 | beside --setup",
-        "--setup sample-programs/filter-housing-m20.setup.toml --tool 7  | 1 | RQ09 | name one of 4",
-        "--thread M20x1.5-6H --mill 14 --depth 16 --hole 19.5            | 1 | RQ09 | drill 18.5 mm",
-        "--thread M20x1.5-6H --mill 14 --depth 16 --hole-depth 10 | 1 | RQ09 | least depth is 18 mm",
+        "--setup sample-programs/filter-housing-m20.setup.toml --mill 12 | 2 | RQ04 | beside"
+            + " --setup",
+        "--setup sample-programs/filter-housing-m20.setup.toml --tool 7  | 1 | RQ09 | name one of"
+            + " 4",
+        "--thread M20x1.5-6H --mill 14 --depth 16 --hole 19.5            | 1 | RQ09 | drill 18.5"
+            + " mm",
+        "--thread M20x1.5-6H --mill 14 --depth 16 --hole-depth 10 | 1 | RQ09 | least depth is 18"
+            + " mm",
         "--thread M20x1.5-6H --mill 0.75in --depth 16             | 1 | RQ09 | largest mill"
       })
   void requests_that_cannot_be_met_say_what_would(

@@ -6,6 +6,7 @@ import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.motion.ModalState.Distance;
+import flankfit.setup.Tool;
 import flankfit.unit.LengthUnit;
 import java.util.List;
 import java.util.Locale;
@@ -85,7 +86,7 @@ class DraftingTest {
     for (char axis : new char[] {'X', 'Y', 'Z'}) {
       long sum =
           inside.stream()
-              .flatMap(l -> List.of(l.split(" ")).stream())
+              .flatMap(l -> List.of(l.split(" ", -1)).stream())
               .filter(w -> w.charAt(0) == axis)
               .mapToLong(w -> Math.round(1000 * Double.parseDouble(w.substring(1))))
               .sum();
@@ -145,6 +146,20 @@ class DraftingTest {
     job.mill = 15;
     job.entry = DraftChoices.Entry.QUARTER;
     refused(job, "a quarter arc would begin", "half turn", "mill of 14.7 mm or less");
+    job = new Drafts();
+    job.neck = Optional.of(new Tool.Section(13, 40));
+    job.fluteLength = Optional.of(17.0);
+    refused(job, "a neck of 13 mm rubs", "neck that clears has 12.3 mm");
+    job.neck = Optional.of(new Tool.Section(11, 17.1));
+    refused(job, "the neck reaches 17.1 mm", "a mill that reaches 17.25 mm");
+    job = new Drafts();
+    job.thread = "M64x4-6H";
+    job.blank = 60;
+    job.mill = 24;
+    job.rowPitch = 4;
+    job.straight = Optional.of(true);
+    job.crest = Optional.of(0.05);
+    refused(job, "deeper than the basic profile", "a crest flat of 0.5 mm");
     job = new Drafts();
     job.subprogram = true;
     job.places = List.of(List.of(0.0, 0.0), List.of(50.0, 0.0));

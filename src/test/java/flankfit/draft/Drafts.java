@@ -6,6 +6,7 @@ import flankfit.motion.ModalState.Distance;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
+import flankfit.setup.Tool;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import flankfit.standard.ThreadSpec;
@@ -26,6 +27,8 @@ final class Drafts {
   Optional<Boolean> straight = Optional.of(false);
   Optional<Double> crest = Optional.empty();
   int flutes = 4;
+  Optional<Double> fluteLength = Optional.empty();
+  Optional<Tool.Section> neck = Optional.empty();
   String metal = "";
   List<List<Double>> places = List.of(List.of(0.0, 0.0));
   Distance mode = Distance.ABSOLUTE;
@@ -63,8 +66,8 @@ final class Drafts {
             straight,
             crest,
             0.5,
-            Optional.empty(),
-            Optional.empty(),
+            fluteLength,
+            neck,
             "carbide"),
         metal,
         unit);

@@ -70,7 +70,7 @@ record SomeJob(SheetWanted wanted, DraftChoices choices) {
         random.nextInt(5) == 0 == spec.threadsPerInch().isEmpty()
             ? LengthUnit.INCH
             : LengthUnit.MILLIMETRE;
-    DraftChoices choices = choices(random, unit, boss);
+    DraftChoices choices = choices(random, unit);
     double share = boss ? 0.3 + random.nextDouble() : 0.35 + 0.5 * random.nextDouble();
     int rows = random.nextBoolean() ? 1 : 2 + random.nextInt(14);
     double depth = (0.4 + 1.8 * random.nextDouble()) * spec.nominal();
@@ -140,7 +140,7 @@ record SomeJob(SheetWanted wanted, DraftChoices choices) {
     }
   }
 
-  private static DraftChoices choices(Random random, LengthUnit unit, boolean boss) {
+  private static DraftChoices choices(Random random, LengthUnit unit) {
     DraftChoices.Entry[] entries = DraftChoices.Entry.values();
     return new DraftChoices(
         1 + random.nextInt(9),
