@@ -23,9 +23,9 @@ import org.junit.jupiter.api.Test;
 /** Laws of drafts over jobs drawn by chance. */
 class DraftingProperties {
   /** Jobs that are gauged take a third of a second each; {@code -Ddraft.jobs} asks for more. */
-  private static final int JOBS = Integer.getInteger("draft.jobs", 8);
+  private static final int JOBS = Integer.getInteger("draft.jobs", 6);
 
-  private static final int PATHS = 50;
+  private static final int PATHS = 40;
   private static final double SAME = 1e-9;
 
   @Test
