@@ -79,9 +79,14 @@ final class DraftCommand implements Callable<Integer> {
         String text = ProgramOptions.sheetText(setup.get());
         int tool = toolOf(text);
         job = DraftJob.ofSheet(setup.get().toString(), text, tool);
-        draft = Drafting.draft(name, job.sheet(), words.choices(tool, job.sheet().unit()));
+        draft =
+            Drafting.draft(
+                name,
+                job.sheet(),
+                words.choices(tool, job.sheet().unit(), path(job.sheet(), tool)));
       } else {
-        DraftChoices choices = words.choices(words.tool().orElse(1), LengthUnit.MILLIMETRE);
+        DraftChoices choices =
+            words.choices(words.tool().orElse(1), LengthUnit.MILLIMETRE, DraftChoices.Path.WEAR);
         job = thread.job(sheetName, choices);
         draft = Drafting.draft(name, job.sheet(), choices);
       }
@@ -132,6 +137,21 @@ final class DraftCommand implements Callable<Integer> {
                 "name another file, or add --force"));
       }
     }
+  }
+
+  /** A register that holds more than a quarter of the mill's diameter holds its radius. */
+  private static DraftChoices.Path path(SetupSheet sheet, int tool) {
+    double divisor = sheet.control().tools().geometryEntry().divisor();
+    boolean holdsRadius =
+        sheet.offsets().radius(tool).isPresent()
+            && sheet
+                .tool(tool)
+                .filter(
+                    mill ->
+                        sheet.offsets().radius(tool).orElseThrow().geometry() / divisor
+                            > mill.radius() / 2)
+                .isPresent();
+    return holdsRadius ? DraftChoices.Path.CONTOUR : DraftChoices.Path.WEAR;
   }
 
   /** The mill that --tool names, or the only thread mill of the sheet. */

@@ -116,13 +116,13 @@ final class DraftThread {
       names = "--mill-hand",
       paramLabel = "right|left",
       description = "a left-hand mill cuts with M4 (default: right)")
-  private Hand millHand = Hand.RIGHT;
+  private Optional<Hand> millHand = Optional.empty();
 
   @Option(
       names = "--mill-material",
       paramLabel = "NAME",
       description = "carbide (default) or high-speed steel")
-  private String millMaterial = "carbide";
+  private Optional<String> millMaterial = Optional.empty();
 
   /** Hands. */
   enum Hand {
@@ -155,7 +155,9 @@ final class DraftThread {
             tip.map(t -> "--tip"),
             fluteLength.map(t -> "--flute-length"),
             neck.map(t -> "--neck"),
-            hand.map(t -> "--hand"))
+            hand.map(t -> "--hand"),
+            millHand.map(t -> "--mill-hand"),
+            millMaterial.map(t -> "--mill-material"))
         .flatMap(Optional::stream);
   }
 
@@ -280,7 +282,7 @@ final class DraftThread {
     }
     return new SheetWanted.MillWanted(
         choices.tool(),
-        millHand == Hand.LEFT,
+        millHand.filter(h -> h == Hand.LEFT).isPresent(),
         length(mill.orElseThrow(), "--mill", unit),
         flutes,
         rows,
@@ -290,7 +292,7 @@ final class DraftThread {
         tip.isPresent() ? length(tip.get(), "--tip", unit) : spec.pitch() / 2,
         optional(fluteLength, "--flute-length", unit),
         neck.isPresent() ? Optional.of(neck(neck.get(), unit)) : Optional.empty(),
-        millMaterial);
+        millMaterial.orElse("carbide"));
   }
 
   private static Optional<Double> optional(Optional<String> text, String option, LengthUnit unit)

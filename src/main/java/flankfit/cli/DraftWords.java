@@ -37,10 +37,11 @@ final class DraftWords {
       names = "--by",
       paramLabel = "wear|contour",
       description = {
-        "wear: the path of the cutter's centre, D holds wear alone (default);",
-        "contour: the wall of the thread, D holds the radius of the mill"
+        "wear: the path of the cutter's centre, D holds wear alone;",
+        "contour: the wall of the thread, D holds the radius of the mill",
+        "(default: as D in the sheet holds a radius or not; else wear)"
       })
-  private DraftChoices.Path path = DraftChoices.Path.WEAR;
+  private Optional<DraftChoices.Path> path = Optional.empty();
 
   @Option(
       names = "--units",
@@ -95,8 +96,10 @@ final class DraftWords {
    *
    * @param mill number of the mill
    * @param usual unit unless another is told
+   * @param usualPath what is programmed unless something else is told
    */
-  DraftChoices choices(int mill, LengthUnit usual) throws RequestException {
+  DraftChoices choices(int mill, LengthUnit usual, DraftChoices.Path usualPath)
+      throws RequestException {
     LengthUnit unit = units.isPresent() ? unit(units.get()) : usual;
     if (passes < 1 || passes > DraftChoices.MOST_PASSES) {
       throw DraftThread.wrong(
@@ -111,7 +114,7 @@ final class DraftWords {
           entry,
           cut == Cut.CLIMB,
           passes,
-          path,
+          path.orElse(usualPath),
           unit,
           subprogram,
           number,

@@ -62,7 +62,8 @@ final class ProgramWriter {
   private String title() {
     int many = job.holes().size();
     String places = many == 1 ? "" : ", " + many + (job.internal() ? " HOLES" : " BOSSES");
-    return job.spec().designation().toUpperCase(Locale.ROOT) + places;
+    // The case tells a screw's class from a hole's: 6g is not 6G.
+    return job.spec().designation() + places;
   }
 
   private String style() {

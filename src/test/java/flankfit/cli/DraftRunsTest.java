@@ -60,7 +60,7 @@ class DraftRunsTest {
 
   @Test
   void draft_of_the_valve_block_as_text_by_contour_in_inch() throws Exception {
-    Run run = draft("--setup", BLOCK, "--by", "contour");
+    Run run = draft("--setup", BLOCK);
     assertThat(run.err()).isEmpty();
     isKept("valve-block.txt", run.out());
   }
@@ -111,7 +111,7 @@ class DraftRunsTest {
     Run run = draft(forced.toArray(String[]::new));
     assertThat(run.status()).as(run.err()).isZero();
     assertThat(run.out()).contains("program " + program, "sheet   " + sheet);
-    assertThat(program).content().startsWith("%\nO1001 (M20X1.5-6H)\n").endsWith("M30\n%\n");
+    assertThat(program).content().startsWith("%\nO1001 (M20x1.5-6H)\n").endsWith("M30\n%\n");
     String written = Files.readString(sheet);
     assertThat(written).containsPattern("(?m)^D4 = \\{ geometry = 0\\.0, wear = -0\\.05\\d* \\}$");
     assertThat(written.replaceAll("(?m)^D4 .*\n", "")).isEqualTo(text);
