@@ -54,6 +54,20 @@ class ArchitectureTest {
             "unit",
             "finding"));
     MAY_USE.put(
+        "draft",
+        List.of(
+            "check",
+            "gauge",
+            "control",
+            "sweep",
+            "cutting",
+            "nc",
+            "standard",
+            "motion",
+            "setup",
+            "unit",
+            "finding"));
+    MAY_USE.put(
         "picture",
         List.of(
             "lesson",
@@ -88,6 +102,7 @@ class ArchitectureTest {
     MAY_USE.put(
         "cli",
         List.of(
+            "draft",
             "metal",
             "solid",
             "lesson",

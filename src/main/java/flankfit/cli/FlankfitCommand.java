@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
       CheckCommand.class,
+      DraftCommand.class,
       GaugeCommand.class,
       LessonCommand.class,
       MetalCommand.class,

@@ -194,6 +194,23 @@ final class ProgramOptions {
     return texts;
   }
 
+  /**
+   * The text of a setup sheet.
+   *
+   * @throws RequestException if it cannot be read
+   */
+  static String sheetText(Path file) throws RequestException {
+    return utf8(file.toString(), bytes(file, "setup sheet"));
+  }
+
+  /** Where the sheet of a program is looked for: its ending replaced. */
+  static Path sheetBeside(Path program) {
+    String name = String.valueOf(program.getFileName());
+    int dot = name.lastIndexOf('.');
+    String stem = dot > 0 ? name.substring(0, dot) : name;
+    return program.resolveSibling(stem + SHEET_ENDING);
+  }
+
   private SetupSheet sheet() throws RequestException {
     Optional<Path> file = sheetFile();
     if (file.isEmpty()) {
@@ -201,7 +218,7 @@ final class ProgramOptions {
           .withAssumptions(List.of("no setup sheet: no stock, holes, tools or offsets are known"));
     }
     String name = file.get().toString();
-    String text = utf8(name, bytes(file.get(), "setup sheet"));
+    String text = sheetText(file.get());
     SheetReading reading = SetupReader.read(name, text);
     Findings findings = new Findings();
     findings.addAll(reading.findings());
@@ -219,14 +236,7 @@ final class ProgramOptions {
 
   /** Where the sheet of the program is looked for. */
   private Optional<Path> sheetBeside() {
-    Path fileName = program.getFileName();
-    if (fileName == null) {
-      return Optional.empty();
-    }
-    String name = fileName.toString();
-    int dot = name.lastIndexOf('.');
-    String stem = dot > 0 ? name.substring(0, dot) : name;
-    return Optional.of(program.resolveSibling(stem + SHEET_ENDING));
+    return program.getFileName() == null ? Optional.empty() : Optional.of(sheetBeside(program));
   }
 
   private static byte[] bytes(Path file, String what) throws RequestException {

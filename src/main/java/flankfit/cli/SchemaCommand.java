@@ -15,22 +15,22 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "schema",
     description =
-        "Prints the JSON Schema of an answer or a log: motion, trace, metal, lesson, rewrite, forget,"
-            + " quiz, gauge, part, check,"
-            + " thread.",
+        "Prints the JSON Schema of an answer or a log: motion, trace, metal, lesson, rewrite,"
+            + " forget, quiz, gauge, draft, part, check, thread.",
     mixinStandardHelpOptions = true)
 final class SchemaCommand implements Callable<Integer> {
   private static final List<String> NAMES =
       List.of(
-          "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "part",
-          "check", "thread");
+          "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "draft",
+          "part", "check", "thread");
 
   private final Terminal terminal;
 
   @Parameters(
       paramLabel = "NAME",
       description =
-          "motion, trace, metal, lesson, rewrite, forget, quiz, gauge, part, check or thread")
+          "motion, trace, metal, lesson, rewrite, forget, quiz, gauge, draft, part, check or"
+              + " thread")
   private String name = "";
 
   SchemaCommand(Terminal terminal) {

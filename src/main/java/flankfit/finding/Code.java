@@ -258,7 +258,8 @@ public enum Code {
   RQ05(Severity.ERROR, true, "no-opengl"),
   RQ06(Severity.ERROR, true, "no-display"),
   RQ07(Severity.ERROR, true, "log-does-not-fit"),
-  RQ08(Severity.ERROR, true, "not-rewritten");
+  RQ08(Severity.ERROR, true, "not-rewritten"),
+  RQ09(Severity.ERROR, true, "not-drafted");
 
   private final Severity severity;
   private final boolean stops;

@@ -204,7 +204,9 @@ final class HelixRules {
           "begin each start " + text.length(spec.pitch()) + " higher");
     }
     double comb = (rows - 1) * finish.rowPitch();
-    if (rows > 1 && turns > 1.5 && comb >= wanted) {
+    // With several starts the shortest groove at either end stops a gauge: the comb must be longer.
+    double enough = wanted + (spec.starts() - 1) * spec.pitch();
+    if (rows > 1 && turns > 1.5 && comb >= enough) {
       findings.add(
           Code.TH10,
           scene.at(finish.pass()),

@@ -155,27 +155,27 @@ class SchemaFilesTest {
                     .append('"' + setting.asText() + "\": \"G0\""));
     String move = MOTION.substring(MOTION.indexOf('[', MOTION.indexOf("moves")));
     return """
-        {"schema": "flankfit/trace/1", "start": {%s},
-         "blocks": [{"outcome": "executed", "block": 7, "file": "hub.nc", "line": 12, "column": 1,
-           "text": "G3 X#1 D4 (turn)", "level": 0, "messages": ["PORT A"],
-           "words": [{"text": "G3", "means": "arc", "value": 3, "quantity": "function"},
-             {"text": "D4", "means": "register", "value": 4, "quantity": "number",
-              "register": -0.045}, {"text": "Q1.", "means": "not used"}],
-           "steps": [{"kind": "computed", "text": "#1", "reads": [{"variable": 1, "value": 3}],
-               "value": 3}, {"kind": "assigned", "variable": 1, "after": 3},
-             {"kind": "tested", "holds": true}, {"kind": "jumped", "sequence": 10, "toLine": 3},
-             {"kind": "loop pass", "loop": 1, "pass": 2},
-             {"kind": "loop left", "loop": 1, "toLine": 9},
-             {"kind": "loop back", "loop": 1, "toLine": 4},
-             {"kind": "called", "program": 100, "time": 1, "times": 2, "modal": false,
-              "arguments": [{"variable": 2}], "toFile": "hub.nc", "toLine": 30},
-             {"kind": "returned", "program": 100, "sequence": 20, "toFile": "hub.nc",
-              "toLine": 13}],
-           "changes": [{"setting": "feed", "from": "none", "to": "200 mm/min"}],
-           "moves": %s, "findings": [%s]}],
-         "program": {"file": "hub.nc", "unit": "mm", "blocks": 7}, "assumptions": [],
-         "complete": false, "stoppedAt": {"line": 13, "code": "RC05"}, "findings": []}
-        """
+    {"schema": "flankfit/trace/1", "start": {%s},
+     "blocks": [{"outcome": "executed", "block": 7, "file": "hub.nc", "line": 12, "column": 1,
+       "text": "G3 X#1 D4 (turn)", "level": 0, "messages": ["PORT A"],
+       "words": [{"text": "G3", "means": "arc", "value": 3, "quantity": "function"},
+         {"text": "D4", "means": "register", "value": 4, "quantity": "number",
+          "register": -0.045}, {"text": "Q1.", "means": "not used"}],
+       "steps": [{"kind": "computed", "text": "#1", "reads": [{"variable": 1, "value": 3}],
+           "value": 3}, {"kind": "assigned", "variable": 1, "after": 3},
+         {"kind": "tested", "holds": true}, {"kind": "jumped", "sequence": 10, "toLine": 3},
+         {"kind": "loop pass", "loop": 1, "pass": 2},
+         {"kind": "loop left", "loop": 1, "toLine": 9},
+         {"kind": "loop back", "loop": 1, "toLine": 4},
+         {"kind": "called", "program": 100, "time": 1, "times": 2, "modal": false,
+          "arguments": [{"variable": 2}], "toFile": "hub.nc", "toLine": 30},
+         {"kind": "returned", "program": 100, "sequence": 20, "toFile": "hub.nc",
+          "toLine": 13}],
+       "changes": [{"setting": "feed", "from": "none", "to": "200 mm/min"}],
+       "moves": %s, "findings": [%s]}],
+     "program": {"file": "hub.nc", "unit": "mm", "blocks": 7}, "assumptions": [],
+     "complete": false, "stoppedAt": {"line": 13, "code": "RC05"}, "findings": []}
+    """
         .formatted(start, move.substring(0, move.indexOf("}}]") + 3), FINDING);
   }
 
@@ -201,7 +201,7 @@ class SchemaFilesTest {
   @ValueSource(
       strings = {
         "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "thread",
-        "check"
+        "check", "draft"
       })
   void a_schema_names_its_dialect_and_its_shape(String name) {
     JsonNode schema = JsonShape.schema(name);
@@ -216,7 +216,7 @@ class SchemaFilesTest {
   @ValueSource(
       strings = {
         "motion", "trace", "metal", "lesson", "rewrite", "forget", "quiz", "gauge", "thread",
-        "check"
+        "check", "draft"
       })
   void references_lead_somewhere_and_required_keys_are_known(String name) {
     JsonNode schema = JsonShape.schema(name);
