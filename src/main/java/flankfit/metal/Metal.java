@@ -122,6 +122,14 @@ public final class Metal {
     return probes.get();
   }
 
+  Workpiece piece() {
+    return piece;
+  }
+
+  Skeleton skeleton() {
+    return skeleton;
+  }
+
   /**
    * The metal that is left.
    *
@@ -156,7 +164,7 @@ public final class Metal {
   }
 
   /** Does something for each index, on all threads; counts as one step of the progress. */
-  private void each(int count, IntConsumer work) {
+  void each(int count, IntConsumer work) {
     pace.begin(count);
     pool.submit(
             () ->
