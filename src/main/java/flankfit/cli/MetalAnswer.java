@@ -1,6 +1,6 @@
 package flankfit.cli;
 
-import flankfit.finding.Code;
+import flankfit.check.MetalCheck;
 import flankfit.finding.Finding;
 import flankfit.metal.Balance;
 import flankfit.metal.Metal;
@@ -32,9 +32,6 @@ record MetalAnswer(
     List<Finding> collisions,
     List<Finding> findings,
     List<String> assumptions) {
-  /** Rules that tell of touching. */
-  private static final Set<Code> TOUCHING = Set.of(Code.HZ01, Code.HZ07, Code.HZ09);
-
   MetalAnswer {
     collisions = List.copyOf(collisions);
     findings = List.copyOf(findings);
@@ -50,17 +47,16 @@ record MetalAnswer(
     }
     Set<String> assumptions = new LinkedHashSet<>(job.interpretation().assumptions());
     assumptions.addAll(metal.assumptions());
-    assumptions.add(
-        "neck, shank and holder are not tried against the metal; what is told of touching comes of"
-            + " the rules on rapids, clamps and depths");
-    List<Finding> findings = job.interpretation().findings();
+    MetalCheck check = MetalCheck.of(job.interpretation(), job.sheet(), metal, moves);
+    assumptions.addAll(check.assumptions());
+    List<Finding> findings = check.with(job.interpretation().findings());
     return new MetalAnswer(
         metal,
         moves,
         balance.stock(),
         balance.left(),
         byTool,
-        findings.stream().filter(f -> TOUCHING.contains(f.code())).toList(),
+        MetalCheck.touching(findings),
         findings,
         List.copyOf(assumptions));
   }

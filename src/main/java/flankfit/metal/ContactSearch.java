@@ -17,9 +17,9 @@ final class ContactSearch {
   static final double EXACT = 5e-4;
 
   /** Boxes looked into for one part and move; after some less is looked for. */
-  private static final int MOST_BOXES = 40_000;
+  private static final int MOST_BOXES = 50_000;
 
-  private static final int MANY_BOXES = 8_000;
+  private static final int MANY_BOXES = 30_000;
 
   /** What is looked for then (mm), and as a share of the depth found (1). */
   private static final double COARSE = 0.005;

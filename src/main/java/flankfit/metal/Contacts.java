@@ -50,7 +50,7 @@ public final class Contacts {
     this.tape = metal.cuts().tape();
     for (KeepOut body : bodies) {
       Stock block = new Stock(Stock.Shape.BLOCK, body.box(), 0);
-      keepOuts.put(body.name(), SheetStock.of(block, List.of()));
+      keepOuts.put(body.name(), SheetStock.of(block, Optional.empty(), List.of()));
     }
     searches = ThreadLocal.withInitial(() -> new ContactSearch(metal));
   }
@@ -209,13 +209,36 @@ public final class Contacts {
       return new BodyPath.Cutter(piece, profile, body.isConvex());
     }
     double below = part == 0 ? 0 : below(body, part);
-    return new BodyPath.Cylinder(piece, radius, low, profile.top(), radius > below + 1e-9);
+    boolean stands = radius > below + 1e-9;
+    // Where a flush part ends below is known no better than anything else in a sheet.
+    return new BodyPath.Cylinder(
+        piece, radius, stands ? low : low + LEAST, profile.top(), stands);
   }
 
   /** Radius of what stands below a part (mm). */
   private static double below(ToolBody body, int part) {
     Profile lower = part == 1 ? body.cutting() : body.above().get(part - 2).profile();
     return Math.max(0, lower.radiusAt(lower.top()));
+  }
+
+  /** Whether a contact is there where its move begins. */
+  public boolean startsIn(Contact contact) {
+    return first(contact) == 0;
+  }
+
+  /** Whether any move takes metal away that can be seen: deeper than 1 µm. */
+  public boolean cutsAnything() {
+    ContactSearch search = searches.get();
+    for (int move = 0; move < tape.size(); move++) {
+      if (metal.cuts().removes(move) && mayTouch(move)) {
+        ToolBody body = metal.cuts().body(move).orElseThrow();
+        List<BodyPath> paths = paths(body, 0, PathPiece.of(tape, move));
+        if (search.inMetal(paths, move, FIRST, true) > FIRST) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /**

@@ -3,6 +3,7 @@ package flankfit.metal;
 import flankfit.motion.Tape;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Stock;
+import flankfit.solid.MeshBody;
 import flankfit.solid.Solid;
 import flankfit.solid.SurfaceCells;
 import flankfit.unit.Require;
@@ -51,15 +52,30 @@ public final class Metal {
    *
    * @param sheet must state the stock
    * @param progress told of this work and of all later work
+   * @throws IllegalArgumentException if the sheet states no stock, or a mesh
    * @throws TooFineException if the cells that the options ask for need more memory than they give
-   * @throws IllegalArgumentException if the sheet states no stock
    * @throws java.util.concurrent.CancellationException if the progress ends the work
    */
   public static Metal of(Tape tape, SetupSheet sheet, MetalOptions options, MetalProgress progress)
       throws TooFineException {
+    return of(tape, sheet, Optional.empty(), options, progress);
+  }
+
+  /**
+   * The same for a stock that may be a mesh.
+   *
+   * @param mesh the body of the file that the sheet names as stock; empty for other stock
+   */
+  public static Metal of(
+      Tape tape,
+      SetupSheet sheet,
+      Optional<MeshBody> mesh,
+      MetalOptions options,
+      MetalProgress progress)
+      throws TooFineException {
     Stock stock =
         sheet.stock().orElseThrow(() -> new IllegalArgumentException("the sheet states no stock"));
-    Workpiece piece = Workpiece.of(tape, sheet, stock);
+    Workpiece piece = Workpiece.of(tape, sheet, stock, mesh);
     ForkJoinPool pool = new ForkJoinPool(options.threads());
     Pace pace = new Pace(progress);
     double wanted = piece.finest();
