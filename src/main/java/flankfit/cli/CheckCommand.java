@@ -54,6 +54,14 @@ final class CheckCommand implements Callable<Integer> {
   private Optional<Path> setup = Optional.empty();
 
   @Option(
+      names = "--metal",
+      description = {
+        "also cuts the metal of programs whose sheet states the stock, and tells what touches it"
+            + " that should not; takes longer"
+      })
+  private boolean metal;
+
+  @Option(
       names = "--explain",
       paramLabel = "CODE",
       description =
@@ -77,7 +85,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     List<CheckedProgram> checked = new ArrayList<>();
     for (Path program : programs()) {
-      checked.add(CheckedProgram.of(program, setup));
+      checked.add(CheckedProgram.of(program, setup, metal));
     }
     if (output.json()) {
       CheckJson.write(checked, terminal.outBytes());
