@@ -5,7 +5,6 @@ import flankfit.metal.Contacts;
 import flankfit.metal.Metal;
 import flankfit.motion.Tape;
 import flankfit.setup.Tool;
-import flankfit.solid.Solid;
 import flankfit.unit.Tolerance;
 import java.util.Set;
 import java.util.TreeSet;
@@ -41,10 +40,9 @@ final class PlungeRule {
   }
 
   private void look(int move) {
-    Solid before = metal.at(move);
     double x = tape.toX(move);
     double y = tape.toY(move);
-    double top = Descent.toMetal(before, x, y, tape.fromZ(move), tape.toZ(move));
+    double top = Descent.toMetal(metal, move, x, y, tape.fromZ(move), tape.toZ(move));
     double into = top - tape.toZ(move);
     if (into <= Contacts.LEAST) {
       return;

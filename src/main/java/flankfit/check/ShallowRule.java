@@ -6,7 +6,6 @@ import flankfit.metal.Metal;
 import flankfit.motion.Tape;
 import flankfit.setup.Hole;
 import flankfit.setup.Tool;
-import flankfit.solid.Solid;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import flankfit.standard.ThreadSpec;
@@ -33,13 +32,13 @@ final class ShallowRule {
 
   private final Scene scene;
   private final Tape tape;
-  private final Solid left;
+  private final Metal left;
   private final double bottom;
 
   ShallowRule(Scene scene, Metal metal) {
     this.scene = scene;
     this.tape = scene.tape();
-    this.left = metal.at(tape.size());
+    this.left = metal;
     this.bottom = metal.stock().box().min().z();
   }
 
@@ -55,13 +54,13 @@ final class ShallowRule {
 
   private void checkHole(Hole hole) {
     double wanted = Math.max(bottom, hole.depth().map(d -> hole.top() - d).orElse(bottom));
-    double metal = Descent.toMetal(left, hole.x(), hole.y(), hole.top() + 1, wanted + SLACK);
+    double metal = Descent.toMetal(left, tape.size(), hole.x(), hole.y(), hole.top() + 1, wanted + SLACK);
     double aside = hole.diameter() / 2 * (1 - INSIDE);
     for (int i = 0; i < ROUND; i++) {
       double a = 2 * Math.PI * i / ROUND;
       double x = hole.x() + aside * Math.cos(a);
       double y = hole.y() + aside * Math.sin(a);
-      metal = Math.max(metal, Descent.toMetal(left, x, y, hole.top() - SLACK, wanted + SLACK));
+      metal = Math.max(metal, Descent.toMetal(left, tape.size(), x, y, hole.top() - SLACK, wanted + SLACK));
     }
     if (metal > wanted + SLACK) {
       tell(
@@ -86,7 +85,7 @@ final class ShallowRule {
       double a = 2 * Math.PI * i / ROUND;
       double x = hole.x() + aside * Math.cos(a);
       double y = hole.y() + aside * Math.sin(a);
-      deepest = Math.min(deepest, Descent.toAir(left, x, y, wanted - pitch, hole.top()));
+      deepest = Math.min(deepest, Descent.toAir(left, tape.size(), x, y, wanted - pitch, hole.top()));
     }
     // A groove whose middle stands on the wanted depth is cut up to half a pitch about it.
     if (deepest > wanted + pitch / 2 + SLACK) {

@@ -196,7 +196,11 @@ public final class Contacts {
   static List<BodyPath> paths(ToolBody body, int part, List<PathPiece> pieces) {
     List<BodyPath> paths = new ArrayList<>();
     for (PathPiece piece : pieces) {
-      paths.add(path(body, part, piece));
+      if (part == 0 && RowsAlong.isFull(body, piece)) {
+        paths.addAll(RowsAlong.paths(body, piece));
+      } else {
+        paths.add(path(body, part, piece));
+      }
     }
     return paths;
   }
@@ -232,8 +236,12 @@ public final class Contacts {
     for (int move = 0; move < tape.size(); move++) {
       if (metal.cuts().removes(move) && mayTouch(move)) {
         ToolBody body = metal.cuts().body(move).orElseThrow();
-        List<BodyPath> paths = paths(body, 0, PathPiece.of(tape, move));
-        if (search.inMetal(paths, move, FIRST, true) > FIRST) {
+        List<PathPiece> pieces = PathPiece.of(tape, move);
+        boolean cuts =
+            body.isConvex()
+                ? search.inMetal(paths(body, 0, pieces), move, FIRST, true) > FIRST
+                : RowsAlong.cut(metal, move, body, pieces);
+        if (cuts) {
           return true;
         }
       }

@@ -155,6 +155,28 @@ public final class Metal {
     return new MetalSolid(this, checked(moves));
   }
 
+  /**
+   * Whether a place is metal after some moves; much quicker than asking how far away the surface
+   * is.
+   *
+   * @param moves number of moves that have been made, 0 to the size of the tape
+   */
+  public boolean isMetal(double x, double y, double z, int moves) {
+    if (piece.stock().distance(x, y, z) > 0) {
+      return false;
+    }
+    MoveList near = new MoveList();
+    piece.tree().collect(x, y, z, 0, checked(moves), near);
+    SweptCut cut = new SweptCut();
+    for (int i = 0; i < near.size(); i++) {
+      cuts().load(near.get(i), cut);
+      if (cut.holds(x, y, z)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private int checked(int moves) {
     return (int) Require.within("moves", moves, 0, piece.cuts().tape().size());
   }
