@@ -130,7 +130,8 @@ abstract class BodyPath {
 
     @Override
     boolean narrow(Clip clip, double deeper) {
-      if (deeper >= radius || !reaches(clip.low[2], clip.high[2])) {
+      double greatest = stands ? Math.min(radius, high - low) : radius;
+      if (deeper >= greatest || !reaches(clip.low[2], clip.high[2])) {
         return false;
       }
       double a = piece.z(least);
@@ -149,6 +150,17 @@ abstract class BodyPath {
     private boolean narrowAside(Clip clip, double deeper) {
       double x = clip.middle(0);
       double y = clip.middle(1);
+      if (stands && piece.z1() != piece.z0()) {
+        // Side and face are deepest at other places of the way; together they tell more.
+        double z = clip.middle(2);
+        share = piece.nearest(x, y, least, most);
+        double face = z - piece.z(share) - low;
+        double here = radius - aside(x, y, share);
+        if (Math.min(here, face) <= deeper
+            && (face >= here ? here : overFace(x, y, z)) + clip.half() <= deeper) {
+          return false;
+        }
+      }
       double t = piece.nearest(x, y, least, most);
       double aside = aside(x, y, t);
       double half = Math.hypot(clip.high[0] - clip.low[0], clip.high[1] - clip.low[1]) / 2;

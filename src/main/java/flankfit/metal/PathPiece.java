@@ -44,6 +44,11 @@ record PathPiece(
   /** Change of radius over radius up to which a spiral is read as an arc at each angle (1). */
   private static final double NEARLY_ROUND = 5e-3;
 
+  /** Rise within one piece of a helix that is aimed at (mm). */
+  private static final double STEP = 0.1;
+
+  private static final int MOST_STEPS = 64;
+
   /** The pieces of a move, in order; none of a dwell. */
   static List<PathPiece> of(Tape tape, int move) {
     List<PathPiece> pieces = new ArrayList<>();
@@ -85,7 +90,9 @@ record PathPiece(
 
   private static void addArcs(Tape tape, int move, double growth, List<PathPiece> pieces) {
     double sweep = tape.sweep(move);
-    int count = (int) Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 2) - 1e-9));
+    double quarters = Math.abs(sweep) / (Math.PI / 2) - 1e-9;
+    double steps = Math.min(MOST_STEPS, Math.abs(tape.rise(move)) / STEP);
+    int count = (int) Math.max(1, Math.ceil(Math.max(quarters, steps)));
     double[] a = new double[3];
     double[] b = new double[3];
     tape.pointAt(move, 0, a);
