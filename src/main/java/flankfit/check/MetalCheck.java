@@ -88,8 +88,31 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
         all.add(other);
       }
     }
-    all.addAll(findings);
+    findings.forEach(finding -> all.add(placed(finding, others)));
     return all.sorted();
+  }
+
+  /** A finding at the words that another one with its code and line points to, if there is one. */
+  private static Finding placed(Finding finding, List<Finding> others) {
+    return others.stream()
+        .filter(other -> other.code() == finding.code() && other.place().column() > 0)
+        .filter(other -> isHere(other, finding))
+        .findFirst()
+        .map(
+            other ->
+                new Finding(
+                    finding.code(),
+                    finding.severity(),
+                    other.place(),
+                    finding.what(),
+                    finding.why(),
+                    finding.fix()))
+        .orElse(finding);
+  }
+
+  private static boolean isHere(Finding one, Finding other) {
+    return one.place().file().equals(other.place().file())
+        && one.place().line() == other.place().line();
   }
 
   private boolean isToldByMetal(Finding other) {
@@ -97,7 +120,7 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
       return true;
     }
     boolean here =
-        findings.stream().anyMatch(f -> f.place().equals(other.place()) && isSame(f, other));
+        findings.stream().anyMatch(f -> isHere(f, other) && isSame(f, other));
     return here
         || (other.code() == Code.HZ05 && findings.stream().anyMatch(f -> f.code() == Code.HZ05));
   }

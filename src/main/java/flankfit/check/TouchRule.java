@@ -179,6 +179,9 @@ final class TouchRule {
     int move = run.first.move();
     double[] tip = new double[3];
     tape.pointAt(move, contacts.first(run.first), tip);
+    for (int axis = 0; axis < 3; axis++) {
+      tip[axis] = rounded(tip[axis]);
+    }
     scene.report(code, move, what, "it begins with the tip at " + scene.at(tip) + "; " + why, fix);
   }
 
@@ -195,12 +198,19 @@ final class TouchRule {
 
   private String depth(Run run) {
     boolean rough = run.deepest.within() > ROUGH;
-    return (rough ? "at least " : "") + scene.text().length(run.deepest.depth());
+    return (rough ? "at least " : "") + scene.text().length(rounded(run.deepest.depth()));
+  }
+
+  /** To a micrometre, which is what touches are searched to (mm). */
+  private static double rounded(double length) {
+    return Math.rint(length * 1000) / 1000;
   }
 
   private String place(Run run) {
     Contact deepest = run.deepest;
-    double[] place = {deepest.place().x(), deepest.place().y(), deepest.place().z()};
+    double[] place = {
+      rounded(deepest.place().x()), rounded(deepest.place().y()), rounded(deepest.place().z())
+    };
     int line = tape.line(deepest.move());
     boolean elsewhere = line != tape.line(run.first.move());
     return " at " + scene.at(place) + (elsewhere ? " in line " + line : "");

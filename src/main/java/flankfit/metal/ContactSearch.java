@@ -16,15 +16,19 @@ final class ContactSearch {
   /** How exact a depth is when nothing ends the search early (mm). */
   static final double EXACT = 5e-4;
 
-  /** Boxes looked into for one part and move; after some less is looked for. */
-  private static final int MOST_BOXES = 50_000;
+  /** Boxes looked into in one round of the search. */
+  private static final int MOST_BOXES = 24_000;
 
-  private static final int MANY_BOXES = 30_000;
+  /** Boxes whose time a cut by rows of teeth takes, about. */
+  private static final int ROWS = 8;
 
-  /** What is looked for then (mm), and as a share of the depth found (1). */
-  private static final double COARSE = 0.005;
+  /**
+   * What is passed over in each round: first what is hardly deeper than what was found, then less.
+   */
+  private static final double[] PASSED_OVER = {0.05, 0.005, EXACT};
 
-  private static final double COARSE_SHARE = 0.02;
+  /** The same as a share of the depth found (1). */
+  private static final double[] PASSED_OVER_SHARE = {0.1, 0.01, 0};
 
   private static final int HALVINGS = 32;
   private static final int MOST_CUTS = 4096;
@@ -49,7 +53,9 @@ final class ContactSearch {
   private double from;
   private double best;
   private double left;
-  int boxes;
+  private double bound;
+  private int round;
+  private int boxes;
 
   double x;
   double y;
@@ -75,9 +81,12 @@ final class ContactSearch {
    */
   double inMetal(List<BodyPath> bodies, int after, double least, boolean any) {
     begin(stock, after, least, any, true);
-    for (BodyPath one : bodies) {
-      body = one;
-      visit(skeleton.root());
+    for (int i = 0; i < PASSED_OVER.length && beginRound(i); i++) {
+      for (BodyPath one : bodies) {
+        body = one;
+        visit(skeleton.root());
+      }
+      endRound();
     }
     return best;
   }
@@ -86,31 +95,27 @@ final class ContactSearch {
   double inBody(List<BodyPath> bodies, StockBody obstacle, double least, boolean any) {
     begin(obstacle, 0, least, any, false);
     Extents box = obstacle.box();
-    for (BodyPath one : bodies) {
-      body = one;
-      box(
-          new double[] {
-            box.min().x(),
-            box.min().y(),
-            box.min().z(),
-            box.max().x(),
-            box.max().y(),
-            box.max().z()
-          },
-          NO_MOVES,
-          0);
+    double[] sides = {
+      box.min().x(), box.min().y(), box.min().z(), box.max().x(), box.max().y(), box.max().z()
+    };
+    for (int i = 0; i < PASSED_OVER.length && beginRound(i); i++) {
+      for (BodyPath one : bodies) {
+        body = one;
+        box(sides, NO_MOVES, 0);
+      }
+      endRound();
     }
     return best;
   }
 
   /** How much deeper there may be metal than was found (mm). */
   double within() {
-    return Math.max(wanted() - best, left - best);
+    return Math.max(EXACT, bound - best);
   }
 
   /** Whether the search ended without an answer: nothing found, and not everything looked at. */
   boolean isUnsure() {
-    return !isFound() && left > from + COARSE;
+    return !isFound() && bound > from + PASSED_OVER[1];
   }
 
   private void begin(StockBody of, int after, double least, boolean any, boolean metal) {
@@ -118,10 +123,9 @@ final class ContactSearch {
     moment = after;
     from = least;
     best = least;
-    left = least;
+    bound = Double.POSITIVE_INFINITY;
     anyWillDo = any;
     inMetal = metal;
-    boxes = 0;
     if (loaded.size() > MOST_CUTS) {
       loaded.clear();
     }
@@ -136,7 +140,22 @@ final class ContactSearch {
     if (!isFound()) {
       return from;
     }
-    return best + (boxes < MANY_BOXES ? EXACT : COARSE + COARSE_SHARE * best);
+    return best + PASSED_OVER[round] + PASSED_OVER_SHARE[round] * best;
+  }
+
+  /** Begins a round; false when no more is to be found by one. */
+  private boolean beginRound(int number) {
+    if (isDone() || (number > 0 && !isFound())) {
+      return false;
+    }
+    round = number;
+    boxes = 0;
+    left = from;
+    return true;
+  }
+
+  private void endRound() {
+    bound = Math.min(bound, Math.max(isFound() ? wanted() : from, left));
   }
 
   private boolean isDone() {
@@ -199,7 +218,7 @@ final class ContactSearch {
     double mx = clip.middle(0);
     double my = clip.middle(1);
     double mz = clip.middle(2);
-    if (ground.distance(mx, my, mz) >= half) {
+    if (ground.distance(mx, my, mz) >= half || ground.isOutside(clip.corners, clip.count)) {
       return;
     }
     int[] near = new int[count];
@@ -213,6 +232,7 @@ final class ContactSearch {
           return;
         }
         near[kept++] = moves[i];
+        boxes += isConvex(moves[i]) ? 0 : ROWS;
         step = face(moves[i], cut, step);
       }
     }

@@ -92,6 +92,41 @@ final class SheetStock implements StockBody {
     return new Bore(hole.x(), hole.y(), zero, builder.build());
   }
 
+  @Override
+  public boolean isOutside(double[] corners, int count) {
+    for (Bore bore : bores) {
+      if (holds(bore, corners, count)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a convex body lies in the widest cylinder that a bore has over its heights. */
+  private static boolean holds(Bore bore, double[] corners, int count) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double wide = 0;
+    for (int i = 0; i < count; i++) {
+      double z = corners[3 * i + 2] - bore.z();
+      low = Math.min(low, z);
+      high = Math.max(high, z);
+      wide = Math.max(wide, Math.hypot(corners[3 * i] - bore.x(), corners[3 * i + 1] - bore.y()));
+    }
+    Profile profile = bore.profile();
+    if (low < profile.bottom() || high > profile.top()) {
+      return false;
+    }
+    for (int b = profile.bandAt(low); b < profile.bands() && profile.low(b) <= high; b++) {
+      double from = Math.max(low, profile.low(b));
+      double to = Math.min(high, profile.high(b));
+      if (wide > Math.min(profile.radiusOf(b, from), profile.radiusOf(b, to))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private double outerCell() {
     double dx = box.max().x() - box.min().x();
     double dy = box.max().y() - box.min().y();
