@@ -4,11 +4,13 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Findings;
+import flankfit.metal.Contact;
 import flankfit.metal.Contacts;
 import flankfit.metal.Metal;
 import flankfit.setup.SetupSheet;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -18,13 +20,17 @@ import java.util.Set;
  *
  * @param findings findings of the metal alone, by place
  * @param assumptions what was assumed, a sentence each
+ * @param rubbed lines of the program in which neck, shank or holder touch metal
+ * @param unknown lines of the program on which a tool moves whose form is not known
  */
-public record MetalCheck(List<Finding> findings, List<String> assumptions) {
-  /** Codes of rules without metal that stand back wherever the metal has been asked. */
+public record MetalCheck(
+    List<Finding> findings, List<String> assumptions, Set<Integer> rubbed, Set<Integer> unknown) {
+  /** Codes of rules without metal that stand back wherever the metal knows the tool. */
   private static final Set<Code> ASKED = EnumSet.of(Code.HZ01, Code.HZ08);
 
   /** Codes that stand back where the metal tells of the same. */
-  private static final Set<Code> SAME = EnumSet.of(Code.HZ04, Code.HZ05, Code.HZ07);
+  private static final Set<Code> SAME =
+      EnumSet.of(Code.HZ01, Code.HZ04, Code.HZ05, Code.HZ07);
 
   /** Codes that are about touching metal or a clamp. */
   private static final Set<Code> TOUCHING =
@@ -35,6 +41,8 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
   public MetalCheck {
     findings = List.copyOf(findings);
     assumptions = List.copyOf(assumptions);
+    rubbed = Set.copyOf(rubbed);
+    unknown = Set.copyOf(unknown);
   }
 
   /**
@@ -51,7 +59,8 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
     Contacts contacts = Contacts.of(metal, sheet.keepOuts());
     PlungeRule plunges = new PlungeRule(scene, metal);
     plunges.check(moves);
-    new TouchRule(scene, contacts).check(contacts.all(moves), plunges.told());
+    List<Contact> touches = contacts.all(moves);
+    new TouchRule(scene, contacts).check(touches, plunges.told());
     StockRules.check(scene);
     if (moves == done.tape().size() && done.complete()) {
       if (contacts.cutsAnything()) {
@@ -60,7 +69,24 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
         StockRules.nothingCut(scene, metal);
       }
     }
-    return new MetalCheck(scene.findings().sorted(), assumptions(contacts));
+    Set<Integer> rubbed = new HashSet<>();
+    for (Contact touch : touches) {
+      if (touch.part() != Contact.Part.CUTTER && touch.keepOut().isEmpty()) {
+        rubbed.add(done.tape().line(touch.move()));
+      }
+    }
+    return new MetalCheck(
+        scene.findings().sorted(), assumptions(contacts), rubbed, unknown(metal, moves));
+  }
+
+  private static Set<Integer> unknown(Metal metal, int moves) {
+    Set<Integer> lines = new HashSet<>();
+    for (int move = 0; move < moves; move++) {
+      if (metal.cuts().body(move).isEmpty()) {
+        lines.add(metal.cuts().tape().line(move));
+      }
+    }
+    return lines;
   }
 
   private static List<String> assumptions(Contacts contacts) {
@@ -116,7 +142,11 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
   }
 
   private boolean isToldByMetal(Finding other) {
-    if (ASKED.contains(other.code())) {
+    int line = other.place().line();
+    if (ASKED.contains(other.code()) && !unknown.contains(line)) {
+      return true;
+    }
+    if (other.code() == Code.TH17 && rubbed.contains(line)) {
       return true;
     }
     boolean here =
@@ -126,9 +156,8 @@ public record MetalCheck(List<Finding> findings, List<String> assumptions) {
   }
 
   private static boolean isSame(Finding metal, Finding other) {
-    boolean rubs = other.code() == Code.TH17 && metal.code() == Code.HZ16;
     boolean low = other.code() == Code.HZ02 && metal.code() == Code.HZ01;
-    return rubs || low || (SAME.contains(other.code()) && metal.code() == other.code());
+    return low || (SAME.contains(other.code()) && metal.code() == other.code());
   }
 
   /** Those of some findings that are about touching metal or a clamp. */

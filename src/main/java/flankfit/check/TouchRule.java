@@ -8,6 +8,7 @@ import flankfit.motion.ModalState.Spindle;
 import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
 import flankfit.setup.Tool;
+import flankfit.unit.Tolerance;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,7 @@ final class TouchRule {
   private final Scene scene;
   private final Tape tape;
   private final Contacts contacts;
+  private int rubbed = -1;
 
   TouchRule(Scene scene, Contacts contacts) {
     this.scene = scene;
@@ -59,7 +61,10 @@ final class TouchRule {
     Map<Kind, Run> open = new LinkedHashMap<>();
     for (Contact contact : all) {
       Optional<Code> code = code(contact, plunges);
-      if (code.isEmpty()) {
+      if (code.isPresent() && code.get() == Code.HZ16) {
+        rubbed = contact.move();
+      }
+      if (code.isEmpty() || isLeft(contact)) {
         continue;
       }
       int tool = tape.state(contact.move()).tool();
@@ -76,6 +81,21 @@ final class TouchRule {
       }
     }
     new ArrayList<>(open.keySet()).forEach(kind -> tell(kind, open.get(kind)));
+  }
+
+  /**
+   * Whether a cutting part meets on its way straight out what its own shank has just been through:
+   * that is told of the shank.
+   */
+  private boolean isLeft(Contact contact) {
+    int move = contact.move();
+    return contact.part() == Contact.Part.CUTTER
+        && contact.keepOut().isEmpty()
+        && rubbed >= 0
+        && scene.climb(move) > 0
+        && scene.inPlane(move) <= Tolerance.MODEL.value()
+        && tape.state(rubbed).tool() == tape.state(move).tool()
+        && goesOn(rubbed, move);
   }
 
   private boolean goesOn(int last, int move) {

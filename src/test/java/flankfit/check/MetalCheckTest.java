@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import flankfit.control.Interpretation;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
+import flankfit.finding.Place;
 import flankfit.finding.Severity;
 import flankfit.metal.Metal;
 import flankfit.metal.MetalOptions;
@@ -210,5 +211,27 @@ class MetalCheckTest {
     Finding one = only(findings(program, sheet), Code.HZ07);
     // radius 7 + 3 in a bore of 9.25, less what is told not to be sure
     assertThat(one.what()).containsPattern("leaves at rapid (at least )?0\\.7[0-5][0-9]* mm into metal");
+  }
+
+  @Test
+  void what_rules_without_metal_tell_of_the_same_stands_back() throws Exception {
+    String sheet =
+        STOCK
+            + tool("end mill", 10, "flute-length = 6.0\nshank = { diameter = 12.0, length = 40.0 }")
+            + H1;
+    Checked checked = Checked.of(at(20, 20, "G1 Z-10. F100.\nX40.\nG0 Z50."), sheet);
+    SetupSheet setup = SetupReader.read("sheet.toml", sheet).sheet().orElseThrow();
+    Metal metal =
+        Metal.of(
+            checked.done().tape(), setup, MetalOptions.usual().withCell(2), MetalProgress.NONE);
+    MetalCheck check =
+        MetalCheck.of(checked.done(), setup, metal, checked.done().tape().size());
+    assertThat(check.rubbed()).contains(6, 7);
+    Finding neck = Finding.of(Code.TH17, new Place("p.nc", 7, 0, 0), "the mill's shank", "", "");
+    Finding other = Finding.of(Code.TH17, new Place("p.nc", 9, 0, 0), "the mill's shank", "", "");
+    List<Finding> all = check.with(List.of(neck, other));
+    assertThat(all).contains(other).doesNotContain(neck);
+    // What its own shank went through is no second fault of the way out.
+    assertThat(all).extracting(Finding::code).containsExactlyInAnyOrder(Code.HZ16, Code.TH17);
   }
 }
