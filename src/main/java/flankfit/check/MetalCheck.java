@@ -29,8 +29,7 @@ public record MetalCheck(
   private static final Set<Code> ASKED = EnumSet.of(Code.HZ01, Code.HZ08);
 
   /** Codes that stand back where the metal tells of the same. */
-  private static final Set<Code> SAME =
-      EnumSet.of(Code.HZ01, Code.HZ04, Code.HZ05, Code.HZ07);
+  private static final Set<Code> SAME = EnumSet.of(Code.HZ01, Code.HZ04, Code.HZ05, Code.HZ07);
 
   /** Codes that are about touching metal or a clamp. */
   private static final Set<Code> TOUCHING =
@@ -149,8 +148,7 @@ public record MetalCheck(
     if (other.code() == Code.TH17 && rubbed.contains(line)) {
       return true;
     }
-    boolean here =
-        findings.stream().anyMatch(f -> isHere(f, other) && isSame(f, other));
+    boolean here = findings.stream().anyMatch(f -> isHere(f, other) && isSame(f, other));
     return here
         || (other.code() == Code.HZ05 && findings.stream().anyMatch(f -> f.code() == Code.HZ05));
   }

@@ -54,13 +54,16 @@ final class ShallowRule {
 
   private void checkHole(Hole hole) {
     double wanted = Math.max(bottom, hole.depth().map(d -> hole.top() - d).orElse(bottom));
-    double metal = Descent.toMetal(left, tape.size(), hole.x(), hole.y(), hole.top() + 1, wanted + SLACK);
+    double metal =
+        Descent.toMetal(left, tape.size(), hole.x(), hole.y(), hole.top() + 1, wanted + SLACK);
     double aside = hole.diameter() / 2 * (1 - INSIDE);
     for (int i = 0; i < ROUND; i++) {
       double a = 2 * Math.PI * i / ROUND;
       double x = hole.x() + aside * Math.cos(a);
       double y = hole.y() + aside * Math.sin(a);
-      metal = Math.max(metal, Descent.toMetal(left, tape.size(), x, y, hole.top() - SLACK, wanted + SLACK));
+      metal =
+          Math.max(
+              metal, Descent.toMetal(left, tape.size(), x, y, hole.top() - SLACK, wanted + SLACK));
     }
     if (metal > wanted + SLACK) {
       tell(
@@ -85,7 +88,8 @@ final class ShallowRule {
       double a = 2 * Math.PI * i / ROUND;
       double x = hole.x() + aside * Math.cos(a);
       double y = hole.y() + aside * Math.sin(a);
-      deepest = Math.min(deepest, Descent.toAir(left, tape.size(), x, y, wanted - pitch, hole.top()));
+      deepest =
+          Math.min(deepest, Descent.toAir(left, tape.size(), x, y, wanted - pitch, hole.top()));
     }
     // A groove whose middle stands on the wanted depth is cut up to half a pitch about it.
     if (deepest > wanted + pitch / 2 + SLACK) {
@@ -130,8 +134,7 @@ final class ShallowRule {
   /** Whether a tool for threads has been in the hole. */
   private boolean isThreaded(Hole hole) {
     for (int move = 0; move < tape.size(); move++) {
-      boolean threads =
-          scene.tool(move).map(Tool::kind).filter(THREADERS::contains).isPresent();
+      boolean threads = scene.tool(move).map(Tool::kind).filter(THREADERS::contains).isPresent();
       double aside = Math.hypot(tape.toX(move) - hole.x(), tape.toY(move) - hole.y());
       if (threads && aside < hole.diameter() / 2 && tape.toZ(move) < hole.top()) {
         return true;

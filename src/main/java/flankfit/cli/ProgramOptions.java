@@ -203,7 +203,7 @@ final class ProgramOptions {
     String name = file.get().toString();
     String text = utf8(name, bytes(file.get(), "setup sheet"));
     StockFolder folder = new StockFolder(file.get());
-    SheetReading reading = SetupReader.read(name, text, folder);
+    SheetReading reading = SetupReader.readWithFiles(name, text, folder);
     Findings findings = new Findings();
     findings.addAll(reading.findings());
     return reading

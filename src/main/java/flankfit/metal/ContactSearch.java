@@ -198,10 +198,8 @@ final class ContactSearch {
   private int[] order(Node node) {
     double half = node.size / 2.0;
     Lattice lattice = skeleton.lattice();
-    body.depth(
-        lattice.x(node.x + half), lattice.y(node.y + half), lattice.z(node.z + half));
-    int first =
-        (body.alongX > 0 ? 1 : 0) + (body.alongY > 0 ? 2 : 0) + (body.alongZ > 0 ? 4 : 0);
+    body.depth(lattice.x(node.x + half), lattice.y(node.y + half), lattice.z(node.z + half));
+    int first = (body.alongX > 0 ? 1 : 0) + (body.alongY > 0 ? 2 : 0) + (body.alongZ > 0 ? 4 : 0);
     int[] order = new int[8];
     for (int i = 0; i < 8; i++) {
       order[i] = first ^ i;
@@ -333,8 +331,7 @@ final class ContactSearch {
     if (path.kind != ToolPath.Kind.ROUND) {
       return 0;
     }
-    double clear =
-        Math.hypot(clip.middle(0) - path.centreU, clip.middle(1) - path.centreV) - half;
+    double clear = Math.hypot(clip.middle(0) - path.centreU, clip.middle(1) - path.centreV) - half;
     // On the outer side of the path an arc's cut bulges outwards.
     double bent = clear >= path.widest() ? 0 : half * half / (2 * Math.max(clear, half / 4));
     return half > path.widest() / 4 ? Double.POSITIVE_INFINITY : bent;

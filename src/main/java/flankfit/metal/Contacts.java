@@ -169,9 +169,7 @@ public final class Contacts {
   }
 
   private static Contact.Part name(ToolBody body, int part) {
-    return part == 0
-        ? Contact.Part.CUTTER
-        : Contact.Part.named(body.above().get(part - 1).name());
+    return part == 0 ? Contact.Part.CUTTER : Contact.Part.named(body.above().get(part - 1).name());
   }
 
   /** The number of moves whose cuts count for a part. */
@@ -215,8 +213,7 @@ public final class Contacts {
     double below = part == 0 ? 0 : below(body, part);
     boolean stands = radius > below + 1e-9;
     // Where a flush part ends below is known no better than anything else in a sheet.
-    return new BodyPath.Cylinder(
-        piece, radius, stands ? low : low + LEAST, profile.top(), stands);
+    return new BodyPath.Cylinder(piece, radius, stands ? low : low + LEAST, profile.top(), stands);
   }
 
   /** Radius of what stands below a part (mm). */

@@ -49,8 +49,7 @@ final class RowsAlong {
     }
     BodyPath teeth = new BodyPath.Cylinder(piece, profile.widest(), low, high, true);
     return core > SAME
-        ? List.of(
-            teeth, new BodyPath.Cylinder(piece, core, profile.bottom(), profile.top(), true))
+        ? List.of(teeth, new BodyPath.Cylinder(piece, core, profile.bottom(), profile.top(), true))
         : List.of(teeth);
   }
 

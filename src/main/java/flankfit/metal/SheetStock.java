@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Block, cylinder, tube or mesh of a sheet, less the holes that are in it before the program starts. Each
- * hole is a body of revolution about its axis.
+ * Block, cylinder, tube or mesh of a sheet, less the holes that are in it before the program
+ * starts. Each hole is a body of revolution about its axis.
  */
 final class SheetStock implements StockBody {
   private static final double CELLS_A_BOX = 48;

@@ -55,8 +55,7 @@ final class BodyReader {
         : Optional.empty();
   }
 
-  private static Optional<Stock> mesh(
-      SheetTable table, Optional<Point> zero, StockFiles files) {
+  private static Optional<Stock> mesh(SheetTable table, Optional<Point> zero, StockFiles files) {
     Optional<SheetItem> item = table.needed("file");
     Optional<String> name = item.flatMap(SheetItem::fileName);
     if (name.isEmpty() || zero.isEmpty()) {

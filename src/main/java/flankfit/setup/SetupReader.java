@@ -40,7 +40,7 @@ public final class SetupReader {
    * @param text the whole text
    */
   public static SheetReading read(String fileName, String text) {
-    return read(fileName, text, StockFiles.NONE);
+    return readWithFiles(fileName, text, StockFiles.NONE);
   }
 
   /**
@@ -48,7 +48,7 @@ public final class SetupReader {
    *
    * @param files looks at them
    */
-  public static SheetReading read(String fileName, String text, StockFiles files) {
+  public static SheetReading readWithFiles(String fileName, String text, StockFiles files) {
     return new SetupReader(fileName, Designations::parse, files).read(text);
   }
 
@@ -143,7 +143,7 @@ public final class SetupReader {
         top.table("control", ControlReader.keys())
             .map(ControlReader::read)
             .orElseGet(ControlSwitches::defaults);
-    Optional<Stock> stock = 
+    Optional<Stock> stock =
         top.table("stock", BodyReader.stockKeys()).flatMap(t -> BodyReader.stock(t, files));
     List<KeepOut> keepOuts =
         top.tables("keep-out", BodyReader.keepOutKeys()).stream()

@@ -61,8 +61,7 @@ class MetalCheckTest {
 
   @Test
   void rapid_into_metal_is_told_once_by_the_metal_with_its_depth() throws Exception {
-    Finding one =
-        only(findings(at(10, 20, "G1 Z-5. F100.\nG0 X40.\nZ50."), MILL), Code.HZ01);
+    Finding one = only(findings(at(10, 20, "G1 Z-5. F100.\nG0 X40.\nZ50."), MILL), Code.HZ01);
     assertThat(one.place().line()).isEqualTo(7);
     assertThat(one.what()).contains("rapid of tool 1", "5 mm into metal");
     assertThat(one.why()).contains("tip at X10.02");
@@ -91,7 +90,8 @@ class MetalCheckTest {
     String sheet =
         STOCK
             + "[[keep-out]]\nname = \"clamp\"\nmin = [0.0, 0.0, 0.0]\nmax = [15.0, 40.0, 25.0]\n"
-            + tool("end mill", 10, "flute-length = 20.0\nholder = { diameter = 40.0, length = 50.0 }")
+            + tool(
+                "end mill", 10, "flute-length = 20.0\nholder = { diameter = 40.0, length = 50.0 }")
             + H1;
     Finding one = only(findings(at(30, 20, "G1 Z-2. F100.\nG0 Z50."), sheet), Code.HZ17);
     // the holder's side is at X10, its face at Z18: 5 into the side, 7 from the face
@@ -103,8 +103,7 @@ class MetalCheckTest {
     Finding off =
         only(findings(at(-10, 20, "G1 Z-2. F100. M5\nM5\nX20.\nG0 Z50."), MILL), Code.HZ04);
     assertThat(off.what()).contains("2 mm into metal");
-    Finding back =
-        only(findings(at(-10, 20, "M4\nG1 Z-2. F100.\nX20.\nG0 Z50."), MILL), Code.HZ05);
+    Finding back = only(findings(at(-10, 20, "M4\nG1 Z-2. F100.\nX20.\nG0 Z50."), MILL), Code.HZ05);
     assertThat(back.what()).contains("2 mm into metal");
     assertThat(back.place().line()).isEqualTo(8);
   }
@@ -157,7 +156,9 @@ class MetalCheckTest {
   void stock_that_does_not_hold_a_hole_or_the_zero_is_told() throws Exception {
     String beside = "[[hole]]\nname = \"port\"\nat = [70.0, 20.0]\ntop = 0.0\ndiameter = 8.0\n";
     Finding out =
-        only(findings(at(10, 20, "G1 Z-5. F100.\nG0 Z50."), MILL + beside + "depth = 5.0\n"), Code.HZ19);
+        only(
+            findings(at(10, 20, "G1 Z-5. F100.\nG0 Z50."), MILL + beside + "depth = 5.0\n"),
+            Code.HZ19);
     assertThat(out.what()).contains("10 mm beside the stock");
     String low = beside.replace("70.0", "30.0") + "depth = 25.0\n";
     Finding deep = only(findings(at(10, 20, "G1 Z-5. F100.\nG0 Z50."), MILL + low), Code.HZ19);
@@ -171,8 +172,7 @@ class MetalCheckTest {
   void program_that_cuts_nothing_is_told() throws Exception {
     Finding air = only(findings(at(10, 20, "G1 Z0.5 F100.\nX40.\nG0 Z50."), MILL), Code.HZ21);
     assertThat(air.why()).contains("no spinning tool");
-    Finding unknown =
-        only(findings(at(10, 20, "G1 Z-5. F100.\nG0 Z50."), STOCK + H1), Code.HZ21);
+    Finding unknown = only(findings(at(10, 20, "G1 Z-5. F100.\nG0 Z50."), STOCK + H1), Code.HZ21);
     assertThat(unknown.fix()).contains("describe the tools");
   }
 
@@ -210,7 +210,8 @@ class MetalCheckTest {
             + "G0 X0 Y0\nG43 H4 Z5.\nG1 Z-17. F1000.\nG1 X3. F90.\nG3 I-3. Z-15.5\nG0 Z50.\nM30\n";
     Finding one = only(findings(program, sheet), Code.HZ07);
     // radius 7 + 3 in a bore of 9.25, less what is told not to be sure
-    assertThat(one.what()).containsPattern("leaves at rapid (at least )?0\\.7[0-5][0-9]* mm into metal");
+    assertThat(one.what())
+        .containsPattern("leaves at rapid (at least )?0\\.7[0-5][0-9]* mm into metal");
   }
 
   @Test
@@ -224,8 +225,7 @@ class MetalCheckTest {
     Metal metal =
         Metal.of(
             checked.done().tape(), setup, MetalOptions.usual().withCell(2), MetalProgress.NONE);
-    MetalCheck check =
-        MetalCheck.of(checked.done(), setup, metal, checked.done().tape().size());
+    MetalCheck check = MetalCheck.of(checked.done(), setup, metal, checked.done().tape().size());
     assertThat(check.rubbed()).contains(6, 7);
     Finding neck = Finding.of(Code.TH17, new Place("p.nc", 7, 0, 0), "the mill's shank", "", "");
     Finding other = Finding.of(Code.TH17, new Place("p.nc", 9, 0, 0), "the mill's shank", "", "");

@@ -40,8 +40,7 @@ class StockFolderTest {
 
   private void refused(String name, String what) {
     StockFolder files = new StockFolder(folder.resolve("part.setup.toml"));
-    StockFileException e =
-        catchThrowableOfType(() -> files.size(name), StockFileException.class);
+    StockFileException e = catchThrowableOfType(() -> files.size(name), StockFileException.class);
     assertThat(e.what()).contains(name, what);
     assertThat(e.why()).isNotBlank();
     assertThat(e.fix()).isNotBlank();

@@ -189,7 +189,11 @@ class ContactsProperties {
   }
 
   private static void check(Program program, Contact contact, int seed) {
-    Part part = Part.of(program.tool).stream().filter(p -> p.name() == contact.part()).findFirst().orElseThrow();
+    Part part =
+        Part.of(program.tool).stream()
+            .filter(p -> p.name() == contact.part())
+            .findFirst()
+            .orElseThrow();
     double[] p = {contact.place().x(), contact.place().y(), contact.place().z()};
     double[] tip = program.moves.get(contact.move()).at(contact.deepestAt());
     String told = "seed " + seed + ": " + contact;

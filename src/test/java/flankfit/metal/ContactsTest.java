@@ -152,8 +152,7 @@ class ContactsTest {
 
   @Test
   void clamp_is_touched_by_whatever_part_comes() {
-    KeepOut clamp =
-        new KeepOut("clamp", new Extents(new Point(20, -20, 0), new Point(30, 20, 15)));
+    KeepOut clamp = new KeepOut("clamp", new Extents(new Point(20, -20, 0), new Point(30, 20, 15)));
     Job job = block().take(endMill(10, 12, 10, 40)).rapid(-40, 0, -30).line(3, 0, -30);
     // the holder's lower face is at 12 + 30 - 30, its side reaches to X23: 3 into 3 of height
     List<Contact> found =

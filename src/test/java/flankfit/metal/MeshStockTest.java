@@ -28,9 +28,16 @@ class MeshStockTest {
     int[][] faces = {{0, 1, 2}, {0, 2, 3}, {0, 3, 4}, {0, 4, 5}};
     StringBuilder text = new StringBuilder("solid angle\n");
     for (int[] face : faces) {
-      facet(text, p(outline, face[0], 0), p(outline, face[1], 0), p(outline, face[2], 0), dx, dy, dz);
       facet(
-          text, p(outline, face[0], 30), p(outline, face[2], 30), p(outline, face[1], 30), dx, dy, dz);
+          text, p(outline, face[0], 0), p(outline, face[1], 0), p(outline, face[2], 0), dx, dy, dz);
+      facet(
+          text,
+          p(outline, face[0], 30),
+          p(outline, face[2], 30),
+          p(outline, face[1], 30),
+          dx,
+          dy,
+          dz);
     }
     for (int i = 0; i < 6; i++) {
       int j = (i + 1) % 6;

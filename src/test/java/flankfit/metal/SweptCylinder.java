@@ -38,9 +38,7 @@ final class SweptCylinder {
   double[] at(double t) {
     double z = from[2] + t * (to[2] - from[2]);
     if (!turns) {
-      return new double[] {
-        from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1]), z
-      };
+      return new double[] {from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1]), z};
     }
     double a = start + t * sweep;
     return new double[] {centreX + radius * Math.cos(a), centreY + radius * Math.sin(a), z};

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
+import flankfit.finding.Severity;
 import flankfit.motion.Extents;
 import flankfit.motion.Point;
-import flankfit.finding.Severity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -206,13 +206,8 @@ class SetupErrorsTest {
     assertThat(both).extracting(Finding::code).contains(Code.SH05);
     StockFiles files = name -> new Point(60, 40, 30);
     Stock stock =
-        SetupReader.read("s.toml", sheet, files)
-            .sheet()
-            .orElseThrow()
-            .stock()
-            .orElseThrow();
-    assertThat(stock.box())
-        .isEqualTo(new Extents(new Point(-10, -20, -30), new Point(50, 20, 0)));
+        SetupReader.readWithFiles("s.toml", sheet, files).sheet().orElseThrow().stock().orElseThrow();
+    assertThat(stock.box()).isEqualTo(new Extents(new Point(-10, -20, -30), new Point(50, 20, 0)));
     assertThat(stock.file()).contains("a.stl");
   }
 
