@@ -1,9 +1,7 @@
 package flankfit.metal;
 
 import flankfit.motion.Extents;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The deepest metal in a part of a tool on its way, at one moment. Cubes of the octree are halved
@@ -31,10 +29,6 @@ final class ContactSearch {
   private static final double[] PASSED_OVER_SHARE = {0.1, 0.01, 0};
 
   private static final int HALVINGS = 32;
-  private static final int MOST_CUTS = 4096;
-
-  /** Rounding that a corner in a cut's own surface may suffer (mm). */
-  private static final double ROUNDING = 1e-7;
 
   private static final int[] NO_MOVES = {};
 
@@ -43,7 +37,7 @@ final class ContactSearch {
   private final Skeleton skeleton;
   private final StockBody stock;
   private final Clip clip = new Clip();
-  private final Map<Integer, SweptCut> loaded = new HashMap<>();
+  private final LoadedCuts loaded;
   private final MoveList around = new MoveList();
   private StockBody ground;
   private BodyPath body;
@@ -66,6 +60,7 @@ final class ContactSearch {
 
   ContactSearch(Metal metal) {
     cuts = metal.cuts();
+    loaded = new LoadedCuts(cuts);
     tree = metal.piece().tree();
     skeleton = metal.skeleton();
     stock = metal.stock();
@@ -126,9 +121,7 @@ final class ContactSearch {
     bound = Double.POSITIVE_INFINITY;
     anyWillDo = any;
     inMetal = metal;
-    if (loaded.size() > MOST_CUTS) {
-      loaded.clear();
-    }
+    loaded.begin();
   }
 
   private boolean isFound() {
@@ -223,14 +216,14 @@ final class ContactSearch {
     int kept = 0;
     double step = Double.NaN;
     for (int i = 0; i < count; i++) {
-      SweptCut cut = cut(moves[i]);
-      double away = cut.within(mx, my, mz, half + ROUNDING);
-      if (away < half + ROUNDING) {
-        if (away <= ROUNDING && isAllIn(moves[i], cut, half)) {
+      SweptCut cut = loaded.cut(moves[i]);
+      double away = cut.within(mx, my, mz, half + LoadedCuts.ROUNDING);
+      if (away < half + LoadedCuts.ROUNDING) {
+        if (away <= LoadedCuts.ROUNDING && loaded.covers(moves[i], clip, half)) {
           return;
         }
         near[kept++] = moves[i];
-        boxes += isConvex(moves[i]) ? 0 : ROWS;
+        boxes += loaded.isConvex(moves[i]) ? 0 : ROWS;
         step = face(moves[i], cut, step);
       }
     }
@@ -297,71 +290,13 @@ final class ContactSearch {
     return true;
   }
 
-  /** Whether one cut holds all that is left of the box: its corners, when the cut is convex. */
-  private boolean isAllIn(int move, SweptCut cut, double half) {
-    ToolPath path = cut.path();
-    double sag = sag(path, half);
-    if (!isConvex(move) || path.kind == ToolPath.Kind.TILTED || sag > half) {
-      return cut.coversBall(clip.middle(0), clip.middle(1), clip.middle(2), half);
-    }
-    for (int i = 0; i < clip.count; i++) {
-      double px = clip.corners[3 * i];
-      double py = clip.corners[3 * i + 1];
-      double pz = clip.corners[3 * i + 2];
-      if (!holds(cut, px, py, pz)) {
-        return false;
-      }
-      if (sag > 0) {
-        double inwards = sag / Math.max(sag, Math.hypot(px - path.centreU, py - path.centreV));
-        double qx = px - inwards * (px - path.centreU);
-        double qy = py - inwards * (py - path.centreV);
-        if (!holds(cut, qx, qy, pz)) {
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  /**
-   * How far the cut of an arc may bend in between the corners of the box (mm), towards the arc's
-   * centre; above the box's size when the box is too large to say.
-   */
-  private double sag(ToolPath path, double half) {
-    if (path.kind != ToolPath.Kind.ROUND) {
-      return 0;
-    }
-    double clear = Math.hypot(clip.middle(0) - path.centreU, clip.middle(1) - path.centreV) - half;
-    // On the outer side of the path an arc's cut bulges outwards.
-    double bent = clear >= path.widest() ? 0 : half * half / (2 * Math.max(clear, half / 4));
-    return half > path.widest() / 4 ? Double.POSITIVE_INFINITY : bent;
-  }
-
-  private static boolean holds(SweptCut cut, double px, double py, double pz) {
-    return cut.holds(px, py, pz) || cut.within(px, py, pz, ROUNDING) < ROUNDING;
-  }
-
-  private boolean isConvex(int move) {
-    return cuts.body(move).orElseThrow().isConvex();
-  }
-
-  private SweptCut cut(int move) {
-    SweptCut cut = loaded.get(move);
-    if (cut == null) {
-      cut = new SweptCut();
-      cuts.load(move, cut);
-      loaded.put(move, cut);
-    }
-    return cut;
-  }
-
   private void offer(double px, double py, double pz, int[] near, int count) {
     double depth = body.depth(px, py, pz);
     if (depth <= wanted() || ground.distance(px, py, pz) > 0) {
       return;
     }
     for (int i = 0; i < count; i++) {
-      if (cut(near[i]).holds(px, py, pz)) {
+      if (loaded.cut(near[i]).holds(px, py, pz)) {
         return;
       }
     }
@@ -418,7 +353,7 @@ final class ContactSearch {
       around.clear();
       tree.collect(px, py, pz, 0, moment, around);
       for (int i = 0; i < around.size(); i++) {
-        if (cut(around.get(i)).holds(px, py, pz)) {
+        if (loaded.cut(around.get(i)).holds(px, py, pz)) {
           return false;
         }
       }

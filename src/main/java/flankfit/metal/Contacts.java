@@ -208,12 +208,12 @@ public final class Contacts {
     double low = profile.bottom();
     double radius = profile.widest();
     if (part == 0 && !body.isCylinder()) {
-      return new BodyPath.Cutter(piece, profile, body.isConvex());
+      return new CutterPath(piece, profile, body.isConvex());
     }
     double below = part == 0 ? 0 : below(body, part);
     boolean stands = radius > below + 1e-9;
     // Where a flush part ends below is known no better than anything else in a sheet.
-    return new BodyPath.Cylinder(piece, radius, stands ? low : low + LEAST, profile.top(), stands);
+    return new CylinderPath(piece, radius, stands ? low : low + LEAST, profile.top(), stands);
   }
 
   /** Radius of what stands below a part (mm). */

@@ -47,9 +47,9 @@ final class RowsAlong {
       core = Math.min(core, profile.radiusOf(b, profile.high(b)));
       high = reaches(profile, b) ? crestEnd(profile, b) : high;
     }
-    BodyPath teeth = new BodyPath.Cylinder(piece, profile.widest(), low, high, true);
+    BodyPath teeth = new CylinderPath(piece, profile.widest(), low, high, true);
     return core > SAME
-        ? List.of(teeth, new BodyPath.Cylinder(piece, core, profile.bottom(), profile.top(), true))
+        ? List.of(teeth, new CylinderPath(piece, core, profile.bottom(), profile.top(), true))
         : List.of(teeth);
   }
 

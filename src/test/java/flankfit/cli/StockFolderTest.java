@@ -40,7 +40,7 @@ class StockFolderTest {
 
   private void refused(String name, String what) {
     StockFolder files = new StockFolder(folder.resolve("part.setup.toml"));
-    StockFileException e = catchThrowableOfType(() -> files.size(name), StockFileException.class);
+    StockFileException e = catchThrowableOfType(StockFileException.class, () -> files.size(name));
     assertThat(e.what()).contains(name, what);
     assertThat(e.why()).isNotBlank();
     assertThat(e.fix()).isNotBlank();
@@ -87,7 +87,7 @@ class StockFolderTest {
     Path program = write("part.nc", "G21\nM30\n");
     RequestException e =
         catchThrowableOfType(
-            () -> ProgramOptions.of(program, Optional.empty()).run(), RequestException.class);
+            RequestException.class, () -> ProgramOptions.of(program, Optional.empty()).run());
     assertThat(e.findings()).hasSize(1);
     assertThat(e.findings().get(0).code().name()).isEqualTo("SH09");
     assertThat(e.findings().get(0).place().line()).isEqualTo(3);

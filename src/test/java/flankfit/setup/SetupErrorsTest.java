@@ -206,7 +206,11 @@ class SetupErrorsTest {
     assertThat(both).extracting(Finding::code).contains(Code.SH05);
     StockFiles files = name -> new Point(60, 40, 30);
     Stock stock =
-        SetupReader.readWithFiles("s.toml", sheet, files).sheet().orElseThrow().stock().orElseThrow();
+        SetupReader.readWithFiles("s.toml", sheet, files)
+            .sheet()
+            .orElseThrow()
+            .stock()
+            .orElseThrow();
     assertThat(stock.box()).isEqualTo(new Extents(new Point(-10, -20, -30), new Point(50, 20, 0)));
     assertThat(stock.file()).contains("a.stl");
   }
