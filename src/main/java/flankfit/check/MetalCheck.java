@@ -93,7 +93,7 @@ public record MetalCheck(
     told.add(
         "touches below "
             + Contacts.LEAST
-            + " mm are not told; tools turn without runout, and rapids run straight");
+            + " mm are not told; tools turn without runout, and stock and clamps have their sizes");
     if (contacts.isOrderAssumed()) {
       told.add("on arcs in other planes than XY the cutting part has passed before neck and shank");
     }

@@ -100,7 +100,9 @@ class MetalCommandTest {
     for (int i = 0; i < 8; i++) {
       all[i] = 60 * (i & 1) + " " + 40 * (i >> 1 & 1) + " " + 20 * (i >> 2);
     }
-    int[][] sides = {{0, 2, 3, 1}, {4, 5, 7, 6}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 4, 6, 2}, {1, 3, 7, 5}};
+    int[][] sides = {
+      {0, 2, 3, 1}, {4, 5, 7, 6}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 4, 6, 2}, {1, 3, 7, 5}
+    };
     for (int[] s : sides) {
       for (int[] f : new int[][] {{s[0], s[1], s[2]}, {s[0], s[2], s[3]}}) {
         block.append("facet normal 0 0 0\nouter loop\n");

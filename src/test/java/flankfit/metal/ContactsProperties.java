@@ -165,7 +165,7 @@ class ContactsProperties {
   void touches_are_witnessed_and_none_is_missed() {
     int touches = 0;
     int samples = 0;
-    for (int seed = 0; seed < 24; seed++) {
+    for (int seed = 0; seed < 12; seed++) {
       Program program = new Program(seed, false, false);
       Cuts cuts = program.job.metal(4).cuts();
       List<Contact> found = program.contacts();
@@ -184,8 +184,8 @@ class ContactsProperties {
         }
       }
     }
-    assertThat(touches).isGreaterThan(150);
-    assertThat(samples).isGreaterThan(1000);
+    assertThat(touches).isGreaterThan(80);
+    assertThat(samples).isGreaterThan(500);
   }
 
   private static void check(Program program, Contact contact, int seed) {
@@ -229,7 +229,7 @@ class ContactsProperties {
 
   @Test
   void turning_and_mirroring_leave_depths_alike() {
-    for (int seed = 0; seed < 5; seed++) {
+    for (int seed = 0; seed < 4; seed++) {
       List<Contact> plain = new Program(seed, false, false).contacts();
       List<Contact> other = new Program(seed, seed % 2 == 0, seed % 3 > 0).contacts();
       assertThat(other).hasSameSizeAs(plain);
