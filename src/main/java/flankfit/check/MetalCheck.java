@@ -21,7 +21,8 @@ import java.util.Set;
  * @param findings findings of the metal alone, by place
  * @param assumptions what was assumed, a sentence each
  * @param rubbed lines of the program in which neck, shank or holder touch metal
- * @param unknown lines of the program on which a tool moves whose form is not known
+ * @param unknown lines of the program with moves that were not looked at, or with a tool whose form
+ *     is not known
  */
 public record MetalCheck(
     List<Finding> findings, List<String> assumptions, Set<Integer> rubbed, Set<Integer> unknown) {
@@ -80,8 +81,8 @@ public record MetalCheck(
 
   private static Set<Integer> unknown(Metal metal, int moves) {
     Set<Integer> lines = new HashSet<>();
-    for (int move = 0; move < moves; move++) {
-      if (metal.cuts().body(move).isEmpty()) {
+    for (int move = 0; move < metal.cuts().tape().size(); move++) {
+      if (move >= moves || metal.cuts().body(move).isEmpty()) {
         lines.add(metal.cuts().tape().line(move));
       }
     }

@@ -184,11 +184,7 @@ class MetalCheckTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "filter-housing-m20",
-        "hub-axle-m16-left"
-      })
+  @ValueSource(strings = {"filter-housing-m20", "hub-axle-m16-left"})
   void metal_is_silent_where_the_motion_is_safe(String name) throws Exception {
     List<Finding> all =
         findings(

@@ -132,8 +132,17 @@ class MetalCommandTest {
     Path program =
         Files.writeString(
             folder.resolve("slot.nc"),
-            "G21 G90 G17 G54\nT1 M6\nS3000 M3\nG0 X-10. Y20.\nG43 H1 Z2.\nG1 Z-10. F500.\n"
-                + "X70. F300.\nG0 Z50.\nM30\n");
+            """
+            G21 G90 G17 G54
+            T1 M6
+            S3000 M3
+            G0 X-10. Y20.
+            G43 H1 Z2.
+            G1 Z-10. F500.
+            X70. F300.
+            G0 Z50.
+            M30
+            """);
     FlankfitProcess run =
         FlankfitProcess.run("metal", program.toString(), "--cell", "1", "--format", "json");
     assertThat(run.status()).as(run.err()).isEqualTo(1);
