@@ -43,6 +43,8 @@ class ArchitectureTest {
     MAY_USE.put(
         "check",
         List.of(
+            "metal",
+            "solid",
             "gauge",
             "control",
             "sweep",

@@ -6,6 +6,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaFieldAccess;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import flankfit.check.MetalCheck;
 import flankfit.check.ProgramCheck;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
@@ -17,6 +18,10 @@ import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadGauging;
+import flankfit.metal.Metal;
+import flankfit.metal.MetalOptions;
+import flankfit.metal.MetalProgress;
+import flankfit.metal.TooFineException;
 import flankfit.nc.SourceText;
 import flankfit.odds.Observation;
 import flankfit.odds.OddsAnswers;
@@ -153,11 +158,24 @@ class FindingCodesTest {
           Interpreter.interpret(SourceText.of("page.nc", shown.programBytes()), sheet);
       findings.addAll(done.findings());
       findings.addAll(ProgramCheck.findings(done, sheet));
+      if (sheet.stock().isPresent()) {
+        findings.addAll(ofMetal(done, sheet));
+      }
       if (isAboutThreads(sheet)) {
         findings.addAll(gauged(shown, done, sheet));
       }
     }
     return findings;
+  }
+
+  private static List<Finding> ofMetal(Interpretation done, SetupSheet sheet) {
+    MetalOptions coarse = MetalOptions.usual().withCell(2);
+    try {
+      Metal metal = Metal.of(done.tape(), sheet, coarse, MetalProgress.NONE);
+      return MetalCheck.of(done, sheet, metal, done.tape().size()).findings();
+    } catch (TooFineException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private static List<Finding> gauged(CodePage.Case shown, Interpretation done, SetupSheet sheet) {

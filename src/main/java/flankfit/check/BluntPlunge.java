@@ -13,7 +13,7 @@ import java.util.Set;
  * and bull-nose mills nobody has said whether they do, so they are left alone.
  */
 final class BluntPlunge implements Rule {
-  private static final Set<Tool.Kind> BLUNT =
+  static final Set<Tool.Kind> BLUNT =
       EnumSet.of(
           Tool.Kind.FACE_MILL,
           Tool.Kind.THREAD_MILL,

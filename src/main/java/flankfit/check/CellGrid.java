@@ -77,6 +77,8 @@ final class CellGrid {
       boolean lacks =
           switch (body.shape()) {
             case BLOCK -> false;
+            // What a mesh fills of its box is not known here: nothing counts as certain.
+            case MESH -> true;
             case CYLINDER -> distance + halfDiagonal() > outside;
             case TUBE ->
                 distance + halfDiagonal() > outside || distance - halfDiagonal() < body.bore() / 2;

@@ -145,6 +145,14 @@ final class Scene {
     return collision == move;
   }
 
+  String file() {
+    return file;
+  }
+
+  void report(Code code, Place place, String what, String why, String fix) {
+    findings.add(code, place, what, why, fix);
+  }
+
   void report(Code code, int move, String what, String why, String fix) {
     report(code, code.severity(), move, what, why, fix);
   }

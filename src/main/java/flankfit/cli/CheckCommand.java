@@ -54,6 +54,14 @@ final class CheckCommand implements Callable<Integer> {
   private Optional<Path> setup = Optional.empty();
 
   @Option(
+      names = "--metal",
+      description = {
+        "also cuts the metal of programs whose sheet states the stock, and tells what touches it"
+            + " that should not; takes longer"
+      })
+  private boolean metal;
+
+  @Option(
       names = "--explain",
       paramLabel = "CODE",
       description =
@@ -110,7 +118,7 @@ final class CheckCommand implements Callable<Integer> {
     try (ProgressLine progress = new ProgressLine("checking", terminal)) {
       checked =
           CheckRuns.of(
-              programs, file -> policies.on(CheckedProgram.of(file, setup)), progress);
+              programs, file -> policies.on(CheckedProgram.of(file, setup, metal)), progress);
     }
     output.write(checked, policies.unused(checked), terminal);
     return status(checked);

@@ -82,10 +82,18 @@ record CheckedProgram(
    *
    * @param file the program
    * @param setup setup sheet; when empty, the one beside the program if there is one
+   * @param metal whether the metal is asked, too, where the sheet states the stock
    */
-  static CheckedProgram of(Path file, Optional<Path> setup) {
+  static CheckedProgram of(Path file, Optional<Path> setup, boolean metal) {
     try {
-      return of(ProgramOptions.of(file, setup).runUntried());
+      ProgramOptions.Job job = ProgramOptions.of(file, setup).runUntried();
+      CheckedProgram checked = of(job);
+      return metal && job.sheet().stock().isPresent()
+          ? of(
+              job.interpretation(),
+              checked.verdicts(),
+              MetalAnswer.touches(job).with(checked.findings()))
+          : checked;
     } catch (RequestException wrong) {
       Findings all = new Findings();
       all.addAll(wrong.findings());

@@ -1,10 +1,15 @@
 package flankfit.cli;
 
-import flankfit.finding.Code;
+import flankfit.check.MetalCheck;
 import flankfit.finding.Finding;
 import flankfit.metal.Balance;
 import flankfit.metal.Metal;
+import flankfit.metal.MetalOptions;
+import flankfit.metal.MetalProgress;
 import flankfit.metal.Removed;
+import flankfit.metal.TooFineException;
+import flankfit.motion.Extents;
+import flankfit.motion.Tape;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,8 +37,8 @@ record MetalAnswer(
     List<Finding> collisions,
     List<Finding> findings,
     List<String> assumptions) {
-  /** Rules that tell of touching. */
-  private static final Set<Code> TOUCHING = Set.of(Code.HZ01, Code.HZ07, Code.HZ09);
+  /** Cells along the stock's diagonal where only touches are asked. */
+  private static final double CELLS = 100;
 
   MetalAnswer {
     collisions = List.copyOf(collisions);
@@ -50,19 +55,31 @@ record MetalAnswer(
     }
     Set<String> assumptions = new LinkedHashSet<>(job.interpretation().assumptions());
     assumptions.addAll(metal.assumptions());
-    assumptions.add(
-        "neck, shank and holder are not tried against the metal; what is told of touching comes of"
-            + " the rules on rapids, clamps and depths");
-    List<Finding> findings = job.interpretation().findings();
+    MetalCheck check = MetalCheck.of(job.interpretation(), job.sheet(), metal, moves);
+    assumptions.addAll(check.assumptions());
+    List<Finding> findings = check.with(job.interpretation().findings());
     return new MetalAnswer(
         metal,
         moves,
         balance.stock(),
         balance.left(),
         byTool,
-        findings.stream().filter(f -> TOUCHING.contains(f.code())).toList(),
+        MetalCheck.touching(findings),
         findings,
         List.copyOf(assumptions));
+  }
+
+  /** What the metal says of touches, without volumes: its cells may be coarse. */
+  static MetalCheck touches(ProgramOptions.Job job) {
+    Extents box = job.sheet().stock().orElseThrow().box();
+    Tape tape = job.interpretation().tape();
+    MetalOptions options = MetalOptions.usual().withCell(box.diagonal() / CELLS);
+    try {
+      Metal metal = Metal.of(tape, job.sheet(), job.mesh(), options, MetalProgress.NONE);
+      return MetalCheck.of(job.interpretation(), job.sheet(), metal, tape.size());
+    } catch (TooFineException e) {
+      throw new IllegalStateException("so few cells always fit", e);
+    }
   }
 
   /** Volume taken away by all tools (mm³). */

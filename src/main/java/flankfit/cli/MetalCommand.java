@@ -174,7 +174,7 @@ final class MetalCommand implements Callable<Integer> {
     }
     int moves = to.isPresent() ? movesTo(tape, to.get()) : tape.size();
     try (ProgressLine progress = new ProgressLine("cutting", terminal)) {
-      Metal metal = Metal.of(tape, sheet, options, progress);
+      Metal metal = Metal.of(tape, sheet, job.mesh(), options, progress);
       return MetalAnswer.of(metal, job, moves);
     } catch (TooFineException e) {
       throw RequestException.wrong(

@@ -19,6 +19,8 @@ import flankfit.setup.Offsets;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.SheetReading;
+import flankfit.setup.Stock;
+import flankfit.solid.MeshBody;
 import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import java.io.IOException;
@@ -97,7 +99,8 @@ final class ProgramOptions {
     Texts texts = read();
     SetupSheet sheet = change.apply(texts.sheet());
     Interpretation done = Interpreter.interpret(texts.text(), sheet, texts.subprograms());
-    return new Job(texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet));
+    return new Job(
+        texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet), texts.mesh());
   }
 
   /**
@@ -109,7 +112,8 @@ final class ProgramOptions {
     Texts texts = read();
     SetupSheet sheet = texts.sheet();
     Interpretation done = Interpreter.interpretUntried(texts.text(), sheet, texts.subprograms());
-    return new Job(texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet));
+    return new Job(
+        texts.text(), sheet, texts.subprograms(), ProgramCheck.checked(done, sheet), texts.mesh());
   }
 
   /**
@@ -119,8 +123,8 @@ final class ProgramOptions {
    */
   Texts read() throws RequestException {
     SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
-    SetupSheet sheet = sheet();
-    return new Texts(text, sheet, subprograms(sheet));
+    Read read = sheet();
+    return new Texts(text, read.sheet(), subprograms(read.sheet()), read.mesh());
   }
 
   /** Whether the program's file has more bytes than so many. */
@@ -142,8 +146,9 @@ final class ProgramOptions {
       throw unreadable(program, "program", e.toString(), "check the file's rights");
     }
     SourceText text = SourceText.of(program.toString(), bytes);
-    SetupSheet sheet = sheet();
-    return new Texts(text.beginning(most - 1), sheet, subprograms(sheet));
+    Read read = sheet();
+    return new Texts(
+        text.beginning(most - 1), read.sheet(), subprograms(read.sheet()), read.mesh());
   }
 
   /**
@@ -152,8 +157,10 @@ final class ProgramOptions {
    * @param text the program
    * @param sheet the setup sheet
    * @param subprograms the files with further programs
+   * @param mesh the body of the stock's file
    */
-  record Texts(SourceText text, SetupSheet sheet, List<SourceText> subprograms) {
+  record Texts(
+      SourceText text, SetupSheet sheet, List<SourceText> subprograms, Optional<MeshBody> mesh) {
     Texts {
       subprograms = List.copyOf(subprograms);
     }
@@ -211,19 +218,27 @@ final class ProgramOptions {
     return program.resolveSibling(stem + SHEET_ENDING);
   }
 
-  private SetupSheet sheet() throws RequestException {
+  /** A sheet and the body of the file that it names as stock. */
+  private record Read(SetupSheet sheet, Optional<MeshBody> mesh) {}
+
+  private Read sheet() throws RequestException {
     Optional<Path> file = sheetFile();
     if (file.isEmpty()) {
-      return SetupSheet.empty()
-          .withAssumptions(List.of("no setup sheet: no stock, holes, tools or offsets are known"));
+      return new Read(
+          SetupSheet.empty()
+              .withAssumptions(
+                  List.of("no setup sheet: no stock, holes, tools or offsets are known")),
+          Optional.empty());
     }
     String name = file.get().toString();
     String text = sheetText(file.get());
-    SheetReading reading = SetupReader.read(name, text);
+    StockFolder folder = new StockFolder(file.get());
+    SheetReading reading = SetupReader.readWithFiles(name, text, folder);
     Findings findings = new Findings();
     findings.addAll(reading.findings());
     return reading
         .sheet()
+        .map(sheet -> new Read(sheet, folder.body()))
         .orElseThrow(
             () ->
                 new RequestException(
@@ -255,7 +270,7 @@ final class ProgramOptions {
     }
   }
 
-  private static RequestException missing(Path file, String what) {
+  static RequestException missing(Path file, String what) {
     Path folder = file.toAbsolutePath().getParent();
     String fix = "check the name and the folder";
     if (folder != null && Files.isDirectory(folder)) {
@@ -314,12 +329,23 @@ final class ProgramOptions {
    * @param sheet the setup sheet
    * @param subprograms the files with further programs
    * @param interpretation what the control made of it, with the findings of the rules
+   * @param mesh the body of the stock's file; empty for other stock
    */
   record Job(
       SourceText text,
       SetupSheet sheet,
       List<SourceText> subprograms,
-      Interpretation interpretation) {
+      Interpretation interpretation,
+      Optional<MeshBody> mesh) {
+    /** A job whose stock is no mesh. */
+    Job(
+        SourceText text,
+        SetupSheet sheet,
+        List<SourceText> subprograms,
+        Interpretation interpretation) {
+      this(text, sheet, subprograms, interpretation, Optional.empty());
+    }
+
     /** Lines of one of its files by name; empty for a file that is not its own. */
     List<String> lines(String file) {
       return Stream.concat(Stream.of(text), subprograms.stream())
@@ -331,7 +357,11 @@ final class ProgramOptions {
 
     /** The files that the sheet names. */
     Path[] subprogramFiles() {
-      return subprograms.stream().map(t -> Path.of(t.file())).toArray(Path[]::new);
+      Stream<Path> stock =
+          sheet.stock().flatMap(Stock::file).stream()
+              .map(name -> Path.of(sheet.file()).resolveSibling(name));
+      return Stream.concat(subprograms.stream().map(t -> Path.of(t.file())), stock)
+          .toArray(Path[]::new);
     }
 
     /** What the gauges will say. */

@@ -202,6 +202,12 @@ public enum Code {
   HZ13(Severity.WARNING, false, "spindle-stopped-in-cut"),
   HZ14(Severity.WARNING, false, "below-drilled-depth"),
   HZ15(Severity.WARNING, false, "feed-in-air"),
+  HZ16(Severity.ERROR, false, "body-touches-metal"),
+  HZ17(Severity.ERROR, false, "body-touches-keep-out"),
+  HZ18(Severity.WARNING, false, "feature-too-shallow"),
+  HZ19(Severity.WARNING, false, "hole-outside-stock"),
+  HZ20(Severity.WARNING, false, "zero-outside-stock"),
+  HZ21(Severity.WARNING, false, "nothing-cut"),
   // TH: threads
   TH01(Severity.ERROR, false, "lead-is-not-pitch"),
   TH02(Severity.ERROR, false, "wrong-hand"),
@@ -250,6 +256,7 @@ public enum Code {
   SH06(Severity.ERROR, true, "unknown-unit"),
   SH07(Severity.ERROR, true, "invalid-designation"),
   SH08(Severity.ERROR, true, "not-available"),
+  SH09(Severity.ERROR, true, "stock-file"),
   // RQ: the request itself
   RQ01(Severity.ERROR, true, "file-not-found"),
   RQ02(Severity.ERROR, true, "file-not-readable"),

@@ -3,6 +3,7 @@ package flankfit.metal;
 import flankfit.motion.Tape;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Stock;
+import flankfit.solid.MeshBody;
 import flankfit.solid.Solid;
 import flankfit.solid.SurfaceCells;
 import flankfit.unit.Require;
@@ -51,15 +52,30 @@ public final class Metal {
    *
    * @param sheet must state the stock
    * @param progress told of this work and of all later work
+   * @throws IllegalArgumentException if the sheet states no stock, or a mesh
    * @throws TooFineException if the cells that the options ask for need more memory than they give
-   * @throws IllegalArgumentException if the sheet states no stock
    * @throws java.util.concurrent.CancellationException if the progress ends the work
    */
   public static Metal of(Tape tape, SetupSheet sheet, MetalOptions options, MetalProgress progress)
       throws TooFineException {
+    return of(tape, sheet, Optional.empty(), options, progress);
+  }
+
+  /**
+   * The same for a stock that may be a mesh.
+   *
+   * @param mesh the body of the file that the sheet names as stock; empty for other stock
+   */
+  public static Metal of(
+      Tape tape,
+      SetupSheet sheet,
+      Optional<MeshBody> mesh,
+      MetalOptions options,
+      MetalProgress progress)
+      throws TooFineException {
     Stock stock =
         sheet.stock().orElseThrow(() -> new IllegalArgumentException("the sheet states no stock"));
-    Workpiece piece = Workpiece.of(tape, sheet, stock);
+    Workpiece piece = Workpiece.of(tape, sheet, stock, mesh);
     ForkJoinPool pool = new ForkJoinPool(options.threads());
     Pace pace = new Pace(progress);
     double wanted = piece.finest();
@@ -122,6 +138,14 @@ public final class Metal {
     return probes.get();
   }
 
+  Workpiece piece() {
+    return piece;
+  }
+
+  Skeleton skeleton() {
+    return skeleton;
+  }
+
   /**
    * The metal that is left.
    *
@@ -129,6 +153,28 @@ public final class Metal {
    */
   public Solid at(int moves) {
     return new MetalSolid(this, checked(moves));
+  }
+
+  /**
+   * Whether a place is metal after some moves; much quicker than asking how far away the surface
+   * is.
+   *
+   * @param moves number of moves that have been made, 0 to the size of the tape
+   */
+  public boolean isMetal(double x, double y, double z, int moves) {
+    if (piece.stock().distance(x, y, z) > 0) {
+      return false;
+    }
+    MoveList near = new MoveList();
+    piece.tree().collect(x, y, z, 0, checked(moves), near);
+    SweptCut cut = new SweptCut();
+    for (int i = 0; i < near.size(); i++) {
+      cuts().load(near.get(i), cut);
+      if (cut.holds(x, y, z)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private int checked(int moves) {
@@ -156,7 +202,7 @@ public final class Metal {
   }
 
   /** Does something for each index, on all threads; counts as one step of the progress. */
-  private void each(int count, IntConsumer work) {
+  void each(int count, IntConsumer work) {
     pace.begin(count);
     pool.submit(
             () ->

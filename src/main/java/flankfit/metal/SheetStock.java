@@ -4,12 +4,14 @@ import flankfit.motion.Extents;
 import flankfit.motion.Point;
 import flankfit.setup.Hole;
 import flankfit.setup.Stock;
+import flankfit.solid.MeshBody;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Block, cylinder or tube of a sheet, less the holes that are in it before the program starts. Each
- * hole is a body of revolution about its axis.
+ * Block, cylinder, tube or mesh of a sheet, less the holes that are in it before the program
+ * starts. Each hole is a body of revolution about its axis.
  */
 final class SheetStock implements StockBody {
   private static final double CELLS_A_BOX = 48;
@@ -20,14 +22,16 @@ final class SheetStock implements StockBody {
   private record Bore(double x, double y, double z, Profile profile) {}
 
   private final Stock stock;
+  private final Optional<MeshStock> mesh;
   private final Extents box;
   private final double middleX;
   private final double middleY;
   private final List<Bore> bores;
   private final double cell;
 
-  private SheetStock(Stock stock, List<Bore> bores) {
+  private SheetStock(Stock stock, Optional<MeshStock> mesh, List<Bore> bores) {
     this.stock = stock;
+    this.mesh = mesh;
     this.box = stock.box();
     this.middleX = box.middle().x();
     this.middleY = box.middle().y();
@@ -42,9 +46,13 @@ final class SheetStock implements StockBody {
   /**
    * The stock of a sheet.
    *
+   * @param mesh the body of a mesh; empty for other shapes
    * @param holes holes that are in it already
    */
-  static SheetStock of(Stock stock, List<Hole> holes) {
+  static SheetStock of(Stock stock, Optional<MeshBody> mesh, List<Hole> holes) {
+    if (mesh.isPresent() != (stock.shape() == Stock.Shape.MESH)) {
+      throw new IllegalArgumentException("a mesh needs its body: " + stock);
+    }
     List<Bore> bores = new ArrayList<>();
     double beyond = stock.box().diagonal();
     if (stock.bore() > 0) {
@@ -58,7 +66,7 @@ final class SheetStock implements StockBody {
         bores.add(bore(hole, stock, beyond));
       }
     }
-    return new SheetStock(stock, bores);
+    return new SheetStock(stock, mesh.map(body -> new MeshStock(body, stock.box())), bores);
   }
 
   /** Reaches beyond the stock's top, so that nothing is left over a sunk mouth. */
@@ -84,13 +92,49 @@ final class SheetStock implements StockBody {
     return new Bore(hole.x(), hole.y(), zero, builder.build());
   }
 
+  @Override
+  public boolean isOutside(double[] corners, int count) {
+    for (Bore bore : bores) {
+      if (holds(bore, corners, count)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a convex body lies in the widest cylinder that a bore has over its heights. */
+  private static boolean holds(Bore bore, double[] corners, int count) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double wide = 0;
+    for (int i = 0; i < count; i++) {
+      double z = corners[3 * i + 2] - bore.z();
+      low = Math.min(low, z);
+      high = Math.max(high, z);
+      wide = Math.max(wide, Math.hypot(corners[3 * i] - bore.x(), corners[3 * i + 1] - bore.y()));
+    }
+    Profile profile = bore.profile();
+    if (low < profile.bottom() || high > profile.top()) {
+      return false;
+    }
+    for (int b = profile.bandAt(low); b < profile.bands() && profile.low(b) <= high; b++) {
+      double from = Math.max(low, profile.low(b));
+      double to = Math.min(high, profile.high(b));
+      if (wide > Math.min(profile.radiusOf(b, from), profile.radiusOf(b, to))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private double outerCell() {
     double dx = box.max().x() - box.min().x();
     double dy = box.max().y() - box.min().y();
     double dz = box.max().z() - box.min().z();
-    return stock.shape() == Stock.Shape.BLOCK
-        ? Math.max(dx, Math.max(dy, dz)) / CELLS_A_BOX
-        : dx / 2 / CELLS_A_RADIUS;
+    return switch (stock.shape()) {
+      case BLOCK, MESH -> Math.max(dx, Math.max(dy, dz)) / CELLS_A_BOX;
+      case CYLINDER, TUBE -> dx / 2 / CELLS_A_RADIUS;
+    };
   }
 
   @Override
@@ -115,6 +159,9 @@ final class SheetStock implements StockBody {
   }
 
   private double outer(double x, double y, double z) {
+    if (mesh.isPresent()) {
+      return mesh.get().distance(x, y, z);
+    }
     double up = Math.max(box.min().z() - z, z - box.max().z());
     if (stock.shape() == Stock.Shape.BLOCK) {
       double a = Math.max(box.min().x() - x, x - box.max().x());
@@ -161,6 +208,10 @@ final class SheetStock implements StockBody {
   }
 
   private void outerNormal(double x, double y, double z, double[] target) {
+    if (mesh.isPresent()) {
+      mesh.get().normal(x, y, z, target);
+      return;
+    }
     double up = Math.max(box.min().z() - z, z - box.max().z());
     double upwards = z > box.middle().z() ? 1 : -1;
     target[0] = 0;

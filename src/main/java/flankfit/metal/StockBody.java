@@ -20,6 +20,16 @@ public interface StockBody {
    */
   void normal(double x, double y, double z, double[] target);
 
+  /**
+   * Whether all of a convex body lies outside; false may mean that it is not known.
+   *
+   * @param corners its corners (mm), 3 numbers each
+   * @param count number of corners
+   */
+  default boolean isOutside(double[] corners, int count) {
+    return false;
+  }
+
   /** Side of the cells that show the stock's own form (mm). */
   double cell();
 }

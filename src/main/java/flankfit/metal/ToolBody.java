@@ -48,6 +48,19 @@ public record ToolBody(Tool tool, Profile cutting, List<Part> above, double cell
     return new ToolBody(tool, cutting(tool), above(tool), cell(tool));
   }
 
+  /** Whether the cutting part is a plain cylinder. */
+  boolean isCylinder() {
+    return switch (tool.kind()) {
+      case FACE_MILL, END_MILL, REAMER, BORING_BAR, TAP -> true;
+      case BALL_MILL, BULL_NOSE_MILL, DRILL, SPOT_DRILL, COUNTERSINK, THREAD_MILL -> false;
+    };
+  }
+
+  /** Whether the cutting part is a convex body: all but rows of teeth. */
+  boolean isConvex() {
+    return tool.kind() != Tool.Kind.THREAD_MILL;
+  }
+
   private static Profile cutting(Tool tool) {
     double radius = tool.radius();
     double top = tool.fluteLength();

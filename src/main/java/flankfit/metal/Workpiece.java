@@ -5,8 +5,10 @@ import flankfit.setup.Hole;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Stock;
 import flankfit.setup.Tool;
+import flankfit.solid.MeshBody;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Stock and cuts of one program.
@@ -22,7 +24,7 @@ record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumpt
   }
 
   /** Stock and cuts of a sheet. */
-  static Workpiece of(Tape tape, SetupSheet sheet, Stock stock) {
+  static Workpiece of(Tape tape, SetupSheet sheet, Stock stock, Optional<MeshBody> mesh) {
     Cuts cuts = Cuts.of(tape, sheet::tool);
     MoveTree tree = MoveTree.of(cuts);
     List<String> assumptions = new ArrayList<>();
@@ -40,7 +42,7 @@ record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumpt
         there.add(hole);
       }
     }
-    return new Workpiece(SheetStock.of(stock, there), cuts, tree, assumptions);
+    return new Workpiece(SheetStock.of(stock, mesh, there), cuts, tree, assumptions);
   }
 
   private static void tell(Tool tool, List<String> assumptions) {

@@ -68,7 +68,7 @@ final class Furniture {
   private void stock(Stock stock) {
     Extents box = stock.box();
     switch (stock.shape()) {
-      case BLOCK ->
+      case BLOCK, MESH ->
           box(box, Part.STOCK_SIDES, Part.STOCK_TOP, Part.STOCK_BOTTOM, LineStyles.STOCK_EDGE);
       case CYLINDER -> round(box);
       case TUBE -> {

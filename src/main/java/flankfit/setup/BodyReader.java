@@ -4,28 +4,31 @@ import flankfit.finding.Code;
 import flankfit.motion.Extents;
 import flankfit.motion.Point;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads {@code [stock]} and {@code [[keep-out]]}. */
 final class BodyReader {
-  private static final List<Choice<Optional<Stock.Shape>>> SHAPES =
+  private static final List<Choice<Stock.Shape>> SHAPES =
       List.of(
-          Choice.of("block", Optional.of(Stock.Shape.BLOCK)),
-          Choice.of("cylinder", Optional.of(Stock.Shape.CYLINDER)),
-          Choice.of("tube", Optional.of(Stock.Shape.TUBE)),
-          Choice.of("mesh", Optional.empty()));
+          Choice.of("block", Stock.Shape.BLOCK),
+          Choice.of("cylinder", Stock.Shape.CYLINDER),
+          Choice.of("tube", Stock.Shape.TUBE),
+          Choice.of("mesh", Stock.Shape.MESH));
+
+  private static final String ENDING = ".stl";
 
   private BodyReader() {}
 
   static Keys stockKeys() {
     return Keys.none()
-        .and("shape", "\"block\", \"cylinder\" or \"tube\"")
+        .and("shape", "\"block\", \"cylinder\", \"tube\" or \"mesh\"")
         .and("size", "three lengths above 0, [x, y, z]")
         .and("diameter", "a length above 0")
         .and("height", "a length above 0")
         .and("bore", "a length above 0, below the diameter")
         .and("zero", "a point, [x, y, z], from the low corner of the stock")
-        .and("file", "the name of a mesh file");
+        .and("file", "the name of an STL file beside the sheet");
   }
 
   static Keys keepOutKeys() {
@@ -35,19 +38,16 @@ final class BodyReader {
         .and("max", "the high corner, [x, y, z]");
   }
 
-  static Optional<Stock> stock(SheetTable table) {
-    Optional<SheetItem> word = table.needed("shape");
-    Optional<Optional<Stock.Shape>> known = word.flatMap(i -> i.choice(SHAPES));
-    if (known.isPresent() && known.get().isEmpty()) {
-      refuseMesh(table, word.orElseThrow());
-      return Optional.empty();
-    }
+  static Optional<Stock> stock(SheetTable table, StockFiles files) {
+    Optional<Stock.Shape> shape = table.needed("shape").flatMap(i -> i.choice(SHAPES));
     Optional<Point> zero = table.needed("zero").flatMap(SheetItem::point);
-    Optional<Stock.Shape> shape = known.flatMap(s -> s);
     if (shape.isEmpty()) {
       return Optional.empty();
     }
     refuseKeysOfOtherShapes(table, shape.get());
+    if (shape.get() == Stock.Shape.MESH) {
+      return mesh(table, zero, files);
+    }
     Optional<Point> size = shape.get() == Stock.Shape.BLOCK ? blockSize(table) : roundSize(table);
     double bore = shape.get() == Stock.Shape.TUBE ? bore(table, size) : 0;
     return size.isPresent() && zero.isPresent()
@@ -55,15 +55,39 @@ final class BodyReader {
         : Optional.empty();
   }
 
-  private static void refuseMesh(SheetTable table, SheetItem item) {
-    table
-        .log()
-        .report(
-            Code.SH08,
-            item.place(),
-            item.label() + " = \"mesh\" is not available in this version",
-            "stock from a mesh file is not modelled",
-            "use block, cylinder or tube");
+  private static Optional<Stock> mesh(SheetTable table, Optional<Point> zero, StockFiles files) {
+    Optional<SheetItem> item = table.needed("file");
+    Optional<String> name = item.flatMap(SheetItem::fileName);
+    if (name.isEmpty() || zero.isEmpty()) {
+      return Optional.empty();
+    }
+    SheetLog log = table.log();
+    if (!name.get().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
+      log.report(
+          Code.SH08,
+          item.get().place(),
+          "stock file " + name.get() + " does not end in " + ENDING,
+          "stock from a mesh is read from STL alone",
+          "export the stock as STL");
+      return Optional.empty();
+    }
+    try {
+      Point size = files.size(name.get());
+      log.assume(
+          "stock: path and rules see the box of "
+              + name.get()
+              + ", "
+              + log.shown(size.x())
+              + " by "
+              + log.shown(size.y())
+              + " by "
+              + log.shown(size.z())
+              + "; the metal is cut from the mesh");
+      return Optional.of(new Stock(Stock.Shape.MESH, box(size, zero.get()), 0, name));
+    } catch (StockFileException e) {
+      log.report(Code.SH09, item.get().place(), e.what(), e.why(), e.fix());
+      return Optional.empty();
+    }
   }
 
   private static void refuseKeysOfOtherShapes(SheetTable table, Stock.Shape shape) {
@@ -72,6 +96,7 @@ final class BodyReader {
           case BLOCK -> List.of("diameter", "height", "bore", "file");
           case CYLINDER -> List.of("size", "bore", "file");
           case TUBE -> List.of("size", "file");
+          case MESH -> List.of("size", "diameter", "height", "bore");
         };
     for (String key : foreign) {
       table

@@ -258,22 +258,7 @@ final class ControlReader {
 
   private static Optional<List<String>> fileNames(SheetItem item) {
     return item.list()
-        .flatMap(names -> SheetItem.all(names.stream().map(ControlReader::fileName).toList()));
-  }
-
-  /** A name without folders: subprograms are looked up beside the sheet only. */
-  private static Optional<String> fileName(SheetItem item) {
-    return item.text()
-        .flatMap(
-            name ->
-                name.isBlank()
-                        || name.equals("..")
-                        || name.equals(".")
-                        || name.contains("/")
-                        || name.contains("\\")
-                        || name.indexOf('\0') >= 0
-                    ? item.impossible("it must be the name of a file beside the sheet")
-                    : Optional.of(name));
+        .flatMap(names -> SheetItem.all(names.stream().map(SheetItem::fileName).toList()));
   }
 
   /** Whether the switch has the second word; the first is the default. */

@@ -14,10 +14,12 @@ import org.tomlj.TomlTable;
 public final class SetupReader {
   private final SheetLog log;
   private final DesignationCheck designations;
+  private final StockFiles files;
 
-  private SetupReader(String fileName, DesignationCheck designations) {
+  private SetupReader(String fileName, DesignationCheck designations, StockFiles files) {
     this.log = new SheetLog(fileName);
     this.designations = designations;
+    this.files = files;
   }
 
   /**
@@ -28,11 +30,20 @@ public final class SetupReader {
    * @param text the whole text
    */
   public static SheetReading read(String fileName, String text) {
-    return read(fileName, text, Designations::parse);
+    return readWithFiles(fileName, text, StockFiles.NONE);
+  }
+
+  /**
+   * The same with files that the sheet may name as stock.
+   *
+   * @param files looks at them
+   */
+  public static SheetReading readWithFiles(String fileName, String text, StockFiles files) {
+    return new SetupReader(fileName, Designations::parse, files).read(text);
   }
 
   static SheetReading read(String fileName, String text, DesignationCheck designations) {
-    return new SetupReader(fileName, designations).read(text);
+    return new SetupReader(fileName, designations, StockFiles.NONE).read(text);
   }
 
   private SheetReading read(String text) {
@@ -66,7 +77,8 @@ public final class SetupReader {
         top.table("control", ControlReader.keys())
             .map(ControlReader::read)
             .orElseGet(ControlSwitches::defaults);
-    Optional<Stock> stock = top.table("stock", BodyReader.stockKeys()).flatMap(BodyReader::stock);
+    Optional<Stock> stock =
+        top.table("stock", BodyReader.stockKeys()).flatMap(t -> BodyReader.stock(t, files));
     List<KeepOut> keepOuts =
         top.tables("keep-out", BodyReader.keepOutKeys()).stream()
             .flatMap(t -> BodyReader.keepOut(t).stream())

@@ -36,6 +36,21 @@ record SheetItem(SheetLog log, Object value, Place place, String label, String e
     return wrongType("text");
   }
 
+  /** A name without folders: files are looked up beside the sheet only. */
+  Optional<String> fileName() {
+    return text()
+        .flatMap(
+            name ->
+                name.isBlank()
+                        || name.equals("..")
+                        || name.equals(".")
+                        || name.contains("/")
+                        || name.contains("\\")
+                        || name.indexOf('\0') >= 0
+                    ? impossible("it must be the name of a file beside the sheet")
+                    : Optional.of(name));
+  }
+
   Optional<Boolean> flag() {
     if (value instanceof Boolean flag) {
       return Optional.of(flag);

@@ -58,6 +58,22 @@ public final class MeshBody {
   }
 
   /**
+   * The outward direction of the facet nearest to a place.
+   *
+   * @param target takes the unit vector, 3 long
+   */
+  public void normal(double x, double y, double z, double[] target) {
+    int facet = new Nearest(facets, tree, x, y, z).facet();
+    double nx = facets.normal(facet, 0);
+    double ny = facets.normal(facet, 1);
+    double nz = facets.normal(facet, 2);
+    double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
+    target[0] = nx / length;
+    target[1] = ny / length;
+    target[2] = nz / length;
+  }
+
+  /**
    * How often the mesh goes round a place: facets that a ray along +X leaves through, less those it
    * enters through. Edges count for one of their two facets only, by the same bits on both sides,
    * so the sum is right wherever the ray passes.

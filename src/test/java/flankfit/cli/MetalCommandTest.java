@@ -92,4 +92,68 @@ class MetalCommandTest {
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.err()).contains("no stock", "add [stock]").doesNotContain("\tat ");
   }
+
+  @Test
+  void shank_in_stock_from_a_mesh_is_an_answer_of_no() throws Exception {
+    StringBuilder block = new StringBuilder("solid block\n");
+    String[] all = new String[8];
+    for (int i = 0; i < 8; i++) {
+      all[i] = 60 * (i & 1) + " " + 40 * (i >> 1 & 1) + " " + 20 * (i >> 2);
+    }
+    int[][] sides = {
+      {0, 2, 3, 1}, {4, 5, 7, 6}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 4, 6, 2}, {1, 3, 7, 5}
+    };
+    for (int[] s : sides) {
+      for (int[] f : new int[][] {{s[0], s[1], s[2]}, {s[0], s[2], s[3]}}) {
+        block.append("facet normal 0 0 0\nouter loop\n");
+        for (int corner : f) {
+          block.append("vertex ").append(all[corner]).append('\n');
+        }
+        block.append("endloop\nendfacet\n");
+      }
+    }
+    Files.writeString(folder.resolve("block.stl"), block.append("endsolid block\n"));
+    Files.writeString(
+        folder.resolve("slot.setup.toml"),
+        """
+        [stock]
+        shape = "mesh"
+        file = "block.stl"
+        zero = [0.0, 0.0, 20.0]
+        [[tool]]
+        number = 1
+        kind = "end mill"
+        diameter = 10.0
+        flute-length = 6.0
+        shank = { diameter = 12.0, length = 40.0 }
+        [offsets]
+        H1 = { geometry = 80.0 }
+        """);
+    Path program =
+        Files.writeString(
+            folder.resolve("slot.nc"),
+            """
+            G21 G90 G17 G54
+            T1 M6
+            S3000 M3
+            G0 X-10. Y20.
+            G43 H1 Z2.
+            G1 Z-10. F500.
+            X70. F300.
+            G0 Z50.
+            M30
+            """);
+    FlankfitProcess run =
+        FlankfitProcess.run("metal", program.toString(), "--cell", "1", "--format", "json");
+    assertThat(run.status()).as(run.err()).isEqualTo(1);
+    JsonNode answer = new ObjectMapper().readTree(run.out());
+    assertThat(JsonShape.faults("metal", answer)).isEmpty();
+    assertThat(answer.get("stockVolume").asDouble()).isCloseTo(60 * 40 * 20, within(48.0));
+    assertThat(answer.get("removedVolume").asDouble()).isCloseTo(60 * 10 * 6, within(10.0));
+    JsonNode touch = answer.get("collisions").get(0);
+    assertThat(touch.get("code").asText()).isEqualTo("HZ16");
+    assertThat(touch.get("line").asInt()).isEqualTo(7);
+    assertThat(touch.get("what").asText()).contains("shank of tool 1 goes 4 mm into metal");
+    assertThat(answer.get("assumptions").toString()).doesNotContain("are not tried");
+  }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
+import flankfit.motion.Extents;
+import flankfit.motion.Point;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -185,12 +187,32 @@ class SetupErrorsTest {
   }
 
   @Test
-  void stock_from_a_mesh_is_not_available() {
+  void stock_from_a_mesh_is_read_from_stl_alone() {
     List<Finding> findings =
-        SheetText.read("[stock]\nshape = \"mesh\"\nfile = \"a.stl\"\nzero = [0, 0, 0]\n")
+        SheetText.read("[stock]\nshape = \"mesh\"\nfile = \"a.obj\"\nzero = [0, 0, 0]\n")
             .findings();
     assertThat(findings).extracting(Finding::code).containsExactly(Code.SH08);
-    assertThat(findings.get(0).fix()).isEqualTo("use block, cylinder or tube");
+    assertThat(findings.get(0).fix()).isEqualTo("export the stock as STL");
+  }
+
+  @Test
+  void stock_file_lies_beside_the_sheet_and_its_size_makes_the_box() {
+    String sheet = "[stock]\nshape = \"mesh\"\nfile = \"a.stl\"\nzero = [10, 20, 30]\n";
+    List<Finding> missing = SheetText.read(sheet).findings();
+    assertThat(missing).extracting(Finding::code).containsExactly(Code.SH09);
+    List<Finding> elsewhere = SheetText.read(sheet.replace("a.stl", "../a.stl")).findings();
+    assertThat(elsewhere).extracting(Finding::code).containsExactly(Code.SH05);
+    List<Finding> both = SheetText.read(sheet + "size = [1, 1, 1]\n").findings();
+    assertThat(both).extracting(Finding::code).contains(Code.SH05);
+    StockFiles files = name -> new Point(60, 40, 30);
+    Stock stock =
+        SetupReader.readWithFiles("s.toml", sheet, files)
+            .sheet()
+            .orElseThrow()
+            .stock()
+            .orElseThrow();
+    assertThat(stock.box()).isEqualTo(new Extents(new Point(-10, -20, -30), new Point(50, 20, 0)));
+    assertThat(stock.file()).contains("a.stl");
   }
 
   @Test
