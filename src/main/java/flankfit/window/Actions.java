@@ -101,18 +101,18 @@ final class Actions {
   }
 
   private void view() {
-    moves("view.plan", "plan: from above", s -> s.look(View.PLAN), number(1));
-    moves("view.front", "front", s -> s.look(View.FRONT), number(2));
-    moves("view.side", "side", s -> s.look(View.SIDE), number(3));
-    moves("view.free", "free: at an angle", s -> s.look(View.ISO), number(4));
+    moves("view.plan", "plan: from above", s -> s.viewpoint().look(View.PLAN), number(1));
+    moves("view.front", "front", s -> s.viewpoint().look(View.FRONT), number(2));
+    moves("view.side", "side", s -> s.viewpoint().look(View.SIDE), number(3));
+    moves("view.free", "free: at an angle", s -> s.viewpoint().look(View.ISO), number(4));
     moves(
         "view.wall",
         "wall: the hole unrolled, angle across, depth down",
-        ViewState::unroll,
+        s -> s.viewpoint().unroll(),
         number(5));
-    moves("view.whole", "fit the whole part", s -> s.fit(false), key(GLFW_KEY_F));
-    moves("view.cut", "fit what is cut", s -> s.fit(true), key(GLFW_KEY_C));
-    moves("view.block", "zoom to the block", ViewState::fitBlock, key(GLFW_KEY_Z));
+    moves("view.whole", "fit the whole part", s -> s.viewpoint().fit(false), key(GLFW_KEY_F));
+    moves("view.cut", "fit what is cut", s -> s.viewpoint().fit(true), key(GLFW_KEY_C));
+    moves("view.block", "zoom to the block", s -> s.viewpoint().fitBlock(), key(GLFW_KEY_Z));
     moves(
         "view.measure",
         "measure between two points, or end it",

@@ -148,11 +148,11 @@ final class Hand implements AutoCloseable {
       return;
     }
     if (shifting) {
-      state.pan(dx, dy);
-    } else if (turning && state.isUnrolled()) {
-      state.pan(dx, dy);
+      state.viewpoint().pan(dx, dy);
+    } else if (turning && state.viewpoint().isUnrolled()) {
+      state.viewpoint().pan(dx, dy);
     } else if (turning) {
-      state.orbit(dx / pixels / layout.scale(), dy / pixels / layout.scale());
+      state.viewpoint().orbit(dx / pixels / layout.scale(), dy / pixels / layout.scale());
     }
   }
 
@@ -207,13 +207,13 @@ final class Hand implements AutoCloseable {
 
   /** Row of the pointer in the scene, upwards (px). */
   private double up() {
-    return state.camera().height() - (row - layout.header()) * pixels;
+    return state.viewpoint().camera().height() - (row - layout.header()) * pixels;
   }
 
   private void wheel(double notches) {
     touched.run();
     if (isInScene()) {
-      state.zoom(notches, column * pixels, up());
+      state.viewpoint().zoom(notches, column * pixels, up());
     }
   }
 

@@ -60,13 +60,13 @@ final class HeaderPanel {
     }
     ImGui.sameLine(0, 22 * s);
     for (View view : View.values()) {
-      boolean on = state.standing().isPresent() && state.standing().get() == view;
+      boolean on = state.viewpoint().standing().isPresent() && state.viewpoint().standing().get() == view;
       if (word(palette, s, name(view), on)) {
-        state.look(view);
+        state.viewpoint().look(view);
       }
     }
-    if (word(palette, s, "5  wall", state.isUnrolled())) {
-      state.unroll();
+    if (word(palette, s, "5  wall", state.viewpoint().isUnrolled())) {
+      state.viewpoint().unroll();
     }
     ImGui.sameLine(0, 22 * s);
     if (word(palette, s, "/  find an action", false)) {
@@ -77,10 +77,10 @@ final class HeaderPanel {
     }
     ImGui.sameLine(0, 22 * s);
     if (word(palette, s, "F  whole", false)) {
-      state.fit(false);
+      state.viewpoint().fit(false);
     }
     if (word(palette, s, "C  cut", false)) {
-      state.fit(true);
+      state.viewpoint().fit(true);
     }
     if (word(palette, s, "M  measure", state.selection().isMeasuring())) {
       state.toggleMeasuring();

@@ -172,7 +172,7 @@ final class WindowLoop implements AutoCloseable {
     measure();
     nameWindow();
     hand.layout(layout, pixels);
-    state.resize(
+    state.viewpoint().resize(
         Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     drawnChanges = state.changes();
     Paper paper =
@@ -182,7 +182,7 @@ final class WindowLoop implements AutoCloseable {
     Colours.put(state.theme().palette().ground(), 1, ground, 0);
     glClearColor(ground[0], ground[1], ground[2], 1);
     glClear(GL_COLOR_BUFFER_BIT);
-    int below = framebufferHeight - Math.round(layout.header() * pixels) - state.camera().height();
+    int below = framebufferHeight - Math.round(layout.header() * pixels) - state.viewpoint().camera().height();
     Sheet sheet = sheet();
     if (!state.desk().isWelcome()) {
       sheet.picture(paper, below);
@@ -217,7 +217,7 @@ final class WindowLoop implements AutoCloseable {
     if (wish.isPresent()) {
       switch (wish.get()) {
         case SCREENSHOT -> files.screenshot(name, pixels(), framebufferWidth, framebufferHeight);
-        case PICTURE -> files.picture(name, state.scene(), state.view(), state.theme());
+        case PICTURE -> files.picture(name, state.scene(), state.viewpoint().view(), state.theme());
       }
       state.desk().notice("saving a picture …");
       touched();
