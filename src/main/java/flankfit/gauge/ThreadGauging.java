@@ -38,9 +38,11 @@ public final class ThreadGauging {
   private final GroupedPasses grouped;
   private final Replays replays;
   private final Trials trials;
+  private final Optional<String> only;
 
-  private ThreadGauging(GaugeRequest request, ThreadLookup threads) {
+  private ThreadGauging(GaugeRequest request, ThreadLookup threads, Optional<String> only) {
     this.request = request;
+    this.only = only;
     this.setup = request.setup();
     this.threads = threads;
     this.text = new Text(unit(request));
@@ -66,7 +68,12 @@ public final class ThreadGauging {
   }
 
   static GaugeAnswer gauge(GaugeRequest request, ThreadLookup threads) {
-    return new ThreadGauging(request, threads).run();
+    return new ThreadGauging(request, threads, Optional.empty()).run();
+  }
+
+  /** Gauges the thread of one hole alone; what is found of others is not told. */
+  static GaugeAnswer gauge(GaugeRequest request, String hole) {
+    return new ThreadGauging(request, Designations::parse, Optional.of(hole)).run();
   }
 
   private GaugeAnswer run() {
@@ -95,6 +102,9 @@ public final class ThreadGauging {
   private void gauge(List<Pass> group, StrayThreads strays) {
     Pass last = group.get(group.size() - 1);
     Optional<Hole> hole = grouped.holeOf(last);
+    if (only.isPresent() && !hole.map(Hole::name).equals(only)) {
+      return;
+    }
     if (hole.isEmpty() || hole.get().thread().isEmpty()) {
       strays.withoutThread(last, hole);
       return;
