@@ -75,6 +75,7 @@ class ArchitectureTest {
             "picture",
             "trace",
             "check",
+            "odds",
             "gauge",
             "control",
             "sweep",

@@ -24,6 +24,7 @@ final class ViewState {
   private final Desk desk = new Desk();
   private final Search search;
   private final Habits habits;
+  private final GaugeSide gauge;
   private SheetName sheet;
   private boolean explains;
   private boolean close;
@@ -55,6 +56,7 @@ final class ViewState {
     player = new Player(course, look, desk, new Playback(preferences.times()));
     opening = new Opening(loads, desk);
     search = new Search(WindowLoop::wake);
+    gauge = new GaugeSide(course, look, desk, this::changed, WindowLoop::wake);
     sheet = preferences.sheet();
     explains = preferences.explains();
     sentence = LoadWords.sentence(first);
@@ -68,11 +70,11 @@ final class ViewState {
   boolean follow() {
     boolean found = search.settle();
     Loaded now = loads.latest();
-    if (now.equals(course.loaded())) {
-      return found;
+    if (now != course.loaded()) {
+      take(now);
+      found = true;
     }
-    take(now);
-    return true;
+    return gauge.follow(sheet == SheetName.GAUGE) | found;
   }
 
   private void take(Loaded now) {
@@ -142,6 +144,11 @@ final class ViewState {
 
   Look paper() {
     return look;
+  }
+
+  /** What a hand does on the Gauge sheet. */
+  GaugeSide gauge() {
+    return gauge;
   }
 
   /** Programs opened before, the last one first. */

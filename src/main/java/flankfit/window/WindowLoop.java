@@ -73,7 +73,9 @@ final class WindowLoop implements AutoCloseable {
     glSide.init("#version 330 core");
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
-    sheets = List.of(new MotionSheet(state, contentScale, samples));
+    sheets =
+        List.of(
+            new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
   }
 
   private static String title(String file) {
@@ -242,7 +244,8 @@ final class WindowLoop implements AutoCloseable {
         rescale();
       }
     }
-    boolean explained = state.explains() && state.position() >= 0;
+    boolean explained =
+        (state.explains() && state.position() >= 0) || state.sheet() == SheetName.GAUGE;
     layout = new Layout(width, height, contentScale / pixels, explained);
   }
 
@@ -297,6 +300,7 @@ final class WindowLoop implements AutoCloseable {
 
   @Override
   public void close() {
+    state.gauge().close();
     sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on
