@@ -12,12 +12,14 @@ import flankfit.odds.PartObserved;
 import flankfit.odds.ThreadOdds;
 import flankfit.picture.Figures;
 import flankfit.unit.LengthUnit;
+import flankfit.unit.Lengths;
 import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
 import imgui.flag.ImGuiCol;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -103,8 +105,8 @@ final class ChancePanel {
     }
     if (o.hasWindow()) {
       row(paper, "advised: the middle", Figures.length(o.keyToMiddle(), unit), "K");
-      row(paper, "GO enters up to", Figures.length(o.keyToGoLimit(), unit), "");
-      row(paper, "NO-GO stops up to", Figures.length(o.keyToNoGoLimit(), unit), "");
+      row(paper, "last at which GO enters", Figures.length(o.keyToGoLimit(), unit), "");
+      row(paper, "last at which NO-GO stops", Figures.length(o.keyToNoGoLimit(), unit), "");
     } else {
       soft(paper, "▲ no entry suits both gauges: mend the motion or the mill");
     }
@@ -170,10 +172,9 @@ final class ChancePanel {
     float s = paper.scale();
     row(paper, "  " + c.name(), Math.round(100 * c.share()) + " %", "");
     ImDrawList list = ImGui.getWindowDrawList();
-    float x = ImGui.getItemRectMinX() + 62 * s;
     float y = ImGui.getItemRectMinY() + 5 * s;
     float room = 90 * s;
-    x = ImGui.getWindowPosX() + 264 * s;
+    float x = ImGui.getWindowPosX() + 264 * s;
     list.addRectFilled(
         x, y, x + (float) (room * c.share()), y + 6 * s, PaperStyle.ink(paper.palette().softInk()));
   }
@@ -221,7 +222,20 @@ final class ChancePanel {
     if (seen instanceof Observation.Pitch pitch) {
       return "pitch Ø " + new GaugeWords(state.unit()).length(pitch.diameter());
     }
-    return seen.text().replace("=", " ").replace(":", " ").replace("go stops", "GO stops");
+    if (seen instanceof Observation.Go go) {
+      return go.enters() ? "GO went in" : "GO stopped" + turns(go.turns());
+    }
+    Observation.NoGo noGo = (Observation.NoGo) seen;
+    if (noGo.turns().isPresent()) {
+      return "NO-GO went" + turns(noGo.turns()).replace(" after", "");
+    }
+    return noGo.stops() ? "NO-GO stopped in time" : "NO-GO went in";
+  }
+
+  private static String turns(OptionalDouble turns) {
+    return turns.isPresent()
+        ? " after " + Lengths.plain(turns.getAsDouble()) + (turns.getAsDouble() == 1 ? " turn" : " turns")
+        : "";
   }
 
   private void advice(Paper paper, GaugingAdvice advice) {

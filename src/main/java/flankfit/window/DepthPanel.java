@@ -8,6 +8,7 @@ import flankfit.picture.Figures;
 import flankfit.picture.Theme;
 import flankfit.picture.Ticks;
 import flankfit.setup.Hole;
+import flankfit.setup.Stock;
 import flankfit.unit.LengthUnit;
 import imgui.ImDrawList;
 import imgui.ImGui;
@@ -53,7 +54,7 @@ final class DepthPanel {
     section =
         shown
             .thread()
-            .flatMap(t -> bench.real().flatMap(r -> ThreadSection.of(t, r, hole(t), shape)));
+            .flatMap(t -> bench.real().flatMap(r -> ThreadSection.of(t, r, hole(t), partBottom(), shape)));
   }
 
   private static <T> boolean is(Optional<T> a, Optional<T> b) {
@@ -64,6 +65,10 @@ final class DepthPanel {
     return state.input().setup().holes().stream()
         .filter(h -> h.name().equals(thread.hole()))
         .findFirst();
+  }
+
+  private Optional<Double> partBottom() {
+    return state.input().setup().stock().map(Stock::bottom);
   }
 
   void draw(Paper paper, GaugeRoom room) {
@@ -186,7 +191,9 @@ final class DepthPanel {
     for (float y = first; y < bottom; y++) {
       double z = frame.height(y + 0.5);
       if (z < side.sec().end()) {
-        list.addRectFilled(side.left(), y, side.left() + side.wide(), bottom, ink);
+        if (side.sec().hasFloor()) {
+          list.addRectFilled(side.left(), y, side.left() + side.wide(), bottom, ink);
+        }
         return;
       }
       double radius = side.sec().wall(z);
@@ -209,9 +216,10 @@ final class DepthPanel {
     double at = side.sec().wall(mouth);
     list.addLine(side.metalFrom(at), row, side.metalTo(at), row, ink, 1.6f);
     float end = (float) frame.row(side.sec().end());
-    float inner = side.internal() ? side.left() : side.x(side.sec().wall(side.sec().end()));
-    float outer =
-        side.internal() ? side.x(side.sec().wall(side.sec().end())) : side.left() + side.wide();
+    double foot = side.sec().wall(side.sec().end());
+    boolean hollow = side.internal() == side.sec().hasFloor();
+    float inner = hollow ? side.left() : side.x(foot);
+    float outer = hollow ? side.x(foot) : side.left() + side.wide();
     list.addLine(inner, end, outer, end, ink, 1.6f);
   }
 
@@ -232,6 +240,7 @@ final class DepthPanel {
     double sign = side.internal() ? 1 : -1;
     double neck = gauge.rootRadius() - sign * 0.25 * side.sec().spec().pitch();
     float lowest = (float) Math.min(bottom, frame.row(front));
+    float before = 0;
     for (float y = top; y < lowest; y++) {
       double z = frame.height(y + 0.5);
       boolean threaded = z <= front + gauge.length();
@@ -239,7 +248,11 @@ final class DepthPanel {
       float from = side.internal() ? side.left() : side.x(radius);
       float to = side.internal() ? side.x(radius) : side.left() + side.wide();
       list.addRectFilled(from, y, to, y + 1, steel);
-      list.addRectFilled(side.x(radius) - 0.6f, y, side.x(radius) + 0.6f, y + 1, edge);
+      float x = side.x(radius);
+      if (y > top) {
+        list.addLine(before, y - 0.5f, x, y + 0.5f, edge, 1.2f);
+      }
+      before = x;
     }
     double at = side.sec().gauge(gauge, front);
     float row = (float) frame.row(front);

@@ -87,7 +87,7 @@ final class DialPanel {
     LengthUnit unit = state.unit();
     String name = scale.offset().register() + " wear, " + unit.symbol();
     ImGui.calcTextSize(size, name);
-    list.addText(x + 5 * s - size.x, room.top() + 4 * s, soft, name);
+    list.addText(x - 10 * s - size.x, room.top() + 4 * s, soft, name);
     ImGui.popFont();
     for (Mark mark : marks) {
       draw(list, paper, scale, mark, x);
@@ -184,7 +184,9 @@ final class DialPanel {
     int ink = PaperStyle.ink(handle ? paper.palette().ink() : paper.palette().softInk());
     if (handle) {
       list.addTriangleFilled(x - 14 * s, y - 8 * s, x - 14 * s, y + 8 * s, x - s, y, ink);
-      list.addLine(x, y, x + 52 * s, y, PaperStyle.ink(paper.palette().ink(), 0.35), s);
+      if (state.gauge().picture() == GaugeSide.Picture.LADDER) {
+        list.addLine(x, y, x + 52 * s, y, PaperStyle.ink(paper.palette().ink(), 0.35), s);
+      }
     } else if (mark.kind() == Kind.SHEET) {
       list.addTriangle(x - 12 * s, y - 6 * s, x - 12 * s, y + 6 * s, x - 2 * s, y, ink, 1.4f * s);
     } else {

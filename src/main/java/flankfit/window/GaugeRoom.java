@@ -34,15 +34,16 @@ record GaugeRoom(
    * The room of a window's scene.
    *
    * @param hasDial whether a dial stands left of the ladder
+   * @param whole whether the ladder takes the room of what stands on the depth rule, too
    */
-  static GaugeRoom of(Layout layout, boolean hasDial) {
+  static GaugeRoom of(Layout layout, boolean hasDial, boolean whole) {
     float s = layout.scale();
     float left = 28 * s;
     float right = layout.sceneWidth() - 16 * s;
     float top = layout.header() + WORDS * s;
     float bottom =
         Math.max(top + LEAST_HEIGHT * s, layout.header() + layout.sceneHeight() - 10 * s);
-    boolean depth = layout.sceneWidth() >= LEAST_WITH_DEPTH * s;
+    boolean depth = !whole && layout.sceneWidth() >= LEAST_WITH_DEPTH * s;
     float wide = depth ? Math.max(270 * s, Math.min(470 * s, 0.42f * (right - left))) : 0;
     float ladder = depth ? right - wide - 18 * s : right;
     return new GaugeRoom(

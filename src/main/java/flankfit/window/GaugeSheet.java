@@ -73,7 +73,13 @@ final class GaugeSheet implements Sheet {
   }
 
   private GaugeRoom room(Layout layout) {
-    return GaugeRoom.of(layout, state.gauge().hasDial());
+    return GaugeRoom.of(layout, state.gauge().hasDial(), isSection());
+  }
+
+  /** The section needs all the room there is: its two axes have one scale. */
+  private boolean isSection() {
+    return state.gauge().picture() == GaugeSide.Picture.SECTION
+        && bench().shown().thread().flatMap(ThreadAnswer::surface).isPresent();
   }
 
   /** The scale of the ladder: that of the thread as the sheet has it, so that it stands still. */
@@ -104,8 +110,7 @@ final class GaugeSheet implements Sheet {
   }
 
   private void make(GaugeRoom room, ThreadAnswer thread) {
-    boolean section =
-        state.gauge().picture() == GaugeSide.Picture.SECTION && thread.surface().isPresent();
+    boolean section = isSection();
     int width = room.ladderWidth();
     if (section) {
       width = Math.max(LEAST_SECTION, width);

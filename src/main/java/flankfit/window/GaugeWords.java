@@ -46,9 +46,9 @@ final class GaugeWords {
             : " is refused: it lacks " + length(-go.clearance());
     String ofNoGo =
         over >= 0
-            ? (noGo.stops() ? " stops, " : " goes too far, though it is ")
+            ? (noGo.stops() ? " stops, " : " goes too far, though it has ")
                 + length(over)
-                + " too large"
+                + " to spare"
             : " enters: the thread is " + length(-over) + " too large for it";
     return "GO" + kind + ofGo + " · NO-GO" + kind + ofNoGo + plain(thread);
   }
@@ -77,10 +77,14 @@ final class GaugeWords {
     String now = length(shown.entry());
     String words =
         shown.entry() == offset.now()
-            ? register + now + ", as " + where(offset)
-            : "what if " + register + "were " + now + "? " + where(offset) + " has "
+            ? register + now + ", as it stands in " + where(offset).replace("the sheet", "the setup sheet")
+            : "what if " + register + "were " + now + "? " + capital(where(offset)) + " has "
                 + length(offset.now());
     return words + after(coming);
+  }
+
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static String where(OffsetAdvice offset) {

@@ -24,12 +24,14 @@ final class ThreadSection {
   private final double blank;
   private final double mouth;
   private final double end;
+  private final boolean floor;
 
   private ThreadSection(
       ThreadAnswer thread,
       RegularThread surface,
       RealAnswer real,
       Optional<Hole> hole,
+      Optional<Double> partBottom,
       Optional<WallShape> shape) {
     this.thread = thread;
     this.shape = shape;
@@ -37,8 +39,10 @@ final class ThreadSection {
     phase = real.phase();
     blank = surface.blankRadius();
     mouth = hole.map(Hole::top).orElse(real.wall().top());
+    floor = hole.flatMap(h -> h.depth()).isPresent();
     end =
         hole.flatMap(h -> h.depth().map(d -> h.top() - d))
+            .or(() -> partBottom)
             .orElse(Math.min(real.wall().bottom(), thread.zBottom() - spec.pitch()));
     for (int i = 0; i <= SAMPLES; i++) {
       profile[i] = surface.surface(phase.spacing() * i / SAMPLES);
@@ -49,11 +53,16 @@ final class ThreadSection {
    * The section of a thread.
    *
    * @param real what tells where its grooves lie
+   * @param partBottom height of the part's lower face (mm)
    * @param shape its wall as moved; empty for that of an endless helix
    */
   static Optional<ThreadSection> of(
-      ThreadAnswer thread, RealAnswer real, Optional<Hole> hole, Optional<WallShape> shape) {
-    return thread.surface().map(s -> new ThreadSection(thread, s, real, hole, shape));
+      ThreadAnswer thread,
+      RealAnswer real,
+      Optional<Hole> hole,
+      Optional<Double> partBottom,
+      Optional<WallShape> shape) {
+    return thread.surface().map(s -> new ThreadSection(thread, s, real, hole, partBottom, shape));
   }
 
   /** Height of the mouth (mm). */
@@ -64,6 +73,11 @@ final class ThreadSection {
   /** Height at which the hole ends (mm). */
   double end() {
     return end;
+  }
+
+  /** Whether it ends at a floor, not in the open. */
+  boolean hasFloor() {
+    return floor;
   }
 
   /** Whether the wall is that of the path as moved. */
