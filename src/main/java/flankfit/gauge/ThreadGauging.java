@@ -39,10 +39,16 @@ public final class ThreadGauging {
   private final Replays replays;
   private final Trials trials;
   private final Optional<String> only;
+  private final Optional<HeldBending> held;
 
-  private ThreadGauging(GaugeRequest request, ThreadLookup threads, Optional<String> only) {
+  private ThreadGauging(
+      GaugeRequest request,
+      ThreadLookup threads,
+      Optional<String> only,
+      Optional<HeldBending> held) {
     this.request = request;
     this.only = only;
+    this.held = held;
     this.setup = request.setup();
     this.threads = threads;
     this.text = new Text(unit(request));
@@ -68,12 +74,19 @@ public final class ThreadGauging {
   }
 
   static GaugeAnswer gauge(GaugeRequest request, ThreadLookup threads) {
-    return new ThreadGauging(request, threads, Optional.empty()).run();
+    return new ThreadGauging(request, threads, Optional.empty(), Optional.empty()).run();
   }
 
   /** Gauges the thread of one hole alone; what is found of others is not told. */
   static GaugeAnswer gauge(GaugeRequest request, String hole) {
-    return new ThreadGauging(request, Designations::parse, Optional.of(hole)).run();
+    return new ThreadGauging(request, Designations::parse, Optional.of(hole), Optional.empty())
+        .run();
+  }
+
+  /** The same with the bending held. */
+  static GaugeAnswer gauge(GaugeRequest request, String hole, HeldBending held) {
+    return new ThreadGauging(request, Designations::parse, Optional.of(hole), Optional.of(held))
+        .run();
   }
 
   private GaugeAnswer run() {
@@ -153,7 +166,8 @@ public final class ThreadGauging {
     new RetractRule(scene, findings).check();
     fromMemory(scene);
     assumptions.of(found);
-    FoundThread bent = found.bent(metal.bending(found));
+    FoundThread bent =
+        found.bent(held.map(h -> h.of(found, metal)).orElseGet(() -> metal.bending(found)));
     ThreadAnswer answer =
         new Answering(
                 bent,

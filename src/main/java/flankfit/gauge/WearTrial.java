@@ -17,6 +17,7 @@ public final class WearTrial {
   private final GaugeRequest request;
   private final String hole;
   private final OffsetAdvice offset;
+  private final HeldBending held = new HeldBending();
 
   private WearTrial(GaugeRequest request, String hole, OffsetAdvice offset) {
     this.request = request;
@@ -46,33 +47,44 @@ public final class WearTrial {
   }
 
   /**
-   * The answer of an endless helix, without advice; empty when the program stops with that entry,
-   * or cuts no such thread.
+   * The answer of an endless helix, without advice, the mill bending as it does with the entry of
+   * the sheet; empty when the program stops with that entry, or cuts no such thread. Takes some
+   * milliseconds.
    *
    * @param wear wear entry (mm, as entered)
    */
-  public Optional<ThreadAnswer> endless(double wear) {
-    return of(wear, false);
+  public synchronized Optional<ThreadAnswer> endless(double wear) {
+    if (!held.isKnown()) {
+      endlessHeld(offset.now());
+    }
+    return endlessHeld(wear);
   }
 
-  /**
-   * The whole answer: gauges on the path as moved, advice, and what odds are reckoned from; empty
-   * as above.
-   *
-   * @param wear wear entry (mm, as entered)
-   */
-  public Optional<ThreadAnswer> whole(double wear) {
-    return of(wear, true);
-  }
-
-  private Optional<ThreadAnswer> of(double wear, boolean whole) {
+  private Optional<ThreadAnswer> endlessHeld(double wear) {
     Require.finite("wear", wear);
     Offsets tried = tried(request.setup().offsets(), wear);
     return request
         .replay()
         .apply(tried)
-        .map(tape -> whole ? whole(tape, wear) : endless(tape, tried))
-        .flatMap(asked -> ThreadGauging.gauge(asked, hole).threads().stream().findFirst());
+        .flatMap(
+            tape ->
+                ThreadGauging.gauge(endless(tape, tried), hole, held).threads().stream()
+                    .findFirst());
+  }
+
+  /**
+   * The whole answer: gauges on the path as moved, the mill bending anew, advice, and what odds are
+   * reckoned from; empty as above.
+   *
+   * @param wear wear entry (mm, as entered)
+   */
+  public Optional<ThreadAnswer> whole(double wear) {
+    Require.finite("wear", wear);
+    return request
+        .replay()
+        .apply(tried(request.setup().offsets(), wear))
+        .flatMap(
+            tape -> ThreadGauging.gauge(whole(tape, wear), hole).threads().stream().findFirst());
   }
 
   private GaugeRequest endless(Tape tape, Offsets tried) {

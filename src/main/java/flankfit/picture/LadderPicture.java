@@ -18,6 +18,9 @@ public final class LadderPicture {
   private static final double ABOVE = 24;
   private static final double BELOW = 52;
 
+  /** Columns of a pass below which figures of passes would cover each other (px). */
+  private static final double CROWDED = 62;
+
   /** Columns left of the scale in a ladder without a dial (px). */
   private static final double BARE_LEFT = 62;
 
@@ -107,12 +110,12 @@ public final class LadderPicture {
     double dial = narrow ? 68 : 74;
     double words = thread.offset().isEmpty() ? 84 : (narrow ? 84 : 134) + dial;
     left = bare.isPresent() ? BARE_LEFT : words;
-    right = width - GaugeMarks.room(width);
+    right = width - (bare.isPresent() ? GaugeMarks.BARE_ROOM : GaugeMarks.room(width));
     top = frame.top() + ABOVE;
     bottom = frame.foot() - BELOW;
     Range shown = bare.orElseGet(this::withAir);
     rule = new DiagramRule(shown.low(), shown.high(), bottom, top);
-    marks = new GaugeMarks(diagram, thread, unit);
+    marks = new GaugeMarks(diagram, thread, unit, bare.isPresent());
     column = (right - left) / Math.max(1, thread.passes().size());
   }
 
@@ -278,10 +281,17 @@ public final class LadderPicture {
     if (rule.holds(after.functional())) {
       marks.hollow(x, yFunctional, colour);
     }
-    figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
+    if (last || !isCrowded()) {
+      figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
+    }
     if (last) {
       scatter.ifPresent(batch -> batch(batch, x + half - 8));
     }
+  }
+
+  /** Whether only the last pass has room for its figures. */
+  private boolean isCrowded() {
+    return bare.isPresent() && column < CROWDED;
   }
 
   /** What a batch scatters, as an upright bar on the last rung. */
@@ -339,6 +349,9 @@ public final class LadderPicture {
     diagram.line(x, end, x, end + 22 * way, last ? 3 : 2, colour);
     diagram.stroke(
         new double[] {x - 7, end + 8 * way, x, end, x + 7, end + 8 * way}, last ? 3 : 2, 0, colour);
+    if (!last && isCrowded()) {
+      return;
+    }
     double y = above ? end + 40 : end - 58;
     String off = above ? "above the scale" : "below the scale";
     String pitch = Figures.length(after.pitch(), unit);

@@ -44,7 +44,7 @@ record GaugeRoom(
     float bottom =
         Math.max(top + LEAST_HEIGHT * s, layout.header() + layout.sceneHeight() - 10 * s);
     boolean depth = !whole && layout.sceneWidth() >= LEAST_WITH_DEPTH * s;
-    float wide = depth ? Math.max(270 * s, Math.min(470 * s, 0.42f * (right - left))) : 0;
+    float wide = depth ? Math.max(256 * s, Math.min(470 * s, 0.4f * (right - left))) : 0;
     float ladder = depth ? right - wide - 18 * s : right;
     return new GaugeRoom(
         left,
