@@ -63,11 +63,7 @@ class ProgramSetsRegisterTest {
     Interpretation done = Interpreter.interpret(source, SHEET);
     assertThat(done.complete()).as("%s", done.findings()).isTrue();
     return new GaugeRequest(
-        "set.nc",
-        done.tape(),
-        SHEET,
-        done.radiusSettings(),
-        offsets -> replay(source, offsets));
+        "set.nc", done.tape(), SHEET, done.radiusSettings(), offsets -> replay(source, offsets));
   }
 
   private static Optional<Tape> replay(SourceText source, Offsets offsets) {

@@ -128,17 +128,17 @@ public final class LadderPicture {
   private PictureFrame frame(Theme theme) {
     String last = theme == Theme.DARK ? "brightest" : "darkest";
     return PictureFrame.of(
-            diagram,
-            thread,
-            "Tolerance ladder: the pitch diameter after each pass, against limits and gauges",
-            "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
-                + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
-                + " last one "
-                + last
-                + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
-                    ? " · key in: for the middle of the limits"
-                    : "")
-                + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
+        diagram,
+        thread,
+        "Tolerance ladder: the pitch diameter after each pass, against limits and gauges",
+        "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
+            + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
+            + " last one "
+            + last
+            + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
+                ? " · key in: for the middle of the limits"
+                : "")
+            + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
   }
 
   /**

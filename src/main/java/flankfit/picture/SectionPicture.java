@@ -75,12 +75,12 @@ public final class SectionPicture {
 
   private PictureFrame frame() {
     return PictureFrame.of(
-            diagram,
-            thread,
-            "Section through the thread's axis, and how far its flanks stand from the basic ones",
-            "shaded: metal · thin line: basic profile · dashed: GO "
-                + gaugeWord()
-                + ", held central · band: where the flank may lie by the limits");
+        diagram,
+        thread,
+        "Section through the thread's axis, and how far its flanks stand from the basic ones",
+        "shaded: metal · thin line: basic profile · dashed: GO "
+            + gaugeWord()
+            + ", held central · band: where the flank may lie by the limits");
   }
 
   /**
@@ -98,8 +98,7 @@ public final class SectionPicture {
       int width,
       int height,
       Theme theme) {
-    SectionPicture picture =
-        new SectionPicture(thread, surface, unit, width, height, theme, false);
+    SectionPicture picture = new SectionPicture(thread, surface, unit, width, height, theme, false);
     picture.draw();
     return picture.diagram;
   }
@@ -119,8 +118,7 @@ public final class SectionPicture {
       int width,
       int height,
       Theme theme) {
-    SectionPicture picture =
-        new SectionPicture(thread, surface, unit, width, height, theme, true);
+    SectionPicture picture = new SectionPicture(thread, surface, unit, width, height, theme, true);
     picture.draw();
     return picture.diagram;
   }

@@ -28,7 +28,8 @@ import org.tomlj.TomlTable;
 public final class WearEdit {
   private static final int DECIMALS = 6;
   private static final Pattern VALUE =
-      Pattern.compile("[+-]?[0-9][0-9_]*(?:\\.[0-9_]+)?(?:[eE][+-]?[0-9]+)?|\"[^\"\\n]*\"|'[^'\\n]*'");
+      Pattern.compile(
+          "[+-]?[0-9][0-9_]*(?:\\.[0-9_]+)?(?:[eE][+-]?[0-9]+)?|\"[^\"\\n]*\"|'[^'\\n]*'");
   private static final Pattern TO_VALUE = Pattern.compile("[^=\\n]*=[ \\t]*");
   private static final Pattern HEADER =
       Pattern.compile("(?m)^[ \\t]*\\[[ \\t]*offsets[ \\t]*\\][^\\n]*(?:\\n|\\z)");
@@ -186,8 +187,7 @@ public final class WearEdit {
     String before = text.substring(line, geometry.get().from());
     int end = geometry.get().to();
     if (before.contains("{")) {
-      return Optional.of(
-          text.substring(0, end) + ", wear = " + number(0) + text.substring(end));
+      return Optional.of(text.substring(0, end) + ", wear = " + number(0) + text.substring(end));
     }
     int next = text.indexOf('\n', end);
     String own = before.replace("geometry", "wear") + number(0);
@@ -228,8 +228,7 @@ public final class WearEdit {
     Optional<Offsets.Register> read =
         SetupReader.read(file, after).sheet().flatMap(s -> s.offsets().radius(register));
     TomlParseResult parsed = Toml.parse(after);
-    double geometry =
-        sheet.offsets().radius(register).map(Offsets.Register::geometry).orElse(0.0);
+    double geometry = sheet.offsets().radius(register).map(Offsets.Register::geometry).orElse(0.0);
     return read.isPresent()
         && Tolerance.MODEL.near(read.get().wear(), wear)
         && read.get().geometry() == geometry

@@ -40,8 +40,7 @@ final class Bench implements AutoCloseable {
    * @param isWhole whether gauges were screwed into the path as moved
    * @param isCurrent whether the dial stands at that entry
    */
-  record Shown(
-      Optional<ThreadAnswer> thread, double entry, boolean isWhole, boolean isCurrent) {
+  record Shown(Optional<ThreadAnswer> thread, double entry, boolean isWhole, boolean isCurrent) {
     static final Shown NOTHING = new Shown(Optional.empty(), 0, false, true);
 
     Shown {
@@ -73,16 +72,12 @@ final class Bench implements AutoCloseable {
       entry().ifPresent(answers::ask);
     }
     Shown now = look();
-    boolean other = now.thread != shown.thread && !same(now.thread, shown.thread);
-    if (other
-        || now.entry != shown.entry
-        || now.isWhole != shown.isWhole
-        || now.isCurrent != shown.isCurrent) {
+    if (!now.equals(shown)) {
       shown = now;
       came = true;
     }
     Optional<Travel> into = real().map(RealAnswer::go);
-    if (!same(into, go.travel())) {
+    if (!into.equals(go.travel())) {
       double lead = base.map(b -> b.spec().lead()).orElse(0.0);
       go.follow(into, lead);
       noGo.follow(real().map(r -> r.noGo().travels().get(0)), lead);
@@ -97,10 +92,6 @@ final class Bench implements AutoCloseable {
     return came;
   }
 
-  private static <T> boolean same(Optional<T> a, Optional<T> b) {
-    return a.isPresent() == b.isPresent() && (a.isEmpty() || a.get() == b.get());
-  }
-
   private boolean takeProgram() {
     Loaded loaded = course.loaded();
     if (!loaded.input().file().equals(file)) {
@@ -109,7 +100,7 @@ final class Bench implements AutoCloseable {
     }
     Optional<Gauged> now = loaded.input().gauged();
     boolean ended = now.isEmpty() && loaded.whole() && !loaded.stage().isGoing();
-    if ((now.isEmpty() && !ended) || same(now, gauged)) {
+    if ((now.isEmpty() && !ended) || now.equals(gauged)) {
       return false;
     }
     gauged = now;
@@ -218,7 +209,7 @@ final class Bench implements AutoCloseable {
     if (whole.isPresent()) {
       return new Shown(whole.get().answer().thread(), e.wear(), true, true);
     }
-    var quick = answers.quick().filter(t -> t.question().base() == e.base());
+    var quick = answers.quick().filter(t -> t.question().base().equals(e.base()));
     if (quick.isPresent()) {
       Entry of = quick.get().question();
       return new Shown(quick.get().answer(), of.wear(), false, of.is(e));
@@ -241,7 +232,7 @@ final class Bench implements AutoCloseable {
     if (e.isEmpty() || e.get().isSheets()) {
       return base;
     }
-    var told = answers.whole().filter(t -> t.question().base() == e.get().base());
+    var told = answers.whole().filter(t -> t.question().base().equals(e.get().base()));
     return told.isPresent() ? told.get().answer().thread() : base;
   }
 
@@ -256,7 +247,7 @@ final class Bench implements AutoCloseable {
     if (e.isEmpty() || e.get().isSheets()) {
       return e.map(Entry::wear).orElse(0.0);
     }
-    var told = answers.whole().filter(t -> t.question().base() == e.get().base());
+    var told = answers.whole().filter(t -> t.question().base().equals(e.get().base()));
     return told.isPresent()
         ? told.get().question().wear()
         : e.get().trial().orElseThrow().offset().now();
@@ -266,7 +257,7 @@ final class Bench implements AutoCloseable {
   Optional<WallShape> shape() {
     return answers
         .whole()
-        .filter(t -> base.isPresent() && t.question().base() == base.get())
+        .filter(t -> base.isPresent() && t.question().base().equals(base.get()))
         .flatMap(t -> t.answer().shape());
   }
 
@@ -296,7 +287,7 @@ final class Bench implements AutoCloseable {
 
   /** The entry that the last odds belong to. */
   Optional<Entry> oddsOf() {
-    return answers.oddsOf().filter(of -> base.isPresent() && of.base() == base.get());
+    return answers.oddsOf().filter(of -> base.isPresent() && of.base().equals(base.get()));
   }
 
   /** Whether the odds are those of the dial's entry. */

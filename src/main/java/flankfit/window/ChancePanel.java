@@ -97,8 +97,7 @@ final class ChancePanel {
     LengthUnit unit = state.unit();
     OffsetAdvice o = dial.get().offset();
     head(paper, o.register() + " wear, " + unit.symbol());
-    String where =
-        o.setBy().map(set -> "in line " + set.place().line()).orElse("in the sheet");
+    String where = o.setBy().map(set -> "in line " + set.place().line()).orElse("in the sheet");
     row(paper, where, Figures.length(o.now(), unit), "");
     if (dial.get().isMoved()) {
       row(paper, "on the dial", Figures.length(dial.get().entry(), unit), "Ctrl+S puts it there");
@@ -207,8 +206,7 @@ final class ChancePanel {
   }
 
   private String part(PartObserved part) {
-    String register =
-        state.gauge().bench().dial().map(d -> d.offset().register() + " ").orElse("");
+    String register = state.gauge().bench().dial().map(d -> d.offset().register() + " ").orElse("");
     return "part "
         + part.part()
         + ", "
@@ -234,7 +232,9 @@ final class ChancePanel {
 
   private static String turns(OptionalDouble turns) {
     return turns.isPresent()
-        ? " after " + Lengths.plain(turns.getAsDouble()) + (turns.getAsDouble() == 1 ? " turn" : " turns")
+        ? " after "
+            + Lengths.plain(turns.getAsDouble())
+            + (turns.getAsDouble() == 1 ? " turn" : " turns")
         : "";
   }
 

@@ -2,8 +2,6 @@ package flankfit.window;
 
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.ThreadGauge;
-import flankfit.gauge.Travel;
-import flankfit.picture.Colours;
 import flankfit.picture.Figures;
 import flankfit.picture.Theme;
 import flankfit.picture.Ticks;
@@ -22,15 +20,14 @@ import java.util.Optional;
 final class DepthPanel {
   private static final float RULE = 58;
   private static final float HEAD = 26;
-  private static final float FOOT = 74;
+  static final float FOOT = 74;
   private static final float GAP = 12;
   private static final float LEAST_STRIP = 84;
 
-  /** Scale from which on limits of size are told apart in the section (px a mm). */
-  private static final double FINE = 55;
-
   private final ViewState state;
   private final DepthFrame frame = new DepthFrame();
+  private final GaugeColumn columns = new GaugeColumn(frame);
+  private final SizeStrip strip;
   private final ImVec2 size = new ImVec2();
   private Optional<ThreadSection> section = Optional.empty();
   private Optional<ThreadAnswer> shownThread = Optional.empty();
@@ -38,6 +35,7 @@ final class DepthPanel {
 
   DepthPanel(ViewState state) {
     this.state = state;
+    strip = new SizeStrip(state, frame);
   }
 
   private void follow() {
@@ -45,7 +43,7 @@ final class DepthPanel {
     Bench.Shown shown = bench.shown();
     Optional<WallShape> shape =
         shown.isWhole() && bench.realEntry() == shown.entry() ? bench.shape() : Optional.empty();
-    boolean same = is(shown.thread(), shownThread) && is(shape, shownShape);
+    boolean same = shown.thread().equals(shownThread) && shape.equals(shownShape);
     if (same) {
       return;
     }
@@ -54,11 +52,11 @@ final class DepthPanel {
     section =
         shown
             .thread()
-            .flatMap(t -> bench.real().flatMap(r -> ThreadSection.of(t, r, hole(t), partBottom(), shape)));
-  }
-
-  private static <T> boolean is(Optional<T> a, Optional<T> b) {
-    return a.isPresent() == b.isPresent() && (a.isEmpty() || a.get() == b.get());
+            .flatMap(
+                t ->
+                    bench
+                        .real()
+                        .flatMap(r -> ThreadSection.of(t, r, hole(t), partBottom(), shape)));
   }
 
   private Optional<Hole> hole(ThreadAnswer thread) {
@@ -104,7 +102,8 @@ final class DepthPanel {
     column(list, paper, sec, state.gauge().bench().noGo(), second, wide, top, bottom);
     float third = second + wide + GAP * s;
     if (hasStrip) {
-      sizes(list, paper, sec, third, room.depthRight(), top, bottom);
+      shownThread.ifPresent(
+          t -> strip.draw(list, paper, sec, t, third, room.depthRight(), top, bottom));
     }
     rule(list, paper, left, top, bottom);
     ImGui.setCursorScreenPos(room.depthLeft(), top);
@@ -144,18 +143,7 @@ final class DepthPanel {
       float bottom) {
     float s = paper.scale();
     Theme.Palette palette = paper.palette();
-    ThreadGauge gauge =
-        plug.kind() == ThreadGauge.Kind.GO
-            ? ThreadGauge.go(sec.spec())
-            : ThreadGauge.noGo(sec.spec());
-    Side side = new Side(sec, left, wide, frame.perMm());
-    list.pushClipRect(left, top, left + wide, bottom, true);
-    metal(list, palette, side, top, bottom);
-    gauge(list, palette, side, gauge, plug, top, bottom);
-    profiles(list, palette, side, top, bottom);
-    wall(list, palette, side, top, bottom);
-    contacts(list, palette, side, plug);
-    list.popClipRect();
+    columns.draw(list, palette, sec, plug, left, wide, top, bottom);
     String name = plug.kind().word() + (sec.spec().internal() ? " plug" : " ring");
     ImGui.pushFont(paper.style().strong());
     list.addText(left, top - 22 * s, PaperStyle.ink(palette.ink()), name);
@@ -165,149 +153,8 @@ final class DepthPanel {
     words(paper, plug, left, wide, bottom);
   }
 
-  /** Where radii stand in a column: metal of a hole at the right, of a boss at the left. */
-  private record Side(ThreadSection sec, float left, float wide, double perMm) {
-    float x(double radius) {
-      double from = radius - sec.spec().basicPitch() / 2;
-      return (float) (left + 0.52 * wide + from * perMm);
-    }
-
-    boolean internal() {
-      return sec.spec().internal();
-    }
-
-    float metalFrom(double radius) {
-      return internal() ? x(radius) : left;
-    }
-
-    float metalTo(double radius) {
-      return internal() ? left + wide : x(radius);
-    }
-  }
-
-  private void metal(ImDrawList list, Theme.Palette palette, Side side, float top, float bottom) {
-    int ink = PaperStyle.ink(palette.stock(), 0.55);
-    float first = (float) Math.max(top, frame.row(side.sec().mouth()));
-    for (float y = first; y < bottom; y++) {
-      double z = frame.height(y + 0.5);
-      if (z < side.sec().end()) {
-        if (side.sec().hasFloor()) {
-          list.addRectFilled(side.left(), y, side.left() + side.wide(), bottom, ink);
-        }
-        return;
-      }
-      double radius = side.sec().wall(z);
-      list.addRectFilled(side.metalFrom(radius), y, side.metalTo(radius), y + 1, ink);
-    }
-  }
-
-  private void wall(ImDrawList list, Theme.Palette palette, Side side, float top, float bottom) {
-    int ink = PaperStyle.ink(palette.ink());
-    double mouth = side.sec().mouth();
-    float first = (float) Math.max(top, frame.row(mouth));
-    float last = (float) Math.min(bottom, frame.row(side.sec().end()));
-    float x = side.x(side.sec().wall(frame.height(first)));
-    for (float y = first + 1; y <= last; y++) {
-      float next = side.x(side.sec().wall(frame.height(y)));
-      list.addLine(x, y - 1, next, y, ink, 1.6f);
-      x = next;
-    }
-    float row = (float) frame.row(mouth);
-    double at = side.sec().wall(mouth);
-    list.addLine(side.metalFrom(at), row, side.metalTo(at), row, ink, 1.6f);
-    float end = (float) frame.row(side.sec().end());
-    double foot = side.sec().wall(side.sec().end());
-    boolean hollow = side.internal() == side.sec().hasFloor();
-    float inner = hollow ? side.left() : side.x(foot);
-    float outer = hollow ? side.x(foot) : side.left() + side.wide();
-    list.addLine(inner, end, outer, end, ink, 1.6f);
-  }
-
-  private void gauge(
-      ImDrawList list,
-      Theme.Palette palette,
-      Side side,
-      ThreadGauge gauge,
-      Plug plug,
-      float top,
-      float bottom) {
-    double front = plug.front();
-    if (Double.isNaN(front)) {
-      return;
-    }
-    int steel = PaperStyle.ink(palette.steel(), 0.9);
-    int edge = PaperStyle.ink(palette.steelEdge());
-    double sign = side.internal() ? 1 : -1;
-    double neck = gauge.rootRadius() - sign * 0.25 * side.sec().spec().pitch();
-    float lowest = (float) Math.min(bottom, frame.row(front));
-    float before = 0;
-    for (float y = top; y < lowest; y++) {
-      double z = frame.height(y + 0.5);
-      boolean threaded = z <= front + gauge.length();
-      double radius = threaded ? side.sec().gauge(gauge, z) : neck;
-      float from = side.internal() ? side.left() : side.x(radius);
-      float to = side.internal() ? side.x(radius) : side.left() + side.wide();
-      list.addRectFilled(from, y, to, y + 1, steel);
-      float x = side.x(radius);
-      if (y > top) {
-        list.addLine(before, y - 0.5f, x, y + 0.5f, edge, 1.2f);
-      }
-      before = x;
-    }
-    double at = side.sec().gauge(gauge, front);
-    float row = (float) frame.row(front);
-    float inner = side.internal() ? side.left() : side.x(at);
-    float outer = side.internal() ? side.x(at) : side.left() + side.wide();
-    list.addLine(inner, row, outer, row, edge, 1.4f);
-  }
-
-  /** The basic profile; with enough room for them also the flanks of both gauges. */
-  private void profiles(
-      ImDrawList list, Theme.Palette palette, Side side, float top, float bottom) {
-    int basic = PaperStyle.ink(palette.absolute(), 0.85);
-    ThreadSection sec = side.sec();
-    float first = (float) Math.max(top, frame.row(sec.mouth()));
-    float last = (float) Math.min(bottom, frame.row(sec.zBottom() - sec.spec().pitch() / 2));
-    for (float y = first + 1; y <= last; y++) {
-      float before = side.x(sec.basic(frame.height(y - 1)));
-      list.addLine(before, y - 1, side.x(sec.basic(frame.height(y))), y, basic, 1);
-    }
-    if (frame.perMm() < FINE) {
-      return;
-    }
-    ThreadGauge go = ThreadGauge.go(sec.spec());
-    ThreadGauge noGo = ThreadGauge.noGo(sec.spec());
-    int ink = PaperStyle.ink(palette.incrementalText());
-    for (float y = first + 1; y <= last; y++) {
-      double low = frame.height(y - 1);
-      double z = frame.height(y);
-      if ((int) y % 8 < 4) {
-        list.addLine(side.x(sec.gauge(go, low)), y - 1, side.x(sec.gauge(go, z)), y, ink, 1.2f);
-      }
-      if ((int) y % 4 < 2) {
-        list.addLine(
-            side.x(sec.gauge(noGo, low)), y - 1, side.x(sec.gauge(noGo, z)), y, ink, 1.2f);
-      }
-    }
-  }
-
-  /** Where a gauge touches at its end, as far as that lies near this section. */
-  private void contacts(ImDrawList list, Theme.Palette palette, Side side, Plug plug) {
-    if (!plug.isAtEnd() || plug.travel().isEmpty()) {
-      return;
-    }
-    int alarm = PaperStyle.ink(palette.alarm());
-    for (Travel.Contact contact : plug.travel().get().contacts()) {
-      float y = (float) frame.row(contact.z());
-      float x = side.x(side.sec().wall(contact.z()));
-      list.addCircle(x, y, 6, alarm, 0, 1.8f);
-      list.addLine(side.left(), y, x - 8, y, PaperStyle.ink(palette.alarm(), 0.5), 1);
-    }
-  }
-
   /** How far round the hand has turned. */
-  private void clock(
-      ImDrawList list, Theme.Palette palette, Plug plug, float x, float y, float s) {
+  private void clock(ImDrawList list, Theme.Palette palette, Plug plug, float x, float y, float s) {
     int ink = PaperStyle.ink(palette.softInk());
     double angle = 2 * Math.PI * plug.turns();
     boolean right = shownThread.map(ThreadAnswer::rightHand).orElse(true);
@@ -317,8 +164,7 @@ final class DepthPanel {
     list.addLine(x, y, x + dx, y + dy, PaperStyle.ink(palette.ink()), 1.8f * s);
   }
 
-  private void hand(
-      Plug plug, ThreadSection sec, float left, float wide, float top, float bottom) {
+  private void hand(Plug plug, ThreadSection sec, float left, float wide, float top, float bottom) {
     ImGui.setCursorScreenPos(left, top);
     ImGui.invisibleButton(plug.kind().word(), Math.max(1, wide), Math.max(1, bottom - top));
     double perTurn = sec.spec().lead() * frame.perMm();
@@ -351,92 +197,6 @@ final class DepthPanel {
     ImGui.popFont();
   }
 
-  /** The pitch diameter along the depth, against limits and gauges. */
-  private void sizes(
-      ImDrawList list,
-      Paper paper,
-      ThreadSection sec,
-      float left,
-      float right,
-      float top,
-      float bottom) {
-    Theme.Palette palette = paper.palette();
-    float s = paper.scale();
-    var limits = sec.spec().limits();
-    double go = ThreadGauge.go(sec.spec()).pitchDiameter();
-    double noGo = ThreadGauge.noGo(sec.spec()).pitchDiameter();
-    double low = Math.min(Math.min(limits.pitchMin(), limits.pitchMax()), Math.min(go, noGo));
-    double high = Math.max(Math.max(limits.pitchMin(), limits.pitchMax()), Math.max(go, noGo));
-    double air = 0.3 * (high - low);
-    double perMm = (right - left) / (high - low + 2 * air);
-    double zero = left - (low - air) * perMm;
-    list.pushClipRect(left, top, right, bottom, true);
-    float a = (float) (zero + limits.pitchMin() * perMm);
-    float b = (float) (zero + limits.pitchMax() * perMm);
-    int mouth = (int) Math.max(top, frame.row(sec.mouth()));
-    float end = (float) Math.min(bottom, frame.row(sec.end()));
-    list.addRectFilled(
-        Math.min(a, b), mouth, Math.max(a, b), end, PaperStyle.ink(palette.absolute(), 0.16));
-    dashes(list, (float) (zero + go * perMm), mouth, end, PaperStyle.ink(palette.ink()), s);
-    dashes(list, (float) (zero + noGo * perMm), mouth, end, PaperStyle.ink(palette.ink()), s);
-    endless(list, palette, sec, zero, perMm);
-    sec.shape().ifPresent(shape -> course(list, palette, shape, zero, perMm, left, right));
-    list.popClipRect();
-    ImGui.pushFont(paper.style().small());
-    name(list, palette, "GO", (float) (zero + go * perMm), top - 20 * s);
-    name(list, palette, "NO-GO", (float) (zero + noGo * perMm), top - 20 * s);
-    name(list, palette, Figures.length(go, state.unit()), left + 22 * s, bottom + 6 * s);
-    name(list, palette, Figures.length(noGo, state.unit()), right - 22 * s, bottom + 6 * s);
-    ImGui.setCursorScreenPos(left, bottom + 22 * s);
-    ImGui.beginChild("sizes words", Math.max(1, right - left + 8 * s), (FOOT - 16) * s);
-    ImGui.pushStyleColor(imgui.flag.ImGuiCol.Text, PaperStyle.ink(palette.softInk()));
-    Panels.wrapped(
-        sec.isAsMoved() ? "pitch Ø along the depth" : "pitch Ø, endless helix: computing…");
-    ImGui.popStyleColor();
-    ImGui.endChild();
-    ImGui.popFont();
-  }
-
-  private void name(ImDrawList list, Theme.Palette palette, String words, float x, float y) {
-    ImGui.calcTextSize(size, words);
-    list.addText(x - size.x / 2, y, PaperStyle.ink(palette.softInk()), words);
-  }
-
-  private static void dashes(ImDrawList list, float x, float top, float end, int ink, float s) {
-    for (float y = top; y < end; y += 10 * s) {
-      list.addLine(x, y, x, Math.min(end, y + 5 * s), ink, 1.3f * s);
-    }
-  }
-
-  private void endless(
-      ImDrawList list, Theme.Palette palette, ThreadSection sec, double zero, double perMm) {
-    shownThread
-        .flatMap(ThreadAnswer::finished)
-        .ifPresent(
-            m -> {
-              float x = (float) (zero + m.pitchSimple() * perMm);
-              int ink = PaperStyle.ink(palette.ink(), sec.isAsMoved() ? 0.35 : 1);
-              float from = (float) frame.row(Math.min(sec.mouth(), sec.zTop()));
-              list.addLine(x, from, x, (float) frame.row(sec.zBottom()), ink, 1.6f);
-            });
-  }
-
-  private void course(
-      ImDrawList list,
-      Theme.Palette palette,
-      WallShape shape,
-      double zero,
-      double perMm,
-      float left,
-      float right) {
-    int ink = PaperStyle.ink(Colours.mix(palette.ink(), palette.ground(), 0.05));
-    for (int i = 0; i < shape.places(); i++) {
-      float x = (float) Math.max(left + 1, Math.min(right - 3, zero + shape.pitch(i) * perMm));
-      float y = (float) frame.row(shape.placeZ(i));
-      list.addRectFilled(x - 1, y - 1, x + 1.4f, y + 1, ink);
-    }
-  }
-
   private void rule(ImDrawList list, Paper paper, float x, float top, float bottom) {
     float s = paper.scale();
     LengthUnit unit = state.unit();
@@ -460,7 +220,8 @@ final class DepthPanel {
     ImGui.calcTextSize(size, name);
     list.addText(x - 8 * s - size.x, top - 20 * s, soft, name);
     ImGui.popFont();
-    list.addRectFilled(x - 2 * s, top, x - 2 * s + 1, bottom, PaperStyle.ink(paper.palette().rule()));
+    list.addRectFilled(
+        x - 2 * s, top, x - 2 * s + 1, bottom, PaperStyle.ink(paper.palette().rule()));
   }
 
   private void hair(
@@ -478,7 +239,11 @@ final class DepthPanel {
     float s = paper.scale();
     float at = (float) y;
     list.addRectFilled(
-        left, at, room.depthRight(), at + Math.max(1, s), PaperStyle.ink(paper.palette().ink(), 0.55));
+        left,
+        at,
+        room.depthRight(),
+        at + Math.max(1, s),
+        PaperStyle.ink(paper.palette().ink(), 0.55));
     double depth = frame.height(y) - state.scene().top();
     LengthUnit unit = state.unit();
     String label = Figures.fixed(unit.fromMillimetres(depth), unit == LengthUnit.INCH ? 3 : 2);
@@ -490,7 +255,8 @@ final class DepthPanel {
         left - 3 * s,
         at + 11 * s,
         PaperStyle.ink(paper.palette().ground(), 0.92));
-    list.addText(left - 8 * s - size.x, at - size.y / 2, PaperStyle.ink(paper.palette().ink()), label);
+    list.addText(
+        left - 8 * s - size.x, at - size.y / 2, PaperStyle.ink(paper.palette().ink()), label);
     ImGui.popFont();
   }
 }

@@ -101,9 +101,7 @@ final class DialPanel {
     String where = dial.isMoved() ? "dial " : "now ";
     marks.add(
         new Mark(
-            scale.within(dial.entry()),
-            where + Figures.length(dial.entry(), unit),
-            Kind.HANDLE));
+            scale.within(dial.entry()), where + Figures.length(dial.entry(), unit), Kind.HANDLE));
     if (dial.isMoved()) {
       marks.add(
           new Mark(

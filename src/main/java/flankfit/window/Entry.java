@@ -35,6 +35,6 @@ record Entry(ThreadAnswer base, Optional<WearTrial> trial, double wear) {
 
   /** Whether it is the same thread with the same entry. */
   boolean is(Entry other) {
-    return base == other.base && wear == other.wear;
+    return base.equals(other.base) && wear == other.wear;
   }
 }

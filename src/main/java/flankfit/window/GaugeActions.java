@@ -35,7 +35,12 @@ final class GaugeActions {
     step("gauge.smaller", "dial: one step to a smaller thread", -1, key(GLFW_KEY_DOWN));
     step("gauge.larger-ten", "dial: ten steps to a larger thread", GREAT, shift(GLFW_KEY_UP));
     step("gauge.smaller-ten", "dial: ten steps to a smaller thread", -GREAT, shift(GLFW_KEY_DOWN));
-    add("gauge.type", "dial: type the wear entry", When.DIAL, GaugeSide::askForEntry, key(GLFW_KEY_D));
+    add(
+        "gauge.type",
+        "dial: type the wear entry",
+        When.DIAL,
+        GaugeSide::askForEntry,
+        key(GLFW_KEY_D));
     add(
         "gauge.advised",
         "dial: the entry advised for the middle",
@@ -69,7 +74,11 @@ final class GaugeActions {
         ctrl(GLFW_KEY_G));
     twist("gauge.no-go-in", "turn the NO-GO gauge in", g -> g.bench().noGo(), 1, key(GLFW_KEY_N));
     twist(
-        "gauge.no-go-out", "turn the NO-GO gauge out", g -> g.bench().noGo(), -1, shift(GLFW_KEY_N));
+        "gauge.no-go-out",
+        "turn the NO-GO gauge out",
+        g -> g.bench().noGo(),
+        -1,
+        shift(GLFW_KEY_N));
     add(
         "gauge.no-go-end",
         "turn the NO-GO gauge in as far as it goes",
@@ -120,8 +129,7 @@ final class GaugeActions {
   }
 
   private void step(String id, String words, int steps, KeyStroke stroke) {
-    all.add(
-        new Action(id, words, List.of(stroke), When.DIAL, true, s -> s.gauge().step(steps)));
+    all.add(new Action(id, words, List.of(stroke), When.DIAL, true, s -> s.gauge().step(steps)));
   }
 
   /** Finds a gauge. */

@@ -39,17 +39,7 @@ final class GaugeSheet implements Sheet {
       LengthUnit unit,
       int width,
       int height,
-      Theme theme) {
-    boolean is(Drawn other) {
-      return thread == other.thread
-          && ladder == other.ladder
-          && scatter.equals(other.scatter)
-          && unit == other.unit
-          && width == other.width
-          && height == other.height
-          && theme == other.theme;
-    }
-  }
+      Theme theme) {}
 
   /**
    * Prepares shaders and letters with the current context.
@@ -85,10 +75,7 @@ final class GaugeSheet implements Sheet {
   /** The scale of the ladder: that of the thread as the sheet has it, so that it stands still. */
   private Optional<LadderPicture.Range> range() {
     Optional<ThreadAnswer> base = bench().base();
-    boolean same =
-        base.isPresent() == rangeOf.isPresent()
-            && (base.isEmpty() || base.get() == rangeOf.get());
-    if (!same) {
+    if (!base.equals(rangeOf)) {
       rangeOf = base;
       range = base.map(LadderPicture.Range::of);
     }
@@ -124,7 +111,7 @@ final class GaugeSheet implements Sheet {
             width,
             room.ladderHeight(),
             state.theme());
-    if (drawn.isPresent() && drawn.get().is(wanted)) {
+    if (drawn.isPresent() && drawn.get().equals(wanted)) {
       return;
     }
     drawn = Optional.of(wanted);
@@ -196,8 +183,7 @@ final class GaugeSheet implements Sheet {
     }
     ThreadAnswer thread = shown.thread().get();
     int ink =
-        PaperStyle.ink(
-            GaugeWords.isGood(thread) ? paper.palette().ink() : paper.palette().alarm());
+        PaperStyle.ink(GaugeWords.isGood(thread) ? paper.palette().ink() : paper.palette().alarm());
     ImGui.pushFont(paper.style().title());
     list.addText(28 * s, top + 22 * s, ink, GaugeWords.verdict(thread));
     ImGui.popFont();
@@ -231,8 +217,7 @@ final class GaugeSheet implements Sheet {
       }
       boolean on = thread.hole().equals(held);
       ImGui.pushStyleColor(
-          ImGuiCol.Text,
-          PaperStyle.ink(on ? paper.palette().ink() : paper.palette().softInk()));
+          ImGuiCol.Text, PaperStyle.ink(on ? paper.palette().ink() : paper.palette().softInk()));
       if (ImGui.button(thread.hole()) && !on) {
         bench().pick(thread.hole());
       }

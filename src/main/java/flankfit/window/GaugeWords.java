@@ -77,8 +77,17 @@ final class GaugeWords {
     String now = length(shown.entry());
     String words =
         shown.entry() == offset.now()
-            ? register + now + ", as it stands in " + where(offset).replace("the sheet", "the setup sheet")
-            : "what if " + register + "were " + now + "? " + capital(where(offset)) + " has "
+            ? register
+                + now
+                + ", as it stands in "
+                + where(offset).replace("the sheet", "the setup sheet")
+            : "what if "
+                + register
+                + "were "
+                + now
+                + "? "
+                + capital(where(offset))
+                + " has "
                 + length(offset.now());
     return words + after(coming);
   }
@@ -149,8 +158,7 @@ final class GaugeWords {
 
   /** A length to a tenth of the usual last digit, without its unit. */
   String fine(double millimetres) {
-    return Figures.fixed(
-        unit.fromMillimetres(millimetres), unit == LengthUnit.INCH ? 5 : 4);
+    return Figures.fixed(unit.fromMillimetres(millimetres), unit == LengthUnit.INCH ? 5 : 4);
   }
 
   LengthUnit unit() {

@@ -78,8 +78,7 @@ final class HeaderPanel {
     if (word(palette, s, state.unit() == LengthUnit.INCH ? "U  mm" : "U  inch", false)) {
       state.otherUnit();
     }
-    if (state.sheet() != SheetName.GAUGE
-        && word(palette, s, "B  meaning", state.explains())) {
+    if (state.sheet() != SheetName.GAUGE && word(palette, s, "B  meaning", state.explains())) {
       state.toggleExplanation();
     }
     ImGui.sameLine(0, 22 * s);
@@ -95,7 +94,8 @@ final class HeaderPanel {
 
   private void views(Theme.Palette palette, float s) {
     for (View view : View.values()) {
-      boolean on = state.viewpoint().standing().isPresent() && state.viewpoint().standing().get() == view;
+      boolean on =
+          state.viewpoint().standing().isPresent() && state.viewpoint().standing().get() == view;
       if (word(palette, s, name(view), on)) {
         state.viewpoint().look(view);
       }

@@ -82,7 +82,11 @@ final class MotionSheet implements Sheet {
     }
     boolean centres = state.selection().isMeasuring();
     return new Picker(
-            state.course().tape(), state.loaded().survey().boxes(), state.viewpoint().camera(), reach, centres)
+            state.course().tape(),
+            state.loaded().survey().boxes(),
+            state.viewpoint().camera(),
+            reach,
+            centres)
         .at(column, row);
   }
 

@@ -64,7 +64,7 @@ final class Said implements AutoCloseable {
       notes.clear();
     }
     Optional<Latest.Told<Question, OddsAnswer>> now = advice.told();
-    boolean came = now.isPresent() && (seen.isEmpty() || seen.get() != now.get());
+    boolean came = !now.equals(seen);
     seen = now;
     question().ifPresent(advice::ask);
     return came;

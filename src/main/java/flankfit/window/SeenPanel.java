@@ -54,8 +54,7 @@ final class SeenPanel {
     float y = ImGui.getWindowPosY();
     list.addText(x + 20 * s, y + 16 * s, PaperStyle.ink(paper.palette().softInk()), name);
     EntryLine.draw(list, paper, x + 150 * s, y + 16 * s, state.desk().entry(), empty);
-    Panels.rule(
-        list, paper.palette(), x + 14 * s, y + 44 * s, ImGui.getWindowWidth() - 28 * s, s);
+    Panels.rule(list, paper.palette(), x + 14 * s, y + 44 * s, ImGui.getWindowWidth() - 28 * s, s);
   }
 
   private void hint(Paper paper, float row, String words) {
@@ -103,7 +102,8 @@ final class SeenPanel {
       }
       Said.Choice choice = Said.CHOICES.get(i);
       int soft = PaperStyle.ink(paper.palette().softInk());
-      list.addText(x + 20 * s, y + (i * ROW + 4) * s, PaperStyle.ink(paper.palette().ink()), choice.words());
+      list.addText(
+          x + 20 * s, y + (i * ROW + 4) * s, PaperStyle.ink(paper.palette().ink()), choice.words());
       list.addText(x + 300 * s, y + (i * ROW + 4) * s, soft, choice.typed());
       if (clicked) {
         state.gauge().seen("", i);

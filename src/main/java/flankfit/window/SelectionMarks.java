@@ -60,7 +60,9 @@ final class SelectionMarks {
     Layout layout = paper.layout();
     list.pushClipRect(
         0, layout.header(), layout.sceneWidth(), layout.header() + layout.sceneHeight(), true);
-    Sight sight = new Sight(state.viewpoint().camera(), state.viewpoint().wall(), layout.header(), paper.pixels());
+    Sight sight =
+        new Sight(
+            state.viewpoint().camera(), state.viewpoint().wall(), layout.header(), paper.pixels());
     Selection selection = state.selection();
     if (selection.isMeasuring()) {
       measure(list, paper, sight, selection);
@@ -78,7 +80,8 @@ final class SelectionMarks {
     }
     float s = paper.scale();
     int ink = PaperStyle.ink(paper.palette().ink());
-    int steps = tape.kind(pick.move()) == MoveKind.ARC || state.viewpoint().isUnrolled() ? ARC_STEPS : 1;
+    int steps =
+        tape.kind(pick.move()) == MoveKind.ARC || state.viewpoint().isUnrolled() ? ARC_STEPS : 1;
     Point last = tape.from(pick.move());
     float gap = layoutGap(paper);
     for (int i = 1; i <= steps; i++) {

@@ -128,8 +128,7 @@ final class ThreadSection {
   double profile(double z, double pitchDiameter, double deep, double shallow) {
     double sign = spec.internal() ? 1 : -1;
     double flank =
-        pitchDiameter / 2
-            + sign * (spec.pitch() / 4 - fromMiddle(z)) / Math.tan(spec.halfAngle());
+        pitchDiameter / 2 + sign * (spec.pitch() / 4 - fromMiddle(z)) / Math.tan(spec.halfAngle());
     return Math.max(Math.min(deep, shallow), Math.min(Math.max(deep, shallow), flank));
   }
 

@@ -67,8 +67,7 @@ final class Typing {
       return true;
     }
     if (state.desk().over() == Desk.Over.SEEN
-        && chooses(
-            stroke, Said.CHOICES.size(), () -> state.gauge().seen(entry.text(), chosen))) {
+        && chooses(stroke, Said.CHOICES.size(), () -> state.gauge().seen(entry.text(), chosen))) {
       return true;
     }
     switch (stroke.key()) {

@@ -39,7 +39,8 @@ final class UnrolledWall {
 
   /** The path laid flat, for the present zoom. */
   private FlatPath follow(WallFrame wall) {
-    int level = (int) Math.floor(Math.log(state.viewpoint().camera().millimetresPerPixel()) / Math.log(4));
+    int level =
+        (int) Math.floor(Math.log(state.viewpoint().camera().millimetresPerPixel()) / Math.log(4));
     MoveBoxes boxes = state.loaded().survey().boxes();
     if (path.isEmpty()
         || level != shownLevel

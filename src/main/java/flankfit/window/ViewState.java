@@ -70,7 +70,7 @@ final class ViewState {
   boolean follow() {
     boolean found = search.settle();
     Loaded now = loads.latest();
-    if (now != course.loaded()) {
+    if (!now.equals(course.loaded())) {
       take(now);
       found = true;
     }

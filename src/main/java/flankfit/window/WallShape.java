@@ -78,8 +78,7 @@ final class WallShape {
         double high = stretches[2 * k + 1];
         double wide = high - low;
         if (low > wall.bottom() && high < wall.top() && wide < 0.9 * spec.pitch()) {
-          double pitch =
-              2 * at + sign * (wide - spec.pitch() / 2) / Math.tan(spec.halfAngle());
+          double pitch = 2 * at + sign * (wide - spec.pitch() / 2) / Math.tan(spec.halfAngle());
           found[count++] = new double[] {(low + high) / 2, pitch};
         }
       }

@@ -74,8 +74,7 @@ final class WindowLoop implements AutoCloseable {
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
     sheets =
-        List.of(
-            new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
+        List.of(new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
   }
 
   private static String title(String file) {
@@ -174,8 +173,10 @@ final class WindowLoop implements AutoCloseable {
     measure();
     nameWindow();
     hand.layout(layout, pixels);
-    state.viewpoint().resize(
-        Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
+    state
+        .viewpoint()
+        .resize(
+            Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     drawnChanges = state.changes();
     Paper paper =
         new Paper(style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
@@ -184,7 +185,10 @@ final class WindowLoop implements AutoCloseable {
     Colours.put(state.theme().palette().ground(), 1, ground, 0);
     glClearColor(ground[0], ground[1], ground[2], 1);
     glClear(GL_COLOR_BUFFER_BIT);
-    int below = framebufferHeight - Math.round(layout.header() * pixels) - state.viewpoint().camera().height();
+    int below =
+        framebufferHeight
+            - Math.round(layout.header() * pixels)
+            - state.viewpoint().camera().height();
     Sheet sheet = sheet();
     if (!state.desk().isWelcome()) {
       sheet.picture(paper, below);

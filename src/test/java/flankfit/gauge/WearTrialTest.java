@@ -3,9 +3,9 @@ package flankfit.gauge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import flankfit.motion.Point;
 import java.util.List;
 import java.util.Optional;
-import flankfit.motion.Point;
 import org.junit.jupiter.api.Test;
 
 /** Trials of wear entries against gauging the program with that entry in the sheet. */
@@ -32,8 +32,7 @@ class WearTrialTest {
     assertThat(tried.verdict()).isEqualTo(wanted.verdict());
     assertThat(tried.reason()).isEqualTo(wanted.reason());
     assertThat(tried.offset()).isEqualTo(wanted.offset());
-    assertThat(tried.real().orElseThrow().words())
-        .isEqualTo(wanted.real().orElseThrow().words());
+    assertThat(tried.real().orElseThrow().words()).isEqualTo(wanted.real().orElseThrow().words());
   }
 
   @Test
@@ -53,8 +52,7 @@ class WearTrialTest {
     job.axes = List.of(new Point(0, 0, 0), new Point(40, 0, 0));
     GaugeRequest request = job.request();
     ThreadAnswer second = ThreadGauging.gauge(request.withoutRealPath()).threads().get(1);
-    ThreadAnswer tried =
-        WearTrial.of(request, second).orElseThrow().endless(-0.02).orElseThrow();
+    ThreadAnswer tried = WearTrial.of(request, second).orElseThrow().endless(-0.02).orElseThrow();
     assertThat(tried.hole()).isEqualTo(second.hole());
     assertThat(tried.x()).isEqualTo(40);
   }

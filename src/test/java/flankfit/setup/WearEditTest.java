@@ -61,7 +61,10 @@ class WearEditTest {
         "[offsets.D4]\ngeometry = 7.0 # half\n[gauges]\n",
         "[offsets.D4]\ngeometry = 7.0 # half\nwear = 0.01\n[gauges]\n",
         0.01);
-    keeps("[offsets] # all\nH4 = { geometry = 1.0 }", "[offsets] # all\nD4 = { wear = 0.01 }\nH4 = { geometry = 1.0 }", 0.01);
+    keeps(
+        "[offsets] # all\nH4 = { geometry = 1.0 }",
+        "[offsets] # all\nD4 = { wear = 0.01 }\nH4 = { geometry = 1.0 }",
+        0.01);
     keeps("title = \"a\"", "title = \"a\"\n\n[offsets]\nD4 = { wear = 0.01 }\n", 0.01);
   }
 

@@ -36,8 +36,7 @@ class BenchTest {
     Files.copy(Path.of("sample-programs", NAME + ".nc"), folder.resolve(NAME + ".nc"));
     String sheet = Files.readString(Path.of("sample-programs", NAME + ".setup.toml"));
     Files.writeString(
-        folder.resolve(NAME + ".setup.toml"),
-        sheet.replaceAll("(?m)^\\[workpiece\\]\\R.*\\R", ""));
+        folder.resolve(NAME + ".setup.toml"), sheet.replaceAll("(?m)^\\[workpiece\\]\\R.*\\R", ""));
     first = loaded();
   }
 

@@ -109,8 +109,7 @@ class GaugeSheetWindowTest {
     String sheet = Files.readString(Path.of("sample-programs", NAME + ".setup.toml"));
     // Without the metal nothing bends, which spares time.
     Files.writeString(
-        folder.resolve(NAME + ".setup.toml"),
-        sheet.replaceAll("(?m)^\\[workpiece\\]\\R.*\\R", ""));
+        folder.resolve(NAME + ".setup.toml"), sheet.replaceAll("(?m)^\\[workpiece\\]\\R.*\\R", ""));
     try (Loader loader =
         new Loader(GaugedProgram.of(program), SetupSheet.empty(), List.of("a caution"))) {
       loader.begin();

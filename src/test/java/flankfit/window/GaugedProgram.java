@@ -44,8 +44,7 @@ record GaugedProgram(SheetPrograms plain) implements ProgramSource {
             checked.radiusSettings(),
             offsets ->
                 Optional.of(
-                    Interpreter.replay(
-                            text.program(), text.setup().withOffsets(offsets), List.of())
+                    Interpreter.replay(text.program(), text.setup().withOffsets(offsets), List.of())
                         .tape()));
     GaugeAnswer answer = ThreadGauging.gauge(request);
     List<Finding> findings = new ArrayList<>(checked.findings());

@@ -198,7 +198,8 @@ class ViewStateTest {
     assertThat(growing.position()).isEqualTo(1);
     assertThat(growing.changes()).isGreaterThan(changes);
     assertThat(growing.viewpoint().takeFit()).isTrue();
-    assertThat(growing.viewpoint().fitted().union(growing.scene().bounds())).isEqualTo(growing.viewpoint().fitted());
+    assertThat(growing.viewpoint().fitted().union(growing.scene().bounds()))
+        .isEqualTo(growing.viewpoint().fitted());
     growing.course().toEnd();
     assertThat(growing.line()).isEqualTo(81);
   }
