@@ -91,6 +91,7 @@ class ArchitectureTest {
             "picture",
             "trace",
             "check",
+            "odds",
             "gauge",
             "control",
             "sweep",

@@ -9,6 +9,7 @@ import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.ThreadGauging;
+import flankfit.gauge.WearTrial;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
 import flankfit.setup.Offsets;
@@ -54,17 +55,15 @@ class ProgramSetsRegisterTest {
   }
 
   private static ThreadAnswer gauged(String program) {
+    return ThreadGauging.gauge(request(program)).threads().get(0);
+  }
+
+  private static GaugeRequest request(String program) {
     SourceText source = SourceText.of("set.nc", program.getBytes(StandardCharsets.US_ASCII));
     Interpretation done = Interpreter.interpret(source, SHEET);
     assertThat(done.complete()).as("%s", done.findings()).isTrue();
-    GaugeRequest request =
-        new GaugeRequest(
-            "set.nc",
-            done.tape(),
-            SHEET,
-            done.radiusSettings(),
-            offsets -> replay(source, offsets));
-    return ThreadGauging.gauge(request).threads().get(0);
+    return new GaugeRequest(
+        "set.nc", done.tape(), SHEET, done.radiusSettings(), offsets -> replay(source, offsets));
   }
 
   private static Optional<Tape> replay(SourceText source, Offsets offsets) {
@@ -123,5 +122,21 @@ class ProgramSetsRegisterTest {
     assertThat(advice.setBy()).isEmpty();
     assertThat(advice.geometry()).isEqualTo(0.02);
     assertThat(advice.toMiddle()).isCloseTo(advice().toMiddle() - 0.02, within(SOLVED));
+  }
+
+  @Test
+  void trials_of_such_a_program_are_the_program_with_another_value() {
+    String program = text(".nc").replace("N50 ", "G10 L13 P4 R-.02\nN50 ");
+    GaugeRequest request = request(program);
+    ThreadAnswer thread = ThreadGauging.gauge(request).threads().get(0);
+    ThreadAnswer tried = WearTrial.of(request, thread).orElseThrow().whole(-0.05).orElseThrow();
+    ThreadAnswer written = gauge("G10 L13 P4 R-.05");
+    assertThat(tried.finished().orElseThrow().pitchSimple())
+        .isCloseTo(written.finished().orElseThrow().pitchSimple(), within(1e-9));
+    assertThat(tried.real().orElseThrow().words()).isEqualTo(written.real().orElseThrow().words());
+    OffsetAdvice offset = tried.offset().orElseThrow();
+    assertThat(offset.now()).isEqualTo(-0.05);
+    assertThat(offset.keyToGoLimit()).isEqualTo(written.offset().orElseThrow().keyToGoLimit());
+    assertThat(offset.keyToNoGoLimit()).isEqualTo(written.offset().orElseThrow().keyToNoGoLimit());
   }
 }

@@ -4,10 +4,13 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.gauge.GaugeAnswer;
+import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.gauge.ThreadGauging;
 import flankfit.gauge.Verdict;
 import flankfit.unit.LengthUnit;
+import flankfit.window.Gauged;
 import flankfit.window.ProgramSource;
 import flankfit.window.UnreadableProgramException;
 import java.nio.file.Path;
@@ -83,9 +86,11 @@ final class WindowProgram implements ProgramSource {
     if (!CheckedProgram.isAboutThreads(job)) {
       return new Judgement(checked.findings(), toMend(checked.findings()) + "no thread is milled");
     }
-    GaugeAnswer answer = job.gauge();
+    GaugeRequest request = job.gaugeRequest();
+    GaugeAnswer answer = ThreadGauging.gauge(request);
     List<Finding> findings = GaugeCommand.findings(checked, answer);
-    return new Judgement(findings, headline(answer, findings));
+    return new Judgement(
+        findings, headline(answer, findings), Optional.of(new Gauged(request, answer)));
   }
 
   /** The threads and their verdicts in one sentence, after what has to be mended first. */

@@ -38,9 +38,17 @@ public final class ThreadGauging {
   private final GroupedPasses grouped;
   private final Replays replays;
   private final Trials trials;
+  private final Optional<String> only;
+  private final Optional<HeldBending> held;
 
-  private ThreadGauging(GaugeRequest request, ThreadLookup threads) {
+  private ThreadGauging(
+      GaugeRequest request,
+      ThreadLookup threads,
+      Optional<String> only,
+      Optional<HeldBending> held) {
     this.request = request;
+    this.only = only;
+    this.held = held;
     this.setup = request.setup();
     this.threads = threads;
     this.text = new Text(unit(request));
@@ -66,7 +74,19 @@ public final class ThreadGauging {
   }
 
   static GaugeAnswer gauge(GaugeRequest request, ThreadLookup threads) {
-    return new ThreadGauging(request, threads).run();
+    return new ThreadGauging(request, threads, Optional.empty(), Optional.empty()).run();
+  }
+
+  /** Gauges the thread of one hole alone; what is found of others is not told. */
+  static GaugeAnswer gauge(GaugeRequest request, String hole) {
+    return new ThreadGauging(request, Designations::parse, Optional.of(hole), Optional.empty())
+        .run();
+  }
+
+  /** The same with the bending held. */
+  static GaugeAnswer gauge(GaugeRequest request, String hole, HeldBending held) {
+    return new ThreadGauging(request, Designations::parse, Optional.of(hole), Optional.of(held))
+        .run();
   }
 
   private GaugeAnswer run() {
@@ -95,6 +115,9 @@ public final class ThreadGauging {
   private void gauge(List<Pass> group, StrayThreads strays) {
     Pass last = group.get(group.size() - 1);
     Optional<Hole> hole = grouped.holeOf(last);
+    if (only.isPresent() && !hole.map(Hole::name).equals(only)) {
+      return;
+    }
     if (hole.isEmpty() || hole.get().thread().isEmpty()) {
       strays.withoutThread(last, hole);
       return;
@@ -143,7 +166,8 @@ public final class ThreadGauging {
     new RetractRule(scene, findings).check();
     fromMemory(scene);
     assumptions.of(found);
-    FoundThread bent = found.bent(metal.bending(found));
+    FoundThread bent =
+        found.bent(held.map(h -> h.of(found, metal)).orElseGet(() -> metal.bending(found)));
     ThreadAnswer answer =
         new Answering(
                 bent,

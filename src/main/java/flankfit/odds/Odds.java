@@ -53,6 +53,15 @@ public final class Odds {
   }
 
   /**
+   * The same before the eyes of somebody who waits for it.
+   *
+   * @throws java.util.concurrent.CancellationException if the watch stopped it
+   */
+  public ThreadOdds reckoned(int draws, Watch watch) {
+    return ThreadOdds.of(model, draws, seed, watch);
+  }
+
+  /**
    * What parts that were gauged make believe, and what to key in for the next one.
    *
    * @param parts what was seen, at least one part

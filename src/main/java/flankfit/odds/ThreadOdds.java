@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -53,6 +54,15 @@ public record ThreadOdds(
   }
 
   static ThreadOdds of(OddsModel model, int draws, long seed) {
+    return of(model, draws, seed, Watch.NONE);
+  }
+
+  /**
+   * The same before the eyes of somebody who waits.
+   *
+   * @throws CancellationException if the watch stopped it
+   */
+  static ThreadOdds of(OddsModel model, int draws, long seed, Watch watch) {
     Require.within("draws", draws, 1, 10_000_000);
     int go = 0;
     int noGo = 0;
@@ -60,7 +70,9 @@ public record ThreadOdds(
     int good = 0;
     double[] pitches = new double[draws];
     double[][] points = points(model, draws, seed);
+    Pace pace = new Pace(watch, draws + (long) SHARE_POINTS * (model.dimension() + 2));
     for (int i = 0; i < draws; i++) {
+      pace.step();
       OddsModel.Made made = model.made(points[i]);
       pitches[i] = made.at(0).simple();
       ThreadVariation.Spare spare = made.spare(0);
@@ -79,7 +91,7 @@ public record ThreadOdds(
         share(good, draws),
         pitches[(int) (TAIL * (draws - 1))],
         pitches[(int) Math.ceil((1 - TAIL) * (draws - 1))],
-        contributors(model, seed),
+        contributors(model, seed, pace),
         model.inputs().assumptions());
   }
 
@@ -92,12 +104,36 @@ public record ThreadOdds(
     return (double) count / draws;
   }
 
-  private static List<Contributor> contributors(OddsModel model, long seed) {
+  /** Tells the watch after every so many draws. */
+  private static final class Pace {
+    private static final int STRETCH = 128;
+
+    private final Watch watch;
+    private final long all;
+    private long done;
+
+    Pace(Watch watch, long all) {
+      this.watch = watch;
+      this.all = all;
+    }
+
+    void step() {
+      if (done++ % STRETCH == 0 && !watch.goesOn(Math.min(1, (double) done / all))) {
+        throw new CancellationException("nobody waits for the odds any more");
+      }
+    }
+  }
+
+  private static List<Contributor> contributors(OddsModel model, long seed, Pace pace) {
     int n = model.dimension();
     if (n == 0) {
       return List.of();
     }
-    ToDoubleFunction<double[]> spare = point -> model.made(point).spare(0).least();
+    ToDoubleFunction<double[]> spare =
+        point -> {
+          pace.step();
+          return model.made(point).spare(0).least();
+        };
     List<Shares.Share> shares = Shares.of(spare, n, SHARE_POINTS, seed);
     double sum = shares.stream().mapToDouble(Shares.Share::total).sum();
     List<Contributor> contributors = new ArrayList<>();

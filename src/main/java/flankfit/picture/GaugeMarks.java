@@ -14,12 +14,24 @@ final class GaugeMarks {
   private final ThreadAnswer thread;
   private final LengthUnit unit;
   private final Diagram diagram;
+  private final boolean brief;
 
   GaugeMarks(Diagram diagram, ThreadAnswer thread, LengthUnit unit) {
+    this(diagram, thread, unit, false);
+  }
+
+  /**
+   * @param brief whether names are as short as they can be
+   */
+  GaugeMarks(Diagram diagram, ThreadAnswer thread, LengthUnit unit, boolean brief) {
+    this.brief = brief;
     this.diagram = diagram;
     this.thread = thread;
     this.unit = unit;
   }
+
+  /** Columns (px) that the names at the right take in a ladder that stands in a window. */
+  static final double BARE_ROOM = 118;
 
   /** Columns (px) that the names at the right take. */
   static double room(int width) {
@@ -52,9 +64,10 @@ final class GaugeMarks {
     diagram.line(left, high, right, high, 1, palette.absolute());
     diagram.line(left, low, right, low, 1, palette.absolute());
     boolean inside = thread.internal();
-    String kind = inside ? " plug" : " ring";
-    SideNames names = new SideNames(diagram, right, diagram.width() < PictureFrame.NARROW);
-    limit(names, high, "greatest", thread.limits().pitchMax());
+    String kind = brief ? "" : inside ? " plug" : " ring";
+    boolean narrow = brief || diagram.width() < PictureFrame.NARROW;
+    SideNames names = new SideNames(diagram, right, narrow);
+    limit(names, high, brief ? "most" : "greatest", thread.limits().pitchMax());
     limit(names, low, "least", thread.limits().pitchMin());
     thread
         .go()

@@ -15,7 +15,14 @@ import java.util.Optional;
  * pass as a rung in order of cutting, the D register as a second scale at the left.
  */
 public final class LadderPicture {
+  private static final double ABOVE = 24;
   private static final double BELOW = 52;
+
+  /** Columns of a pass below which figures of passes would cover each other (px). */
+  private static final double CROWDED = 62;
+
+  /** Columns left of the scale in a ladder without a dial (px). */
+  private static final double BARE_LEFT = 62;
 
   /** Share of the scale kept free above and below what it holds. */
   private static final double AIR = 0.16;
@@ -37,6 +44,7 @@ public final class LadderPicture {
   private final DiagramRule rule;
   private final GaugeMarks marks;
   private final Optional<Scatter> scatter;
+  private final Optional<Range> bare;
 
   /** Columns that belong to one pass (px). */
   private final double column;
@@ -49,13 +57,44 @@ public final class LadderPicture {
    */
   public record Scatter(double low, double high) {}
 
+  /**
+   * The pitch diameters that a bare ladder's scale runs between.
+   *
+   * @param low at its lower end (mm)
+   * @param high at its upper end (mm)
+   */
+  public record Range(double low, double high) {
+    /** What shows a thread with its limits and gauges. */
+    public static Range of(ThreadAnswer thread) {
+      double[] range = range(thread, Optional.empty());
+      double air = AIR * (range[1] - range[0]);
+      return new Range(range[0] - air, range[1] + air);
+    }
+
+    /** The row of a bare ladder of some height (px) at which a diameter (mm) stands. */
+    public double rowOf(double diameter, double height) {
+      return rule(height).at(diameter);
+    }
+
+    /** The diameter (mm) at a row of a bare ladder of some height (px). */
+    public double diameterAt(double row, double height) {
+      return rule(height).length(row);
+    }
+
+    private DiagramRule rule(double height) {
+      return new DiagramRule(low, high, height - BELOW, ABOVE);
+    }
+  }
+
   private LadderPicture(
       ThreadAnswer thread,
       Optional<Scatter> scatter,
       LengthUnit unit,
       int width,
       int height,
-      Theme theme) {
+      Theme theme,
+      Optional<Range> bare) {
+    this.bare = bare;
     this.thread = thread;
     this.scatter = scatter;
     this.unit = unit;
@@ -67,30 +106,39 @@ public final class LadderPicture {
             "Tolerance ladder of " + PictureFrame.headline(thread),
             thread.reason());
     narrow = width < PictureFrame.NARROW;
-    String last = theme == Theme.DARK ? "brightest" : "darkest";
-    PictureFrame frame =
-        PictureFrame.of(
-            diagram,
-            thread,
-            "Tolerance ladder: the pitch diameter after each pass, against limits and gauges",
-            "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
-                + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
-                + " last one "
-                + last
-                + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
-                    ? " · key in: for the middle of the limits"
-                    : "")
-                + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
+    PictureFrame frame = bare.isPresent() ? PictureFrame.bare(diagram) : frame(theme);
     double dial = narrow ? 68 : 74;
-    left = thread.offset().isEmpty() ? 84 : (narrow ? 84 : 134) + dial;
-    right = width - GaugeMarks.room(width);
-    top = frame.top() + 24;
+    double words = thread.offset().isEmpty() ? 84 : (narrow ? 84 : 134) + dial;
+    left = bare.isPresent() ? BARE_LEFT : words;
+    right = width - (bare.isPresent() ? GaugeMarks.BARE_ROOM : GaugeMarks.room(width));
+    top = frame.top() + ABOVE;
     bottom = frame.foot() - BELOW;
-    double[] range = range();
-    double air = AIR * (range[1] - range[0]);
-    rule = new DiagramRule(range[0] - air, range[1] + air, bottom, top);
-    marks = new GaugeMarks(diagram, thread, unit);
+    Range shown = bare.orElseGet(this::withAir);
+    rule = new DiagramRule(shown.low(), shown.high(), bottom, top);
+    marks = new GaugeMarks(diagram, thread, unit, bare.isPresent());
     column = (right - left) / Math.max(1, thread.passes().size());
+  }
+
+  private Range withAir() {
+    double[] range = range(thread, scatter);
+    double air = AIR * (range[1] - range[0]);
+    return new Range(range[0] - air, range[1] + air);
+  }
+
+  private PictureFrame frame(Theme theme) {
+    String last = theme == Theme.DARK ? "brightest" : "darkest";
+    return PictureFrame.of(
+        diagram,
+        thread,
+        "Tolerance ladder: the pitch diameter after each pass, against limits and gauges",
+        "full mark: simple pitch diameter · hollow mark: functional diameter, what the GO gauge"
+            + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
+            + " last one "
+            + last
+            + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
+                ? " · key in: for the middle of the limits"
+                : "")
+            + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
   }
 
   /**
@@ -120,13 +168,37 @@ public final class LadderPicture {
       int width,
       int height,
       Theme theme) {
-    LadderPicture picture = new LadderPicture(thread, scatter, unit, width, height, theme);
+    LadderPicture picture =
+        new LadderPicture(thread, scatter, unit, width, height, theme, Optional.empty());
+    picture.draw();
+    return picture.diagram;
+  }
+
+  /**
+   * The ladder alone, without words round it and without the register's scale, which stand beside
+   * it in a window. Its scale is given, so that it stays while the thread changes.
+   *
+   * @param range the scale
+   * @param unit unit of the figures
+   * @param width width (px), 300 to 8192
+   * @param height height (px), 200 to 8192
+   */
+  public static Diagram bare(
+      ThreadAnswer thread,
+      Optional<Scatter> scatter,
+      Range range,
+      LengthUnit unit,
+      int width,
+      int height,
+      Theme theme) {
+    LadderPicture picture =
+        new LadderPicture(thread, scatter, unit, width, height, theme, Optional.of(range));
     picture.draw();
     return picture.diagram;
   }
 
   /** Limits and gauges, and what the last pass leaves if that is not too far away. */
-  private double[] range() {
+  private static double[] range(ThreadAnswer thread, Optional<Scatter> scatter) {
     double[] range = GaugeMarks.range(thread);
     double low = range[0] - MOST_STRETCH * (range[1] - range[0]);
     double high = range[1] + MOST_STRETCH * (range[1] - range[0]);
@@ -153,10 +225,12 @@ public final class LadderPicture {
   private void draw() {
     Theme.Palette palette = diagram.palette();
     marks.draw(rule, left, right, top, bottom);
-    thread.offset().ifPresent(this::dial);
+    if (bare.isEmpty()) {
+      thread.offset().ifPresent(this::dial);
+    }
     rule.upright(diagram, left, unit);
     String heading = "pitch diameter" + PictureFrame.unit(unit);
-    double at = thread.offset().isPresent() ? left - 58 : PictureFrame.MARGIN;
+    double at = thread.offset().isPresent() || bare.isPresent() ? left - 58 : PictureFrame.MARGIN;
     diagram.label(Face.SMALL, at, top - 12, heading, Align.LEFT, palette.softInk());
     List<PassAnswer> passes = thread.passes();
     // The last pass first: its words matter most where room is scarce.
@@ -207,10 +281,17 @@ public final class LadderPicture {
     if (rule.holds(after.functional())) {
       marks.hollow(x, yFunctional, colour);
     }
-    figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
+    if (last || !isCrowded()) {
+      figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
+    }
     if (last) {
       scatter.ifPresent(batch -> batch(batch, x + half - 8));
     }
+  }
+
+  /** Whether only the last pass has room for its figures. */
+  private boolean isCrowded() {
+    return bare.isPresent() && column < CROWDED;
   }
 
   /** What a batch scatters, as an upright bar on the last rung. */
@@ -268,6 +349,9 @@ public final class LadderPicture {
     diagram.line(x, end, x, end + 22 * way, last ? 3 : 2, colour);
     diagram.stroke(
         new double[] {x - 7, end + 8 * way, x, end, x + 7, end + 8 * way}, last ? 3 : 2, 0, colour);
+    if (!last && isCrowded()) {
+      return;
+    }
     double y = above ? end + 40 : end - 58;
     String off = above ? "above the scale" : "below the scale";
     String pitch = Figures.length(after.pitch(), unit);

@@ -66,6 +66,17 @@ final class PictureFrame {
     foot = first - SMALL_LINE;
   }
 
+  /** No frame: the words stand elsewhere, as in a window. */
+  private PictureFrame(double foot) {
+    top = 0;
+    this.foot = foot;
+  }
+
+  /** A frame without words: all rows are left. */
+  static PictureFrame bare(Diagram diagram) {
+    return new PictureFrame(diagram.height());
+  }
+
   /** The frame of a thread's picture. */
   static PictureFrame of(Diagram diagram, ThreadAnswer thread, String kind, String note) {
     boolean good = thread.verdict() == Verdict.GAUGES_GOOD;

@@ -49,7 +49,8 @@ public final class SectionPicture {
       LengthUnit unit,
       int width,
       int height,
-      Theme theme) {
+      Theme theme,
+      boolean bare) {
     this.thread = thread;
     this.spec = thread.spec();
     this.surface = surface;
@@ -57,14 +58,7 @@ public final class SectionPicture {
     diagram =
         new Diagram(
             width, height, theme, "Section of " + PictureFrame.headline(thread), thread.reason());
-    PictureFrame frame =
-        PictureFrame.of(
-            diagram,
-            thread,
-            "Section through the thread's axis, and how far its flanks stand from the basic ones",
-            "shaded: metal · thin line: basic profile · dashed: GO "
-                + gaugeWord()
-                + ", held central · band: where the flank may lie by the limits");
+    PictureFrame frame = bare ? PictureFrame.bare(diagram) : frame();
     top = frame.top() + 34;
     bottom = frame.foot() - BELOW;
     right = LEFT + (width - LEFT - GAP - END) * 0.62;
@@ -77,6 +71,16 @@ public final class SectionPicture {
     double half = perPixel * (right - LEFT) / 2;
     along = new DiagramRule(-half, half, LEFT, right);
     out = new DiagramRule(middle - reach, middle + reach, bottom, top);
+  }
+
+  private PictureFrame frame() {
+    return PictureFrame.of(
+        diagram,
+        thread,
+        "Section through the thread's axis, and how far its flanks stand from the basic ones",
+        "shaded: metal · thin line: basic profile · dashed: GO "
+            + gaugeWord()
+            + ", held central · band: where the flank may lie by the limits");
   }
 
   /**
@@ -94,7 +98,27 @@ public final class SectionPicture {
       int width,
       int height,
       Theme theme) {
-    SectionPicture picture = new SectionPicture(thread, surface, unit, width, height, theme);
+    SectionPicture picture = new SectionPicture(thread, surface, unit, width, height, theme, false);
+    picture.draw();
+    return picture.diagram;
+  }
+
+  /**
+   * The section alone, without words round it, for a window.
+   *
+   * @param surface its surface
+   * @param unit unit of the figures
+   * @param width width (px), 400 to 8192
+   * @param height height (px), 200 to 8192
+   */
+  public static Diagram bare(
+      ThreadAnswer thread,
+      RegularThread surface,
+      LengthUnit unit,
+      int width,
+      int height,
+      Theme theme) {
+    SectionPicture picture = new SectionPicture(thread, surface, unit, width, height, theme, true);
     picture.draw();
     return picture.diagram;
   }

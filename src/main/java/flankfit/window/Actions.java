@@ -22,7 +22,7 @@ import java.util.function.Consumer;
  */
 final class Actions {
   private final List<Action> all = new ArrayList<>();
-  private final Map<KeyStroke, Action> byKey = new HashMap<>();
+  private final Map<KeyStroke, List<Action>> byKey = new HashMap<>();
 
   /**
    * The actions with the sheets that there are.
@@ -31,15 +31,20 @@ final class Actions {
    */
   Actions(List<SheetName> sheets) {
     sheets(sheets);
+    if (sheets.contains(SheetName.GAUGE)) {
+      GaugeActions.addTo(all);
+    }
     position();
     view();
     program();
     window();
     for (Action action : all) {
       for (KeyStroke stroke : action.keys()) {
-        if (byKey.put(stroke, action) != null) {
+        List<Action> same = byKey.computeIfAbsent(stroke, key -> new ArrayList<>());
+        if (same.stream().anyMatch(a -> a.when() == action.when())) {
           throw new IllegalArgumentException("two actions have the key " + stroke.words());
         }
+        same.add(action);
       }
     }
   }
@@ -49,9 +54,14 @@ final class Actions {
     return List.copyOf(all);
   }
 
-  /** The action of a key, if it makes sense now. */
+  /**
+   * The action of a key that makes sense now. A sheet may have its own use for a key of all sheets:
+   * that comes first in the table.
+   */
   Optional<Action> of(KeyStroke stroke, ViewState state) {
-    return Optional.ofNullable(byKey.get(stroke)).filter(a -> a.when().holds(state));
+    return byKey.getOrDefault(stroke, List.of()).stream()
+        .filter(a -> a.when().holds(state))
+        .findFirst();
   }
 
   private void sheets(List<SheetName> sheets) {
@@ -101,18 +111,18 @@ final class Actions {
   }
 
   private void view() {
-    moves("view.plan", "plan: from above", s -> s.look(View.PLAN), number(1));
-    moves("view.front", "front", s -> s.look(View.FRONT), number(2));
-    moves("view.side", "side", s -> s.look(View.SIDE), number(3));
-    moves("view.free", "free: at an angle", s -> s.look(View.ISO), number(4));
+    moves("view.plan", "plan: from above", s -> s.viewpoint().look(View.PLAN), number(1));
+    moves("view.front", "front", s -> s.viewpoint().look(View.FRONT), number(2));
+    moves("view.side", "side", s -> s.viewpoint().look(View.SIDE), number(3));
+    moves("view.free", "free: at an angle", s -> s.viewpoint().look(View.ISO), number(4));
     moves(
         "view.wall",
         "wall: the hole unrolled, angle across, depth down",
-        ViewState::unroll,
+        s -> s.viewpoint().unroll(),
         number(5));
-    moves("view.whole", "fit the whole part", s -> s.fit(false), key(GLFW_KEY_F));
-    moves("view.cut", "fit what is cut", s -> s.fit(true), key(GLFW_KEY_C));
-    moves("view.block", "zoom to the block", ViewState::fitBlock, key(GLFW_KEY_Z));
+    moves("view.whole", "fit the whole part", s -> s.viewpoint().fit(false), key(GLFW_KEY_F));
+    moves("view.cut", "fit what is cut", s -> s.viewpoint().fit(true), key(GLFW_KEY_C));
+    moves("view.block", "zoom to the block", s -> s.viewpoint().fitBlock(), key(GLFW_KEY_Z));
     moves(
         "view.measure",
         "measure between two points, or end it",

@@ -29,7 +29,7 @@ final class DepthLine {
    */
   void draw(
       PaperStyle style, Layout layout, Theme.Palette palette, double x, double y, float pixels) {
-    Camera camera = state.camera();
+    Camera camera = state.viewpoint().camera();
     if (!camera.showsDepth()
         || !layout.inScene(x, y)
         || state.desk().over() != Desk.Over.NOTHING

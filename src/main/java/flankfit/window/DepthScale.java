@@ -17,7 +17,7 @@ record DepthScale(
     double top, int rows, double pixels, double middle, double millimetresPerPixel, double zero) {
   /** The scale of what the eye sees upright. */
   static DepthScale of(ViewState state, Layout layout, float pixels) {
-    Camera camera = state.camera();
+    Camera camera = state.viewpoint().camera();
     return new DepthScale(
         layout.header(),
         camera.height(),

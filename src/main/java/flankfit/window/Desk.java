@@ -22,7 +22,11 @@ final class Desk {
     NOTHING,
     KEYS,
     PALETTE,
-    SEARCH
+    SEARCH,
+    /** A wear entry is typed. */
+    WEAR,
+    /** It is told what a gauge said. */
+    SEEN
   }
 
   /** A file that is to be written. */
@@ -37,7 +41,7 @@ final class Desk {
 
   /** Whether a text is typed. */
   boolean isTyping() {
-    return over == Over.PALETTE || over == Over.SEARCH;
+    return over != Over.NOTHING && over != Over.KEYS;
   }
 
   /** What is typed. */
@@ -67,6 +71,11 @@ final class Desk {
 
   void search() {
     open(Over.SEARCH);
+  }
+
+  /** Opens a line to type in. */
+  void type(Over what) {
+    open(what);
   }
 
   void toggleKeys() {

@@ -30,6 +30,7 @@ final class Hand implements AutoCloseable {
   private boolean pressed;
   private boolean turning;
   private boolean shifting;
+  private boolean swallows;
 
   /** Finds what lies at a place of the scene (px, rows upwards). */
   interface Picks {
@@ -80,6 +81,7 @@ final class Hand implements AutoCloseable {
     if (action == GLFW_RELEASE) {
       return;
     }
+    swallows = false;
     KeyStroke stroke = KeyStroke.pressed(letter(key, code), mods);
     if (typing.key(stroke, () -> glfwGetClipboardString(window))) {
       return;
@@ -87,6 +89,8 @@ final class Hand implements AutoCloseable {
     Optional<Action> wanted = actions.of(stroke, state);
     if (wanted.isPresent() && (action == GLFW_PRESS || wanted.get().repeats())) {
       wanted.get().does().accept(state);
+      // The letter of a key that opens a line to type in is no letter of what is typed.
+      swallows = state.desk().isTyping() && !stroke.ctrl() && !stroke.alt();
     }
   }
 
@@ -105,6 +109,10 @@ final class Hand implements AutoCloseable {
 
   private void typed(int character) {
     touched.run();
+    if (swallows) {
+      swallows = false;
+      return;
+    }
     if (!typing.character(character)) {
       actions
           .of(KeyStroke.typed(character), state)
@@ -148,11 +156,11 @@ final class Hand implements AutoCloseable {
       return;
     }
     if (shifting) {
-      state.pan(dx, dy);
-    } else if (turning && state.isUnrolled()) {
-      state.pan(dx, dy);
+      state.viewpoint().pan(dx, dy);
+    } else if (turning && state.viewpoint().isUnrolled()) {
+      state.viewpoint().pan(dx, dy);
     } else if (turning) {
-      state.orbit(dx / pixels / layout.scale(), dy / pixels / layout.scale());
+      state.viewpoint().orbit(dx / pixels / layout.scale(), dy / pixels / layout.scale());
     }
   }
 
@@ -163,7 +171,8 @@ final class Hand implements AutoCloseable {
   /** Whether the pointer is over the scene and over no panel that lies on it. */
   private boolean isInScene() {
     int told = Math.min(ProblemPanel.MOST, state.desk().problems().size());
-    return state.desk().over() == Desk.Over.NOTHING
+    return state.sheet() == SheetName.MOTION
+        && state.desk().over() == Desk.Over.NOTHING
         && !state.desk().isWelcome()
         && layout.inScene(column, row)
         && !layout.inProblems(column, row, told);
@@ -207,13 +216,13 @@ final class Hand implements AutoCloseable {
 
   /** Row of the pointer in the scene, upwards (px). */
   private double up() {
-    return state.camera().height() - (row - layout.header()) * pixels;
+    return state.viewpoint().camera().height() - (row - layout.header()) * pixels;
   }
 
   private void wheel(double notches) {
     touched.run();
     if (isInScene()) {
-      state.zoom(notches, column * pixels, up());
+      state.viewpoint().zoom(notches, column * pixels, up());
     }
   }
 

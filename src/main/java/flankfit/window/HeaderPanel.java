@@ -59,14 +59,10 @@ final class HeaderPanel {
       }
     }
     ImGui.sameLine(0, 22 * s);
-    for (View view : View.values()) {
-      boolean on = state.standing().isPresent() && state.standing().get() == view;
-      if (word(palette, s, name(view), on)) {
-        state.look(view);
-      }
-    }
-    if (word(palette, s, "5  wall", state.isUnrolled())) {
-      state.unroll();
+    if (state.sheet() == SheetName.GAUGE) {
+      ofGauge(palette, s);
+    } else {
+      views(palette, s);
     }
     ImGui.sameLine(0, 22 * s);
     if (word(palette, s, "/  find an action", false)) {
@@ -76,19 +72,13 @@ final class HeaderPanel {
       state.toggleHelp();
     }
     ImGui.sameLine(0, 22 * s);
-    if (word(palette, s, "F  whole", false)) {
-      state.fit(false);
-    }
-    if (word(palette, s, "C  cut", false)) {
-      state.fit(true);
-    }
-    if (word(palette, s, "M  measure", state.selection().isMeasuring())) {
-      state.toggleMeasuring();
+    if (state.sheet() != SheetName.GAUGE) {
+      ofMotion(palette, s);
     }
     if (word(palette, s, state.unit() == LengthUnit.INCH ? "U  mm" : "U  inch", false)) {
       state.otherUnit();
     }
-    if (word(palette, s, "B  meaning", state.explains())) {
+    if (state.sheet() != SheetName.GAUGE && word(palette, s, "B  meaning", state.explains())) {
       state.toggleExplanation();
     }
     ImGui.sameLine(0, 22 * s);
@@ -99,6 +89,54 @@ final class HeaderPanel {
     }
     if (word(palette, s, "Ctrl+O  samples, recent", state.desk().isWelcome())) {
       state.desk().toggleWelcome();
+    }
+  }
+
+  private void views(Theme.Palette palette, float s) {
+    for (View view : View.values()) {
+      boolean on =
+          state.viewpoint().standing().isPresent() && state.viewpoint().standing().get() == view;
+      if (word(palette, s, name(view), on)) {
+        state.viewpoint().look(view);
+      }
+    }
+    if (word(palette, s, "5  wall", state.viewpoint().isUnrolled())) {
+      state.viewpoint().unroll();
+    }
+  }
+
+  private void ofMotion(Theme.Palette palette, float s) {
+    if (word(palette, s, "F  whole", false)) {
+      state.viewpoint().fit(false);
+    }
+    if (word(palette, s, "C  cut", false)) {
+      state.viewpoint().fit(true);
+    }
+    if (word(palette, s, "M  measure", state.selection().isMeasuring())) {
+      state.toggleMeasuring();
+    }
+  }
+
+  private void ofGauge(Theme.Palette palette, float s) {
+    GaugeSide gauge = state.gauge();
+    if (word(palette, s, "↑ ↓  dial", false)) {
+      gauge.step(1);
+    }
+    if (word(palette, s, "D  type it", false)) {
+      gauge.askForEntry();
+    }
+    if (word(palette, s, "G  GO in", false)) {
+      gauge.twist(gauge.bench().go(), Plug.TWIST);
+    }
+    if (word(palette, s, "N  NO-GO in", false)) {
+      gauge.twist(gauge.bench().noGo(), Plug.TWIST);
+    }
+    if (word(palette, s, "O  a gauge said", false)) {
+      gauge.askForSeen();
+    }
+    boolean section = gauge.picture() == GaugeSide.Picture.SECTION;
+    if (word(palette, s, section ? "S  ladder" : "S  section", false)) {
+      gauge.otherPicture();
     }
   }
 

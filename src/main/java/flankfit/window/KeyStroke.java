@@ -87,6 +87,7 @@ record KeyStroke(int key, int character, boolean ctrl, boolean shift, boolean al
       case GLFW_KEY_SPACE -> "Space";
       case GLFW_KEY_ENTER -> "Enter";
       case GLFW_KEY_ESCAPE -> "Esc";
+      case GLFW_KEY_TAB -> "Tab";
       default -> Character.toString((char) key);
     };
   }

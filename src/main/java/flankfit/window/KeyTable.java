@@ -14,6 +14,9 @@ final class KeyTable {
           new Row("drag", "turn the part"),
           new Row("Shift+drag", "shift the paper; the middle button does the same"),
           new Row("wheel", "zoom at the pointer"),
+          new Row("drag the ladder", "turn the wear dial"),
+          new Row("drag a gauge", "turn it in or out; the wheel does the same"),
+          new Row("wheel on depths", "zoom along the depth; Ctrl+wheel on a gauge"),
           new Row("drop a file", "open it"));
 
   private KeyTable() {}

@@ -204,6 +204,7 @@ final class Load implements Runnable {
         said.headline(),
         cautions,
         text.majorDiameters(),
-        observer -> Interpreter.observe(program, text.setup(), text.subprograms(), observer));
+        observer -> Interpreter.observe(program, text.setup(), text.subprograms(), observer),
+        said.gauged());
   }
 }

@@ -39,24 +39,24 @@ final class MotionSheet implements Sheet {
   @Override
   public void picture(Paper paper, int below) {
     Insets insets = Insets.ofWindow(contentScale);
-    if (state.takeFit()) {
-      state.camera().fit(state.fitted(), insets.widened(18 * contentScale));
+    if (state.viewpoint().takeFit()) {
+      state.viewpoint().camera().fit(state.viewpoint().fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;
     }
-    if (state.isUnrolled()) {
+    if (state.viewpoint().isUnrolled()) {
       drawnChanges = -1;
       return;
     }
     if (drawnChanges != state.changes() || picture.isUnfinished()) {
       drawnChanges = state.changes();
-      picture.draw(state.scene(), state.camera(), state.theme(), state.unit(), insets);
+      picture.draw(state.scene(), state.viewpoint().camera(), state.theme(), state.unit(), insets);
     }
     picture.copyTo(0, 0, below);
   }
 
   @Override
   public void words(Paper paper) {
-    if (state.isUnrolled()) {
+    if (state.viewpoint().isUnrolled()) {
       wall.draw(paper);
     }
     depthLine.draw(
@@ -71,18 +71,22 @@ final class MotionSheet implements Sheet {
 
   @Override
   public boolean isUnfinished() {
-    return !state.isUnrolled() && picture.isUnfinished();
+    return !state.viewpoint().isUnrolled() && picture.isUnfinished();
   }
 
   @Override
   public Optional<Pick> pick(double column, double row) {
     double reach = Picker.REACH * contentScale;
-    if (state.isUnrolled()) {
+    if (state.viewpoint().isUnrolled()) {
       return wall.pick(column, row, reach);
     }
     boolean centres = state.selection().isMeasuring();
     return new Picker(
-            state.course().tape(), state.loaded().survey().boxes(), state.camera(), reach, centres)
+            state.course().tape(),
+            state.loaded().survey().boxes(),
+            state.viewpoint().camera(),
+            reach,
+            centres)
         .at(column, row);
   }
 

@@ -89,11 +89,18 @@ public interface ProgramSource {
    *
    * @param findings all findings, in any order
    * @param headline the sentence above everything; may be empty
+   * @param gauged its threads; empty where there is nothing to gauge
    */
-  record Judgement(List<Finding> findings, String headline) {
+  record Judgement(List<Finding> findings, String headline, Optional<Gauged> gauged) {
     public Judgement {
       findings = List.copyOf(findings);
       Objects.requireNonNull(headline, "headline");
+      Objects.requireNonNull(gauged, "gauged");
+    }
+
+    /** What is to be said of a program that was not gauged. */
+    public Judgement(List<Finding> findings, String headline) {
+      this(findings, headline, Optional.empty());
     }
   }
 }

@@ -60,7 +60,9 @@ final class SelectionMarks {
     Layout layout = paper.layout();
     list.pushClipRect(
         0, layout.header(), layout.sceneWidth(), layout.header() + layout.sceneHeight(), true);
-    Sight sight = new Sight(state.camera(), state.wall(), layout.header(), paper.pixels());
+    Sight sight =
+        new Sight(
+            state.viewpoint().camera(), state.viewpoint().wall(), layout.header(), paper.pixels());
     Selection selection = state.selection();
     if (selection.isMeasuring()) {
       measure(list, paper, sight, selection);
@@ -78,7 +80,8 @@ final class SelectionMarks {
     }
     float s = paper.scale();
     int ink = PaperStyle.ink(paper.palette().ink());
-    int steps = tape.kind(pick.move()) == MoveKind.ARC || state.isUnrolled() ? ARC_STEPS : 1;
+    int steps =
+        tape.kind(pick.move()) == MoveKind.ARC || state.viewpoint().isUnrolled() ? ARC_STEPS : 1;
     Point last = tape.from(pick.move());
     float gap = layoutGap(paper);
     for (int i = 1; i <= steps; i++) {
@@ -92,14 +95,14 @@ final class SelectionMarks {
       last = next;
     }
     dot(list, sight, tape.to(pick.move()), ink, 3.5f * s);
-    if (tape.kind(pick.move()) == MoveKind.ARC && !state.isUnrolled()) {
+    if (tape.kind(pick.move()) == MoveKind.ARC && !state.viewpoint().isUnrolled()) {
       vectors(list, paper, sight, tape, pick.move());
     }
   }
 
   /** On a wall laid flat a chord over the seam would run across everything. */
   private float layoutGap(Paper paper) {
-    return state.isUnrolled() ? paper.layout().sceneWidth() * 0.3f : Float.MAX_VALUE;
+    return state.viewpoint().isUnrolled() ? paper.layout().sceneWidth() * 0.3f : Float.MAX_VALUE;
   }
 
   private void vectors(ImDrawList list, Paper paper, Sight sight, Tape tape, int move) {
@@ -146,7 +149,7 @@ final class SelectionMarks {
       Point c1 = new Point(b.x(), a.y(), a.z());
       Point c2 = new Point(b.x(), b.y(), a.z());
       int soft = PaperStyle.ink(paper.palette().softInk());
-      if (!state.isUnrolled()) {
+      if (!state.viewpoint().isUnrolled()) {
         leg(list, sight, a, c1, soft);
         leg(list, sight, c1, c2, soft);
         leg(list, sight, c2, b, soft);

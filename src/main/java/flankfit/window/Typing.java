@@ -30,7 +30,7 @@ final class Typing {
   private void changed() {
     if (state.desk().over() == Desk.Over.SEARCH) {
       state.search().look(state.desk().entry().text(), state.input().programLines());
-    } else {
+    } else if (state.desk().over() == Desk.Over.PALETTE) {
       state.desk().choose(0);
     }
   }
@@ -64,6 +64,10 @@ final class Typing {
     boolean inPalette = state.desk().over() == Desk.Over.PALETTE;
     int chosen = state.desk().chosen();
     if (inPalette && chooses(stroke, palette.entries().size(), () -> palette.run(chosen))) {
+      return true;
+    }
+    if (state.desk().over() == Desk.Over.SEEN
+        && chooses(stroke, Said.CHOICES.size(), () -> state.gauge().seen(entry.text(), chosen))) {
       return true;
     }
     switch (stroke.key()) {
@@ -103,8 +107,17 @@ final class Typing {
     state.desk().close();
   }
 
-  /** Enter ends the typing of a search and goes to the first line found from the position on. */
+  /**
+   * Enter ends the typing: a search goes to the first line found from the position on, a wear entry
+   * turns the dial.
+   */
   private void found() {
+    if (state.desk().over() == Desk.Over.WEAR) {
+      String text = state.desk().entry().text();
+      state.desk().close();
+      state.gauge().typed(text);
+      return;
+    }
     state.search().from(Math.max(1, state.line()));
     state.desk().close();
   }

@@ -39,7 +39,8 @@ final class UnrolledWall {
 
   /** The path laid flat, for the present zoom. */
   private FlatPath follow(WallFrame wall) {
-    int level = (int) Math.floor(Math.log(state.camera().millimetresPerPixel()) / Math.log(4));
+    int level =
+        (int) Math.floor(Math.log(state.viewpoint().camera().millimetresPerPixel()) / Math.log(4));
     MoveBoxes boxes = state.loaded().survey().boxes();
     if (path.isEmpty()
         || level != shownLevel
@@ -56,11 +57,11 @@ final class UnrolledWall {
 
   /** What lies within some pixels of a place in the scene (px, rows upwards). */
   Optional<Pick> pick(double column, double row, double within) {
-    Optional<WallFrame> wall = state.wall();
+    Optional<WallFrame> wall = state.viewpoint().wall();
     if (wall.isEmpty()) {
       return Optional.empty();
     }
-    Camera camera = state.camera();
+    Camera camera = state.viewpoint().camera();
     double mm = camera.millimetresPerPixel();
     double across = camera.centre().x() + (column - camera.width() / 2.0) * mm;
     double height = camera.centre().z() + (row - camera.height() / 2.0) * mm;
@@ -72,7 +73,7 @@ final class UnrolledWall {
     float s = paper.scale();
     Theme.Palette palette = paper.palette();
     Layout layout = paper.layout();
-    Optional<WallFrame> shown = state.wall();
+    Optional<WallFrame> shown = state.viewpoint().wall();
     if (shown.isEmpty()) {
       list.addText(
           74 * s,
@@ -107,7 +108,7 @@ final class UnrolledWall {
   }
 
   private float x(Paper paper, double across) {
-    Camera c = state.camera();
+    Camera c = state.viewpoint().camera();
     return (float)
         ((c.width() / 2.0 + (across - c.centre().x()) / c.millimetresPerPixel()) / paper.pixels());
   }
@@ -137,7 +138,7 @@ final class UnrolledWall {
   private void path(ImDrawList list, Paper paper, WallFrame wall) {
     FlatPath flat = follow(wall);
     Theme.Palette palette = paper.palette();
-    Camera c = state.camera();
+    Camera c = state.viewpoint().camera();
     DepthScale depth = DepthScale.of(state, paper.layout(), paper.pixels());
     int move = state.position();
     double share = state.course().position().share();

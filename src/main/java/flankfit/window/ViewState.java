@@ -1,11 +1,8 @@
 package flankfit.window;
 
-import flankfit.motion.Extents;
 import flankfit.motion.Point;
-import flankfit.picture.Camera;
 import flankfit.picture.Scene;
 import flankfit.picture.Theme;
-import flankfit.picture.View;
 import flankfit.unit.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,7 +16,7 @@ import java.util.OptionalInt;
 final class ViewState {
   private final Loads loads;
   private final Course course;
-  private final Eye eye;
+  private final Viewpoint viewpoint;
   private final Look look;
   private final Player player;
   private final Opening opening;
@@ -27,7 +24,7 @@ final class ViewState {
   private final Desk desk = new Desk();
   private final Search search;
   private final Habits habits;
-  private Optional<WallFrame> wall = Optional.empty();
+  private final GaugeSide gauge;
   private SheetName sheet;
   private boolean explains;
   private boolean close;
@@ -55,16 +52,17 @@ final class ViewState {
             preferences.textSize(),
             preferences.still());
     course = new Course(first, look, this::changed);
-    eye = new Eye(first.scene(), preferences.view());
+    viewpoint = new Viewpoint(course, preferences.view(), this::changed);
     player = new Player(course, look, desk, new Playback(preferences.times()));
     opening = new Opening(loads, desk);
     search = new Search(WindowLoop::wake);
+    gauge = new GaugeSide(course, look, desk, this::changed, WindowLoop::wake);
     sheet = preferences.sheet();
     explains = preferences.explains();
     sentence = LoadWords.sentence(first);
     desk.welcome(first.stage() == Stage.NOTHING);
     if (preferences.wall() && first.stage() != Stage.NOTHING) {
-      unroll();
+      viewpoint.unroll();
     }
   }
 
@@ -72,11 +70,11 @@ final class ViewState {
   boolean follow() {
     boolean found = search.settle();
     Loaded now = loads.latest();
-    if (now.equals(course.loaded())) {
-      return found;
+    if (!now.equals(course.loaded())) {
+      take(now);
+      found = true;
     }
-    take(now);
-    return true;
+    return gauge.follow(sheet == SheetName.GAUGE) | found;
   }
 
   private void take(Loaded now) {
@@ -97,7 +95,7 @@ final class ViewState {
       player.playback().pause();
       search.clear();
       desk.problems(List.of());
-      eye.look(eye.view(), now.scene());
+      viewpoint.begin(now.scene());
     }
     if (now.whole() && search.isOn()) {
       search.again(now.input().programLines());
@@ -109,24 +107,12 @@ final class ViewState {
     if ((now.whole() && !before.whole()) || !sameFile) {
       habits.opened(now);
     }
-    followWall();
-    eye.fitting().follow(now.scene(), now.stage() == Stage.EXECUTING, sameStage && sameFile);
+    viewpoint.follow(now.scene(), now.stage() == Stage.EXECUTING, sameStage && sameFile);
   }
 
   private void changed() {
     changes++;
-    followWall();
-  }
-
-  /** Keeps the unrolled wall that of the hole the tip is at. */
-  private void followWall() {
-    if (eye.isUnrolled()) {
-      Optional<WallFrame> now = WallFrame.of(course.tape(), input().setup(), course.move());
-      if (!now.equals(wall)) {
-        wall = now;
-        now.ifPresent(w -> eye.unroll(w.box()));
-      }
-    }
+    viewpoint.followWall();
   }
 
   /** Whether the program is still being read, executed, checked or gauged. */
@@ -158,6 +144,11 @@ final class ViewState {
 
   Look paper() {
     return look;
+  }
+
+  /** What a hand does on the Gauge sheet. */
+  GaugeSide gauge() {
+    return gauge;
   }
 
   /** Programs opened before, the last one first. */
@@ -205,29 +196,9 @@ final class ViewState {
     return course.steps();
   }
 
-  /** The eye. */
-  Camera camera() {
-    return eye.camera();
-  }
-
-  /** The standard view chosen last. */
-  View view() {
-    return eye.view();
-  }
-
-  /** The standard view the eye has; empty after a turn by hand. */
-  Optional<View> standing() {
-    return eye.standing();
-  }
-
-  /** The wall that is shown unrolled; empty for the part itself, or where there is no wall. */
-  Optional<WallFrame> wall() {
-    return eye.isUnrolled() ? wall : Optional.empty();
-  }
-
-  /** Whether a wall is to be shown unrolled. */
-  boolean isUnrolled() {
-    return eye.isUnrolled();
+  /** Where the part or a wall is looked at from. */
+  Viewpoint viewpoint() {
+    return viewpoint;
   }
 
   Theme theme() {
@@ -331,48 +302,6 @@ final class ViewState {
     return line;
   }
 
-  void look(View wanted) {
-    eye.look(wanted, scene());
-    changed();
-  }
-
-  /** Shows the wall of the hole unrolled. */
-  void unroll() {
-    wall = WallFrame.of(course.tape(), input().setup(), course.move());
-    eye.unroll(wall.map(WallFrame::box).orElse(scene().bounds()));
-    changed();
-  }
-
-  /**
-   * Fits the whole part into the scene, or closely what is cut; the whole wall where one is shown.
-   */
-  void fit(boolean toCut) {
-    if (wall().isPresent()) {
-      eye.unroll(wall.orElseThrow().box());
-    } else {
-      eye.fit(scene(), toCut);
-    }
-    changed();
-  }
-
-  /** Shows the moves of the block at the position as large as they fit. */
-  void fitBlock() {
-    if (position() >= 0) {
-      eye.fitTo(BlockBox.of(course.tape(), position(), wall()));
-      changed();
-    }
-  }
-
-  /** What a fit shall show. */
-  Extents fitted() {
-    return eye.fitted();
-  }
-
-  /** Whether the eye shall be fitted before the next drawing; asking takes the wish away. */
-  boolean takeFit() {
-    return eye.takeFit();
-  }
-
   void otherTheme() {
     look.otherTheme();
     changed();
@@ -450,43 +379,18 @@ final class ViewState {
     close = true;
   }
 
-  /** Turns the eye as a hand drags over the scene (px, rows downwards). */
-  void orbit(double columns, double rows) {
-    eye.orbit(columns, rows);
-    changed();
-  }
-
-  /** Shifts the paper (px, rows downwards). */
-  void pan(double columns, double rows) {
-    eye.pan(columns, rows);
-    changed();
-  }
-
-  /** Zooms about a place in the scene (px, rows upwards). */
-  void zoom(double notches, double column, double row) {
-    eye.zoom(notches, column, row);
-    changed();
-  }
-
-  /** Takes another size of the scene (px). */
-  void resize(int width, int height) {
-    if (eye.resize(width, height)) {
-      changed();
-    }
-  }
-
   /** What to remember. */
   Preferences preferences(int width, int height) {
     return new Preferences(
         width,
         height,
-        view(),
+        viewpoint.view(),
         theme(),
         unitChosen ? Optional.of(unit()) : Optional.empty(),
         look.textSize(),
         look.isStill(),
         sheet,
-        eye.isUnrolled(),
+        viewpoint.isUnrolled(),
         explains,
         player.playback().times());
   }

@@ -7,7 +7,10 @@ enum When {
   MOVES("with a program that moves"),
   LOADING("while a program is read"),
   CHOSEN("with a move picked or a line found"),
-  SEARCHING("while a search is on");
+  SEARCHING("while a search is on"),
+  GAUGE("on the Gauge sheet"),
+  GAUGE_FREE("on the Gauge sheet, no search on"),
+  DIAL("on the Gauge sheet, with a register");
 
   private final String words;
 
@@ -31,6 +34,13 @@ enum When {
           state.selection().picked().isPresent()
               || (state.search().isOn() && state.search().current() > 0);
       case SEARCHING -> state.search().isOn();
+      case GAUGE -> isGauge(state);
+      case GAUGE_FREE -> isGauge(state) && !state.search().isOn();
+      case DIAL -> isGauge(state) && state.gauge().hasDial();
     };
+  }
+
+  private static boolean isGauge(ViewState state) {
+    return state.sheet() == SheetName.GAUGE && state.gauge().bench().base().isPresent();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the window shows.
@@ -20,6 +21,7 @@ import java.util.Objects;
  * @param cautions sentences that every output carries
  * @param majorDiameters major diameter of the thread wanted by name of the hole (mm); may be empty
  * @param replay executes the program again, to tell what its blocks meant
+ * @param gauged its threads; empty while they are not gauged, and where there is nothing to gauge
  */
 public record WindowInput(
     String file,
@@ -30,7 +32,8 @@ public record WindowInput(
     String headline,
     List<String> cautions,
     Map<String, Double> majorDiameters,
-    Replay replay) {
+    Replay replay,
+    Optional<Gauged> gauged) {
   public WindowInput {
     Objects.requireNonNull(file, "file");
     programLines = Collections.unmodifiableList(programLines);
@@ -41,6 +44,31 @@ public record WindowInput(
     cautions = List.copyOf(cautions);
     majorDiameters = Map.copyOf(majorDiameters);
     Objects.requireNonNull(replay, "replay");
+    Objects.requireNonNull(gauged, "gauged");
+  }
+
+  /** The same before its threads are gauged. */
+  public WindowInput(
+      String file,
+      List<String> programLines,
+      Tape tape,
+      SetupSheet setup,
+      List<Finding> findings,
+      String headline,
+      List<String> cautions,
+      Map<String, Double> majorDiameters,
+      Replay replay) {
+    this(
+        file,
+        programLines,
+        tape,
+        setup,
+        findings,
+        headline,
+        cautions,
+        majorDiameters,
+        replay,
+        Optional.empty());
   }
 
   /** The same without major diameters of threads, and never executed again. */

@@ -73,7 +73,8 @@ final class WindowLoop implements AutoCloseable {
     glSide.init("#version 330 core");
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
-    sheets = List.of(new MotionSheet(state, contentScale, samples));
+    sheets =
+        List.of(new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
   }
 
   private static String title(String file) {
@@ -172,8 +173,10 @@ final class WindowLoop implements AutoCloseable {
     measure();
     nameWindow();
     hand.layout(layout, pixels);
-    state.resize(
-        Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
+    state
+        .viewpoint()
+        .resize(
+            Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     drawnChanges = state.changes();
     Paper paper =
         new Paper(style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
@@ -182,7 +185,10 @@ final class WindowLoop implements AutoCloseable {
     Colours.put(state.theme().palette().ground(), 1, ground, 0);
     glClearColor(ground[0], ground[1], ground[2], 1);
     glClear(GL_COLOR_BUFFER_BIT);
-    int below = framebufferHeight - Math.round(layout.header() * pixels) - state.camera().height();
+    int below =
+        framebufferHeight
+            - Math.round(layout.header() * pixels)
+            - state.viewpoint().camera().height();
     Sheet sheet = sheet();
     if (!state.desk().isWelcome()) {
       sheet.picture(paper, below);
@@ -217,7 +223,7 @@ final class WindowLoop implements AutoCloseable {
     if (wish.isPresent()) {
       switch (wish.get()) {
         case SCREENSHOT -> files.screenshot(name, pixels(), framebufferWidth, framebufferHeight);
-        case PICTURE -> files.picture(name, state.scene(), state.view(), state.theme());
+        case PICTURE -> files.picture(name, state.scene(), state.viewpoint().view(), state.theme());
       }
       state.desk().notice("saving a picture …");
       touched();
@@ -242,7 +248,8 @@ final class WindowLoop implements AutoCloseable {
         rescale();
       }
     }
-    boolean explained = state.explains() && state.position() >= 0;
+    boolean explained =
+        (state.explains() && state.position() >= 0) || state.sheet() == SheetName.GAUGE;
     layout = new Layout(width, height, contentScale / pixels, explained);
   }
 
@@ -297,6 +304,7 @@ final class WindowLoop implements AutoCloseable {
 
   @Override
   public void close() {
+    state.gauge().close();
     sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on

@@ -12,6 +12,8 @@ final class WindowPanels {
   private final BlockPanel block;
   private final BandPanel band;
   private final FooterPanel footer;
+  private final ChancePanel chance;
+  private final SeenPanel seen;
   private final HelpPanel help;
   private final ProblemPanel problems;
   private final WelcomePanel welcome;
@@ -27,6 +29,8 @@ final class WindowPanels {
     block = new BlockPanel(state);
     band = new BandPanel(state);
     footer = new FooterPanel(state);
+    chance = new ChancePanel(state);
+    seen = new SeenPanel(state);
     help = new HelpPanel(state, actions);
     problems = new ProblemPanel(state);
     welcome = new WelcomePanel(state);
@@ -42,8 +46,12 @@ final class WindowPanels {
     header.draw(paper.style(), paper.layout(), paper.palette());
     if (atWork) {
       listing.draw(paper);
-      words.draw(paper.style(), paper.layout(), paper.palette());
-      block.draw(paper.style(), paper.layout(), paper.palette());
+      if (state.sheet() == SheetName.GAUGE) {
+        chance.draw(paper);
+      } else {
+        words.draw(paper.style(), paper.layout(), paper.palette());
+        block.draw(paper.style(), paper.layout(), paper.palette());
+      }
       band.draw(paper.style(), paper.layout(), paper.palette());
     }
     footer.draw(paper.style(), paper.layout(), paper.palette());
@@ -51,6 +59,7 @@ final class WindowPanels {
     problems.draw(paper);
     help.draw(paper.style(), paper.layout(), paper.palette());
     paletteRows.draw(paper);
+    seen.draw(paper);
   }
 
   /** What the block at the position meant. */

@@ -21,13 +21,13 @@ class ActionsTest {
   private final ViewState state = new ViewState(WindowSamples.thread(), Preferences.first());
 
   @Test
-  void no_name_and_no_key_is_there_twice() {
+  void no_name_is_there_twice_and_no_key_means_two_things_at_once() {
     Set<String> names = new HashSet<>();
-    Set<KeyStroke> keys = new HashSet<>();
+    Set<String> keys = new HashSet<>();
     for (Action action : actions.all()) {
       assertThat(names.add(action.id())).as(action.id()).isTrue();
       for (KeyStroke stroke : action.keys()) {
-        assertThat(keys.add(stroke)).as(stroke.words()).isTrue();
+        assertThat(keys.add(stroke.words() + " " + action.when())).as(stroke.words()).isTrue();
       }
     }
     assertThat(names).hasSizeGreaterThan(30);
@@ -67,11 +67,23 @@ class ActionsTest {
   }
 
   @Test
+  void a_sheet_has_its_own_use_for_a_key_only_while_it_is_shown() {
+    KeyStroke up = KeyStroke.key(GLFW.GLFW_KEY_UP);
+    assertThat(actions.of(up, state)).get().extracting(Action::id).isEqualTo("play.faster");
+    state.sheet(SheetName.GAUGE);
+    assertThat(state.gauge().bench().base()).isEmpty();
+    assertThat(actions.of(up, state)).get().extracting(Action::id).isEqualTo("play.faster");
+  }
+
+  @Test
   void only_sheets_that_are_there_have_a_key() {
     assertThat(actions.all())
         .filteredOn(a -> a.group().equals("sheet"))
         .extracting(Action::words)
-        .containsExactly("Motion sheet");
+        .containsExactly("Motion sheet", "Gauge sheet");
+    assertThat(new Actions(List.of(SheetName.MOTION)).all())
+        .extracting(Action::group)
+        .doesNotContain("gauge");
   }
 
   @Test

@@ -75,12 +75,12 @@ class MotionWindowTest {
               new Seen(
                   loop.frames(),
                   state.line(),
-                  state.standing(),
+                  state.viewpoint().standing(),
                   state.theme(),
                   state.unit(),
                   state.help(),
                   state.explains(),
-                  state.camera().millimetresPerPixel(),
+                  state.viewpoint().camera().millimetresPerPixel(),
                   GL33C.glGetError());
         });
     closed.get(10, TimeUnit.SECONDS);

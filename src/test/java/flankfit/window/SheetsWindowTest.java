@@ -107,7 +107,7 @@ class SheetsWindowTest {
         state.search().current(),
         state.paper().textSize(),
         state.desk().notice(),
-        state.isUnrolled(),
+        state.viewpoint().isUnrolled(),
         helix < 0 ? Optional.empty() : Optional.of(place(state, tape.to(helix))),
         helix < 0 ? Optional.empty() : Optional.of(place(state, tape.from(helix))),
         state.line() < 1 ? "" : state.input().programLines().get(state.line() - 1),
@@ -127,7 +127,7 @@ class SheetsWindowTest {
 
   /** Column and row, downwards, of a point in the window (px). */
   private static double[] place(ViewState state, Point p) {
-    Camera camera = state.camera();
+    Camera camera = state.viewpoint().camera();
     float header = new Layout(WIDTH, HEIGHT, 1).header();
     return new double[] {
       camera.column(p.x(), p.y(), p.z()), header + camera.height() - camera.row(p.x(), p.y(), p.z())

@@ -53,14 +53,14 @@ class ViewStateTest {
 
   @Test
   void turning_by_hand_leaves_the_standing_view_and_a_key_comes_back_to_it() {
-    state.look(View.FRONT);
-    assertThat(state.camera().showsDepth()).isTrue();
-    state.orbit(40, 10);
-    assertThat(state.standing()).isEmpty();
-    assertThat(state.camera().showsDepth()).isFalse();
-    state.look(View.SIDE);
-    assertThat(state.standing()).contains(View.SIDE);
-    assertThat(state.camera().showsDepth()).isTrue();
+    state.viewpoint().look(View.FRONT);
+    assertThat(state.viewpoint().camera().showsDepth()).isTrue();
+    state.viewpoint().orbit(40, 10);
+    assertThat(state.viewpoint().standing()).isEmpty();
+    assertThat(state.viewpoint().camera().showsDepth()).isFalse();
+    state.viewpoint().look(View.SIDE);
+    assertThat(state.viewpoint().standing()).contains(View.SIDE);
+    assertThat(state.viewpoint().camera().showsDepth()).isTrue();
   }
 
   @Test
@@ -85,7 +85,7 @@ class ViewStateTest {
 
   @Test
   void what_is_chosen_is_remembered() {
-    state.look(View.PLAN);
+    state.viewpoint().look(View.PLAN);
     state.otherTheme();
     state.otherUnit();
     Preferences kept = state.preferences(1000, 700);
@@ -97,8 +97,8 @@ class ViewStateTest {
   @Test
   void every_change_of_what_is_seen_counts() {
     long before = state.changes();
-    state.zoom(1, 10, 10);
-    state.pan(3, 3);
+    state.viewpoint().zoom(1, 10, 10);
+    state.viewpoint().pan(3, 3);
     state.course().stepForward();
     state.otherTheme();
     assertThat(state.changes()).isEqualTo(before + 4);
@@ -190,15 +190,16 @@ class ViewStateTest {
     given.now = lines(2, Stage.EXECUTING, 10);
     ViewState growing = new ViewState(given, Preferences.first());
     growing.course().stepForward();
-    growing.takeFit();
+    growing.viewpoint().takeFit();
     long changes = growing.changes();
     given.now = lines(2, Stage.EXECUTING, 80);
     assertThat(growing.follow()).isTrue();
     assertThat(growing.follow()).isFalse();
     assertThat(growing.position()).isEqualTo(1);
     assertThat(growing.changes()).isGreaterThan(changes);
-    assertThat(growing.takeFit()).isTrue();
-    assertThat(growing.fitted().union(growing.scene().bounds())).isEqualTo(growing.fitted());
+    assertThat(growing.viewpoint().takeFit()).isTrue();
+    assertThat(growing.viewpoint().fitted().union(growing.scene().bounds()))
+        .isEqualTo(growing.viewpoint().fitted());
     growing.course().toEnd();
     assertThat(growing.line()).isEqualTo(81);
   }
@@ -208,13 +209,13 @@ class ViewStateTest {
     Given given = new Given();
     given.now = lines(2, Stage.EXECUTING, 10);
     ViewState growing = new ViewState(given, Preferences.first());
-    growing.takeFit();
-    growing.zoom(2, 10, 10);
+    growing.viewpoint().takeFit();
+    growing.viewpoint().zoom(2, 10, 10);
     given.now = lines(2, Stage.EXECUTING, 80);
     growing.follow();
-    assertThat(growing.takeFit()).isFalse();
-    growing.fit(false);
-    assertThat(growing.takeFit()).isTrue();
+    assertThat(growing.viewpoint().takeFit()).isFalse();
+    growing.viewpoint().fit(false);
+    assertThat(growing.viewpoint().takeFit()).isTrue();
   }
 
   @Test

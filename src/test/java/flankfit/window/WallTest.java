@@ -99,20 +99,20 @@ class WallTest {
   @Test
   void unrolling_and_a_view_of_the_part_go_to_and_fro_and_share_the_rule_of_depth() {
     ViewState state = new ViewState(WindowSamples.thread(), Preferences.first());
-    state.unroll();
-    assertThat(state.isUnrolled()).isTrue();
-    assertThat(state.wall()).isPresent();
-    assertThat(state.camera().showsDepth()).isTrue();
-    assertThat(state.takeFit()).isTrue();
-    assertThat(state.fitted()).isEqualTo(state.wall().orElseThrow().box());
+    state.viewpoint().unroll();
+    assertThat(state.viewpoint().isUnrolled()).isTrue();
+    assertThat(state.viewpoint().wall()).isPresent();
+    assertThat(state.viewpoint().camera().showsDepth()).isTrue();
+    assertThat(state.viewpoint().takeFit()).isTrue();
+    assertThat(state.viewpoint().fitted()).isEqualTo(state.viewpoint().wall().orElseThrow().box());
     DepthScale depth = DepthScale.of(state, new Layout(1000, 700, 1), 1);
     assertThat(depth.heightAt(depth.rowOf(-12.5))).isCloseTo(-12.5, within(1e-9));
     assertThat(depth.depthAt(depth.rowOf(state.scene().top()))).isCloseTo(0, within(1e-9));
-    state.fitBlock();
-    assertThat(state.takeFit()).isTrue();
-    state.look(View.FRONT);
-    assertThat(state.isUnrolled()).isFalse();
-    assertThat(state.wall()).isEmpty();
+    state.viewpoint().fitBlock();
+    assertThat(state.viewpoint().takeFit()).isTrue();
+    state.viewpoint().look(View.FRONT);
+    assertThat(state.viewpoint().isUnrolled()).isFalse();
+    assertThat(state.viewpoint().wall()).isEmpty();
     assertThat(state.preferences(800, 600).wall()).isFalse();
   }
 
