@@ -160,7 +160,10 @@ final class DraftCommand implements Callable<Integer> {
       return words.tool().get();
     }
     List<Integer> mills =
-        SetupReader.read(setup.orElseThrow().toString(), text).sheet().stream()
+        SetupReader.readWithFiles(
+                setup.orElseThrow().toString(), text, new StockFolder(setup.orElseThrow()))
+            .sheet()
+            .stream()
             .map(SetupSheet::tools)
             .flatMap(List::stream)
             .filter(tool -> tool.kind() == Tool.Kind.THREAD_MILL)

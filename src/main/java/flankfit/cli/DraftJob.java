@@ -15,6 +15,7 @@ import flankfit.setup.SetupSheet;
 import flankfit.setup.SheetReading;
 import flankfit.unit.LengthUnit;
 import flankfit.unit.Tolerance;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -129,7 +130,7 @@ record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<
   }
 
   private static SetupSheet read(String file, String text) throws RequestException {
-    SheetReading reading = SetupReader.read(file, text);
+    SheetReading reading = SetupReader.readWithFiles(file, text, new StockFolder(Path.of(file)));
     Findings findings = new Findings();
     findings.addAll(reading.findings());
     return reading

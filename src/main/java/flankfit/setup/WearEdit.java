@@ -1,5 +1,6 @@
 package flankfit.setup;
 
+import flankfit.motion.Point;
 import flankfit.unit.LengthUnit;
 import flankfit.unit.Lengths;
 import flankfit.unit.Require;
@@ -33,6 +34,8 @@ public final class WearEdit {
   private static final Pattern TO_VALUE = Pattern.compile("[^=\\n]*=[ \\t]*");
   private static final Pattern HEADER =
       Pattern.compile("(?m)^[ \\t]*\\[[ \\t]*offsets[ \\t]*\\][^\\n]*(?:\\n|\\z)");
+
+  private static final Point ANY_STOCK = new Point(1000, 1000, 1000);
 
   private final String text;
   private final SetupSheet sheet;
@@ -88,7 +91,7 @@ public final class WearEdit {
     Require.finite("wear", wear);
     String mark = text.startsWith("\uFEFF") ? "\uFEFF" : "";
     String plain = text.substring(mark.length());
-    Optional<SetupSheet> before = SetupReader.read(file, plain).sheet();
+    Optional<SetupSheet> before = read(file, plain);
     if (before.isEmpty()) {
       return new Refused("the sheet on the disk has errors", "mend them first");
     }
@@ -100,6 +103,11 @@ public final class WearEdit {
     return new Refused(
         "D" + register + " is written in a way that cannot be changed with certainty",
         "write it by hand: D" + register + " = { geometry = …, wear = " + edit.number(0) + " }");
+  }
+
+  /** A mesh that the sheet names as stock is not looked at: registers do not depend on it. */
+  private static Optional<SetupSheet> read(String file, String text) {
+    return SetupReader.readWithFiles(file, text, name -> ANY_STOCK).sheet();
   }
 
   private Optional<String> edited() {
@@ -226,7 +234,7 @@ public final class WearEdit {
 
   private boolean isProved(String file, String after) {
     Optional<Offsets.Register> read =
-        SetupReader.read(file, after).sheet().flatMap(s -> s.offsets().radius(register));
+        read(file, after).flatMap(s -> s.offsets().radius(register));
     TomlParseResult parsed = Toml.parse(after);
     double geometry = sheet.offsets().radius(register).map(Offsets.Register::geometry).orElse(0.0);
     return read.isPresent()
