@@ -149,7 +149,7 @@ class MetalCommandTest {
     JsonNode answer = new ObjectMapper().readTree(run.out());
     assertThat(JsonShape.faults("metal", answer)).isEmpty();
     assertThat(answer.get("stockVolume").asDouble()).isCloseTo(60 * 40 * 20, within(48.0));
-    assertThat(answer.get("removedVolume").asDouble()).isCloseTo(60 * 10 * 6, within(10.0));
+    assertThat(answer.get("removedVolume").asDouble()).isCloseTo(60 * 10 * 6, within(36.0));
     JsonNode touch = answer.get("collisions").get(0);
     assertThat(touch.get("code").asText()).isEqualTo("HZ16");
     assertThat(touch.get("line").asInt()).isEqualTo(7);
