@@ -71,7 +71,8 @@ final class GaugeSide implements AutoCloseable {
     if (advised) {
       changed.run();
     }
-    return file.tell(desk) | came | advised;
+    boolean told = file.tell(desk);
+    return told || came || advised;
   }
 
   Bench bench() {

@@ -60,19 +60,33 @@ final class MissingThread {
           new Lack(
               "a hole with the thread that is wanted",
               "say in the sheet where it is and how wide before the thread is cut",
-              "[[hole]]\nname         = \"port A\"\nat           = [0.0, 0.0]\n"
-                  + "top          = 0.0\ndiameter     = 18.5\ndepth        = 22.0\n"
-                  + "thread       = \"M20x1.5-6H\"\nthread-depth = 16.0"));
+              """
+              [[hole]]
+              name         = "port A"
+              at           = [0.0, 0.0]
+              top          = 0.0
+              diameter     = 18.5
+              depth        = 22.0
+              thread       = "M20x1.5-6H"
+              thread-depth = 16.0"""));
     }
     if (sheet.tools().stream().noneMatch(t -> t.kind() == Tool.Kind.THREAD_MILL)) {
       lacks.add(
           new Lack(
               "the thread mill",
               "say in the sheet what its number is and what its teeth are like",
-              "[[tool]]\nnumber       = 4\nkind         = \"thread mill\"\n"
-                  + "diameter     = 14.0\nflutes       = 4\nrows         = 12\n"
-                  + "pitch        = 1.5\nflank-angle  = 60.0\nground-for   = \"M20x1.5-6H\"\n"
-                  + "tip          = 0.5\nflute-length = 18.0"));
+              """
+              [[tool]]
+              number       = 4
+              kind         = "thread mill"
+              diameter     = 14.0
+              flutes       = 4
+              rows         = 12
+              pitch        = 1.5
+              flank-angle  = 60.0
+              ground-for   = "M20x1.5-6H"
+              tip          = 0.5
+              flute-length = 18.0"""));
     }
     loaded.input().findings().stream()
         .filter(f -> f.severity() != Severity.NOTE)

@@ -74,7 +74,8 @@ final class ViewState {
       take(now);
       found = true;
     }
-    return gauge.follow(sheet == SheetName.GAUGE) | found;
+    boolean came = gauge.follow(sheet == SheetName.GAUGE);
+    return came || found;
   }
 
   private void take(Loaded now) {
