@@ -19,6 +19,7 @@ public final class Profile {
   private final double[] bandWidest;
   private final double[] slope;
   private final double widest;
+  private final boolean arcs;
 
   private Profile(double[][] columns, int bands) {
     low = Arrays.copyOf(columns[0], bands);
@@ -31,12 +32,15 @@ public final class Profile {
     bandWidest = new double[bands];
     slope = new double[bands];
     double most = 0;
+    boolean any = false;
     for (int band = 0; band < bands; band++) {
       slope[band] = (highRadius[band] - lowRadius[band]) / (high[band] - low[band]);
       bandWidest[band] = findWidest(band);
       most = Math.max(most, bandWidest[band]);
+      any |= arcRadius[band] > 0;
     }
     widest = most;
+    arcs = any;
   }
 
   /** Builds a profile from the tip upwards. */
@@ -144,9 +148,9 @@ public final class Profile {
     return arcRadius[band] > 0;
   }
 
-  /** Whether a band is a zone of a ball about the axis. */
-  boolean isBall(int band) {
-    return arcRadius[band] > 0 && centreRadius[band] == 0;
+  /** Whether any band is bounded by an arc. */
+  boolean hasArcs() {
+    return arcs;
   }
 
   double arcRadius(int band) {
@@ -208,6 +212,42 @@ public final class Profile {
     return best;
   }
 
+  /** The greatest radius between two heights (mm); below 0 where there is none. */
+  double widestBetween(double from, double to) {
+    double best = -1;
+    for (int b = bandAt(from); b < low.length && low[b] <= to; b++) {
+      double start = Math.max(from, low[b]);
+      double end = Math.min(to, high[b]);
+      if (low[b] >= from && high[b] <= to) {
+        best = Math.max(best, bandWidest[b]);
+      } else if (arcRadius[b] > 0) {
+        best = Math.max(best, radiusOf(b, Math.min(end, Math.max(start, centreHeight[b]))));
+      } else {
+        best = Math.max(best, Math.max(radiusOf(b, start), radiusOf(b, end)));
+      }
+    }
+    return best;
+  }
+
+  /** A height between two at which the radius is greatest (mm), in the middle of equal ones. */
+  double whereWidest(double from, double to) {
+    double best = -1;
+    double where = from;
+    for (int b = bandAt(from); b < low.length && low[b] <= to; b++) {
+      double start = Math.max(from, low[b]);
+      double end = Math.min(to, high[b]);
+      double at = slope[b] > 0 ? end : slope[b] < 0 ? start : (start + end) / 2;
+      if (arcRadius[b] > 0) {
+        at = Math.min(end, Math.max(start, centreHeight[b]));
+      }
+      if (radiusOf(b, at) > best) {
+        best = radiusOf(b, at);
+        where = at;
+      }
+    }
+    return where;
+  }
+
   /** The radius of a band at a height within it (mm). */
   double radiusOf(int band, double height) {
     if (arcRadius[band] > 0) {
@@ -215,7 +255,7 @@ public final class Profile {
       double across = arcRadius[band] * arcRadius[band] - up * up;
       return centreRadius[band] + Math.sqrt(Math.max(0, across));
     }
-    return lowRadius[band] + (height - low[band]) * slope(band);
+    return lowRadius[band] + (height - low[band]) * slope[band];
   }
 
   boolean holds(double radius, double height) {
