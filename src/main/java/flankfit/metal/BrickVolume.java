@@ -10,6 +10,9 @@ final class BrickVolume {
   /** Directions within 20 degrees are those of one smooth face (cosine). */
   private static final double SMOOTH = 0.9396926207859084;
 
+  /** A face that turns less within a cell is as good as flat: half a degree (cosine). */
+  private static final double FLAT = 0.99996;
+
   private final EdgeSearch search;
   private final Lattice lattice;
   private final CellVolume cell = new CellVolume();
@@ -91,14 +94,14 @@ final class BrickVolume {
           cross(at);
         }
         cell.cross(e, crossings[at]);
-        cheap &= makers[at] < 0 || search.isStack(makers[at]);
+        cheap &= search.isCheap(makers[at]) || !Double.isNaN(normals[3 * at]);
         alike &= count == 0 || makers[at] == makers[met[0]];
         met[count] = at;
         edges[count] = e;
         count++;
       }
     }
-    // Directions cost, and fine cells of a thread do without, but where the stock's skin ends.
+    // Directions that have to be searched for are, where the stock's skin ends.
     if (!cheap && (alike || leaf.start != Node.Start.SKIN)) {
       return cell.share(metal, CellVolume.FLAT);
     }
@@ -106,27 +109,29 @@ final class BrickVolume {
       normal(met[n]);
       cell.direct(edges[n], normals, 3 * met[n]);
     }
-    return cell.share(metal, isSmooth() ? CellVolume.SMOOTH : CellVolume.CREASED);
+    double least = leastCosine();
+    return cell.share(
+        metal,
+        least > FLAT ? CellVolume.FLAT : least > SMOOTH ? CellVolume.SMOOTH : CellVolume.CREASED);
   }
 
   private static int corner(int corner) {
     return Brick.index(corner & 1, corner >> 1 & 1, corner >> 2);
   }
 
-  /** Whether all crossings of the cell seem to lie on one smooth face. */
-  private boolean isSmooth() {
+  /** The least cosine between the first direction of the cell and the others. */
+  private double leastCosine() {
     int a = 3 * met[0];
+    double least = 1;
     for (int n = 1; n < count; n++) {
       int b = 3 * met[n];
       double dot =
           normals[a] * normals[b]
               + normals[a + 1] * normals[b + 1]
               + normals[a + 2] * normals[b + 2];
-      if (dot < SMOOTH) {
-        return false;
-      }
+      least = Math.min(least, dot);
     }
-    return true;
+    return least;
   }
 
   private void cross(int at) {
@@ -138,7 +143,11 @@ final class BrickVolume {
     double share = search.crossing(lowMetal ? low : high, air, axis, time[air] == Brick.OUTSIDE);
     crossings[at] = lowMetal ? share : 1 - share;
     makers[at] = search.maker();
-    normals[3 * at] = Double.NaN;
+    if (search.isDirected()) {
+      search.direction(normals, 3 * at);
+    } else {
+      normals[3 * at] = Double.NaN;
+    }
   }
 
   private void normal(int at) {

@@ -23,7 +23,7 @@ final class CellVolume {
   static final double CREASED = 1;
 
   /** Weight of the middle against the planes: what they leave open lies there (1). */
-  private static final double MIDDLE = 1e-3;
+  private static final double MIDDLE = 1e-6;
 
   /** Corners of each face in turn, anticlockwise seen from outside; a bit each for x, y, z. */
   private static final int[][] FACES = {

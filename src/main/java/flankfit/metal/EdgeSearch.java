@@ -33,6 +33,8 @@ final class EdgeSearch {
   private double stepY;
   private double stepZ;
   private int maker;
+  private boolean isDirected;
+  private boolean onSide;
 
   EdgeSearch(StockBody stock, LeafField field) {
     this.stock = stock;
@@ -49,9 +51,25 @@ final class EdgeSearch {
     }
   }
 
-  /** Whether a cut of the leaf's list is one of {@link SweptCut#isStack}. */
-  boolean isStack(int index) {
-    return field.cut(index).isStack();
+  private static boolean isRound(LeafField.Layered cut) {
+    return cut.cut().path().kind == ToolPath.Kind.ROUND;
+  }
+
+  /** Whether the direction at a crossing that a volume of the leaf's list made costs little. */
+  boolean isCheap(int by) {
+    return by < 0 || field.cut(by).isStack();
+  }
+
+  /** Whether the direction at the last crossing is known already. */
+  boolean isDirected() {
+    return isDirected;
+  }
+
+  /** Gives the direction out of the metal at the last crossing, if {@link #isDirected}. */
+  void direction(double[] target, int to) {
+    target[to] = -out[0];
+    target[to + 1] = -out[1];
+    target[to + 2] = -out[2];
   }
 
   /** What ended the metal on the last edge: a place in the leaf's list of moves, or the stock. */
@@ -78,6 +96,7 @@ final class EdgeSearch {
     begin(mi, mj, mk, axis, sign);
     double best = 1;
     maker = Crossing.STOCK;
+    isDirected = false;
     if (skin) {
       double outside = -stock.distance(x, y, z);
       double inside = -stock.distance(field.x(ai), field.y(aj), field.z(ak));
@@ -91,6 +110,10 @@ final class EdgeSearch {
         double share = begins(m, cut.measure(mi, mj, mk), inside, measured);
         if (share < best - SAME || maker < 0 && !skin) {
           maker = m;
+          isDirected = measured && !cut.isStack() && isRound(cut) && onSide;
+          if (isDirected) {
+            cut.cut().round().direction(x + share * stepX, y + share * stepY, out);
+          }
         }
         best = Math.min(best, share);
       }
@@ -121,6 +144,7 @@ final class EdgeSearch {
     double high = 1;
     double outside = atMetal;
     double inside = atAir;
+    onSide = false;
     double close = measured ? CLOSE * field.side() : -1;
     boolean halve = false;
     for (int i = 0; i < MOST_STEPS && high - low > NARROW; i++) {
@@ -136,6 +160,7 @@ final class EdgeSearch {
         outside = found;
       }
       if (line && Math.abs(found) <= close && outside - inside > 0) {
+        onSide = true;
         return low + (high - low) * outside / (outside - inside);
       }
       halve = high - low > width / 2;

@@ -44,6 +44,7 @@ final class RoundSign {
   private boolean open;
   private double best;
   private double bestAngle;
+  private int bestBand;
 
   /** Of the turn under way: the window of angles beyond the point, and the height at the point. */
   private double from;
@@ -306,6 +307,25 @@ final class RoundSign {
     if (excess < best) {
       best = excess;
       bestAngle = at + u;
+      bestBand = b;
     }
+  }
+
+  /**
+   * The direction in which the last excess grows at a place, that of the surface where it is 0 and
+   * the band's side is met.
+   *
+   * @param target takes the unit vector, 3 long
+   */
+  void direction(double x, double y, double[] target) {
+    double dx = x - path.centreU - mean * Math.cos(bestAngle);
+    double dy = y - path.centreV - mean * Math.sin(bestAngle);
+    double across = Math.sqrt(dx * dx + dy * dy);
+    double slope = profile.slope(bestBand);
+    double length = Math.sqrt(1 + slope * slope);
+    double scale = across > 0 ? 1 / (across * length) : 0;
+    target[0] = dx * scale;
+    target[1] = dy * scale;
+    target[2] = -slope / length;
   }
 }
