@@ -26,6 +26,11 @@ final class EdgeSearch {
   private final double[] out = new double[3];
   private Node leaf;
   private int moves;
+
+  /** The edge under way: column and place of its metal end, the way to the other. */
+  private int i;
+
+  private int j;
   private double x;
   private double y;
   private double z;
@@ -121,10 +126,12 @@ final class EdgeSearch {
     return best;
   }
 
-  private void begin(int i, int j, int k, int axis, int sign) {
+  private void begin(int ofI, int ofJ, int ofK, int axis, int sign) {
+    i = ofI;
+    j = ofJ;
     x = field.x(i);
     y = field.y(j);
-    z = field.z(k);
+    z = field.z(ofK);
     double step = sign * field.side();
     stepX = axis == 0 ? step : 0;
     stepY = axis == 1 ? step : 0;
@@ -135,7 +142,7 @@ final class EdgeSearch {
     double px = x + share * stepX;
     double py = y + share * stepY;
     double pz = z + share * stepZ;
-    return which < 0 ? -stock.distance(px, py, pz) : field.cut(which).measureAt(px, py, pz);
+    return which < 0 ? -stock.distance(px, py, pz) : field.cut(which).measureAt(i, j, px, py, pz);
   }
 
   /** Where a volume begins that holds the edge's end at 1 and not that at 0. */
@@ -147,7 +154,7 @@ final class EdgeSearch {
     onSide = false;
     double close = measured ? CLOSE * field.side() : -1;
     boolean halve = false;
-    for (int i = 0; i < MOST_STEPS && high - low > NARROW; i++) {
+    for (int step = 0; step < MOST_STEPS && high - low > NARROW; step++) {
       boolean line = measured && outside < Double.POSITIVE_INFINITY && outside - inside > 0;
       double width = high - low;
       double at = line && !halve ? low + width * outside / (outside - inside) : (low + high) / 2;

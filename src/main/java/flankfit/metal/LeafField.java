@@ -155,15 +155,20 @@ final class LeafField {
       return known;
     }
 
-    /** The same anywhere in the leaf (mm). */
-    double measureAt(double x, double y, double z) {
+    /** The same beside one of the leaf's points (mm). */
+    double measureAt(int i, int j, double x, double y, double z) {
       if (stack) {
         return cut.excess(x, y, z);
       }
       if (!measured) {
         return cut.holds(x, y, z) ? -REACH * side : Double.POSITIVE_INFINITY;
       }
-      cut.column(x, y);
+      double known = round ? distance[j * POINTS + i] : Double.NaN;
+      if (Double.isNaN(known)) {
+        cut.column(x, y);
+      } else {
+        cut.placeBeside(x, y, x(i), y(j), angle[j * POINTS + i]);
+      }
       return signed(x, y, z, cut.columnExcess(z, REACH * side));
     }
 

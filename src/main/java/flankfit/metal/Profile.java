@@ -9,6 +9,8 @@ import java.util.Arrays;
  * convex. Between bands there may be gaps. Heights count from the tool's lowest point.
  */
 public final class Profile {
+  private static final int BINS_A_BAND = 4;
+
   private final double[] low;
   private final double[] high;
   private final double[] lowRadius;
@@ -20,6 +22,11 @@ public final class Profile {
   private final double[] slope;
   private final double widest;
   private final boolean arcs;
+
+  /** The first band that may be at a height of even steps, so many a millimetre. */
+  private final int[] bins;
+
+  private final double perHeight;
 
   private Profile(double[][] columns, int bands) {
     low = Arrays.copyOf(columns[0], bands);
@@ -41,6 +48,17 @@ public final class Profile {
     }
     widest = most;
     arcs = any;
+    bins = new int[BINS_A_BAND * bands];
+    perHeight = bins.length / (high[bands - 1] - low[0]);
+    int band = 0;
+    for (int bin = 0; bin < bins.length; bin++) {
+      // A little lower, so that rounding leads to no later band.
+      double from = low[0] + (bin - 1e-6) / perHeight;
+      while (high[band] < from) {
+        band++;
+      }
+      bins[bin] = band;
+    }
   }
 
   /** Builds a profile from the tip upwards. */
@@ -190,17 +208,12 @@ public final class Profile {
 
   /** The first band whose upper end is not below a height; the number of bands if there is none. */
   int bandAt(double height) {
-    int from = 0;
-    int to = low.length;
-    while (from < to) {
-      int middle = (from + to) >>> 1;
-      if (high[middle] < height) {
-        from = middle + 1;
-      } else {
-        to = middle;
-      }
+    double bin = (height - low[0]) * perHeight;
+    int band = bin >= bins.length ? low.length - 1 : bin > 0 ? bins[(int) bin] : 0;
+    while (band < low.length && high[band] < height) {
+      band++;
     }
-    return from;
+    return band;
   }
 
   /** The radius at a height (mm), the greater one at a step; below 0 beyond the ends. */

@@ -107,6 +107,18 @@ final class RoundSign {
     radius(distance);
   }
 
+  /** Takes a place in plan beside one whose angle is known, from which a small one leads to it. */
+  void beside(Profile of, double x, double y, double knownX, double knownY, double known) {
+    double ax = knownX - path.centreU;
+    double ay = knownY - path.centreV;
+    ox = x - path.centreU;
+    oy = y - path.centreV;
+    profile = of;
+    angle = known + angle(ax * oy - ay * ox, ax * ox + ay * oy);
+    turned = true;
+    radius(Math.sqrt(ox * ox + oy * oy));
+  }
+
   private void radius(double distance) {
     r = distance;
     nearest = Math.abs(r - mean);
@@ -287,8 +299,13 @@ final class RoundSign {
     double ofPath = Math.sqrt(inPath);
     double across = -q * Math.abs(ofPoint - ofPath);
     double along = q * q + ofPoint * ofPath;
+    return angle(across, along);
+  }
+
+  /** The angle whose tangent is a ratio (rad), by a series where it is small. */
+  private static double angle(double across, double along) {
     double t = across / along;
-    if (Math.abs(t) > SMALL) {
+    if (!(along > 0) || Math.abs(t) > SMALL) {
       return Math.atan2(across, along);
     }
     double s = t * t;

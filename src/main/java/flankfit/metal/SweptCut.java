@@ -75,6 +75,11 @@ public final class SweptCut {
     round.polar(profile, distance, angle);
   }
 
+  /** Takes a place in plan beside one whose angle about an arc's centre is known. */
+  void placeBeside(double x, double y, double knownX, double knownY, double angle) {
+    round.beside(profile, x, y, knownX, knownY, angle);
+  }
+
   /** Whether the tool passes over a point at the place in plan last taken. */
   boolean columnHolds(double z) {
     if (isStack()) {
