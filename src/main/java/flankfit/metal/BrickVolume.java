@@ -71,13 +71,18 @@ final class BrickVolume {
             fresh = false;
           }
           int i = Integer.numberOfTrailingZeros(mixed);
-          int low = a >> i & 3 | (b >> i & 3) << 2;
-          sum += share(i, j, k, low | (c >> i & 3) << 4 | (d >> i & 3) << 6);
+          int corners = two(a, i) + 4 * two(b, i) + 16 * two(c, i) + 64 * two(d, i);
+          sum += share(i, j, k, corners);
         }
       }
     }
     double side = node.cell() * lattice.cell();
     return (whole + sum) * side * side * side;
+  }
+
+  /** A row's bits of two points from one on. */
+  private static int two(int row, int i) {
+    return (row >> i) & 3;
   }
 
   private double share(int i, int j, int k, int metal) {

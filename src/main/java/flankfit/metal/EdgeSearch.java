@@ -24,7 +24,6 @@ final class EdgeSearch {
   private final StockBody stock;
   private final LeafField field;
   private final double[] out = new double[3];
-  private Node leaf;
   private int moves;
 
   /** The edge under way: column and place of its metal end, the way to the other. */
@@ -49,7 +48,6 @@ final class EdgeSearch {
   /** Turns to a leaf after so many moves of the program. */
   void take(Node node, int after) {
     field.take(node);
-    leaf = node;
     moves = 0;
     while (moves < node.moves.length && node.moves[moves] < after) {
       moves++;
@@ -113,7 +111,7 @@ final class EdgeSearch {
       if (inside <= 0) {
         boolean measured = cut.isStack() || cut.isMeasured();
         double share = begins(m, cut.measure(mi, mj, mk), inside, measured);
-        if (share < best - SAME || maker < 0 && !skin) {
+        if (share < best - SAME || (maker < 0 && !skin)) {
           maker = m;
           isDirected = measured && !cut.isStack() && isRound(cut) && onSide;
           if (isDirected) {

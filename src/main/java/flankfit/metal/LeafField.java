@@ -172,7 +172,7 @@ final class LeafField {
       return signed(x, y, z, cut.columnExcess(z, REACH * side));
     }
 
-    /** Too near to tell by the measure its size stays, its sign is asked for. */
+    /** Where it is too near to tell by the measure, its size stays and its sign is asked for. */
     private double signed(double x, double y, double z, double found) {
       if (doubt == 0 || Math.abs(found) > doubt) {
         return found;

@@ -221,12 +221,17 @@ class MetalProperties {
     double[] a = at(-8, -7, quarter, mirrored);
     double[] b = at(9, 8, quarter, mirrored);
     job.block(
-        Math.min(a[0], b[0]), Math.min(a[1], b[1]), -9, Math.max(a[0], b[0]), Math.max(a[1], b[1]),
+        Math.min(a[0], b[0]),
+        Math.min(a[1], b[1]),
+        -9,
+        Math.max(a[0], b[0]),
+        Math.max(a[1], b[1]),
         0);
     double[] from = at(-5, 3, quarter, mirrored);
     job.take(tool(1, random)).rapid(from[0], from[1], 4).line(from[0], from[1], -3);
     for (int i = 0; i < 5; i++) {
-      double[] to = at(14 * random.nextDouble() - 7, 12 * random.nextDouble() - 6, quarter, mirrored);
+      double[] to =
+          at(14 * random.nextDouble() - 7, 12 * random.nextDouble() - 6, quarter, mirrored);
       double z = -5 * random.nextDouble();
       double turn = 5 * random.nextDouble() - 2.5;
       if (i % 2 == 0) {
