@@ -99,6 +99,6 @@ final class Repeats {
   }
 
   private static int slot(long hash) {
-    return (int) (hash * 0x9E3779B97F4A7C15L >>> 52);
+    return (int) ((hash * 0x9E3779B97F4A7C15L) >>> 52);
   }
 }
