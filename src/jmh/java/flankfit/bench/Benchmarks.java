@@ -49,6 +49,14 @@ public final class Benchmarks {
     }
     odds(scores);
     walls(scores);
+    Double metal = scores.get("MetalBench.balance");
+    if (metal != null) {
+      row("cut a whole part at 0.05 mm, volumes", metal, "ms, goal 2000");
+    }
+    Double cells = scores.get("MetalBench.cut");
+    if (cells != null) {
+      row("the same, to the cells that hold surface", cells, "ms, goal 2000");
+    }
     Double chord = scores.get("ChordsBench.turn");
     if (chord != null) {
       row("chords of a helix within 1 µm", 1e3 / chord, "million chords/s, goal 100");

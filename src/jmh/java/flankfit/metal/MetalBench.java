@@ -168,6 +168,12 @@ public class MetalBench {
     return Metal.of(tape, sheet, MetalOptions.usual().withCell(CELL), MetalProgress.NONE);
   }
 
+  /** All of it, to the volumes that each tool took away. */
+  @Benchmark
+  public Balance balance() throws TooFineException {
+    return metal().balance(tape.size());
+  }
+
   /** All of it, to the cells that hold surface at the end. */
   @Benchmark
   public SurfaceCells cut() throws TooFineException {

@@ -5,80 +5,170 @@ import java.util.Arrays;
 /** How much metal a leaf holds after some moves. One for each thread. */
 final class BrickVolume {
   private static final int POINTS = Node.POINTS;
+  private static final int ALL = POINTS * POINTS * POINTS;
 
-  private final Probe probe;
+  /** Directions within 20 degrees are those of one smooth face (cosine). */
+  private static final double SMOOTH = 0.9396926207859084;
+
+  /** A face that turns less within a cell is as good as flat: half a degree (cosine). */
+  private static final double FLAT = 0.99996;
+
+  private final EdgeSearch search;
   private final Lattice lattice;
   private final CellVolume cell = new CellVolume();
-  private final double[] crossings = new double[3 * POINTS * POINTS * POINTS];
-  private final double[] normals = new double[3 * crossings.length];
+  private final int[] rows = new int[POINTS * POINTS];
 
-  BrickVolume(Probe probe, Lattice lattice) {
-    this.probe = probe;
+  /** By three times a point's index and an edge's axis: share from the lower end, what made it. */
+  private final double[] crossings = new double[3 * ALL];
+
+  private final int[] makers = new int[3 * ALL];
+  private final double[] normals = new double[9 * ALL];
+
+  /** Of the cell under way: where its crossings are kept, on which of its edges. */
+  private final int[] met = new int[CellVolume.EDGES];
+
+  private final int[] edges = new int[CellVolume.EDGES];
+  private int count;
+  private Node leaf;
+  private int[] time = {};
+  private int after;
+
+  BrickVolume(StockBody stock, LeafField field, Lattice lattice) {
+    this.search = new EdgeSearch(stock, field);
     this.lattice = lattice;
   }
 
   /** Metal of a leaf that may hold surface (mm³). */
-  double metal(Node leaf, Brick brick, int after) {
-    Arrays.fill(crossings, Double.NaN);
+  double metal(Node node, Brick brick, int moves) {
+    leaf = node;
+    time = brick.time;
+    after = moves;
+    search.take(node, moves);
+    for (int row = 0; row < rows.length; row++) {
+      int bits = 0;
+      for (int i = 0; i < POINTS; i++) {
+        bits |= time[row * POINTS + i] >= moves ? 1 << i : 0;
+      }
+      rows[row] = bits;
+    }
+    boolean fresh = true;
+    int whole = 0;
     double sum = 0;
     for (int k = 0; k < Node.CELLS; k++) {
       for (int j = 0; j < Node.CELLS; j++) {
-        for (int i = 0; i < Node.CELLS; i++) {
-          sum += share(leaf, brick, after, i, j, k);
-        }
-      }
-    }
-    double side = leaf.cell() * lattice.cell();
-    return sum * side * side * side;
-  }
-
-  private double share(Node leaf, Brick brick, int after, int i, int j, int k) {
-    int metal = 0;
-    for (int c = 0; c < 8; c++) {
-      boolean solid = brick.isMetal(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2), after);
-      metal |= solid ? 1 << c : 0;
-    }
-    if (metal == 0 || metal == 0xff) {
-      return metal == 0 ? 0 : 1;
-    }
-    for (int c = 0; c < 8; c++) {
-      for (int axis = 0; axis < 3; axis++) {
-        int other = c | 1 << axis;
-        if (other != c && (metal >> c & 1) != (metal >> other & 1)) {
-          int a = i + (c & 1);
-          int b = j + (c >> 1 & 1);
-          int d = k + (c >> 2);
-          cell.cross(c, axis, crossing(leaf, after, a, b, d, axis, (metal >> c & 1) != 0));
-          if (leaf.start == Node.Start.SKIN) {
-            cell.direct(c, axis, normals, 3 * (3 * Brick.index(a, b, d) + axis));
+        int row = k * POINTS + j;
+        int a = rows[row];
+        int b = rows[row + 1];
+        int c = rows[row + POINTS];
+        int d = rows[row + POINTS + 1];
+        int all = a & b & c & d;
+        int any = a | b | c | d;
+        int full = all & all >> 1;
+        whole += Integer.bitCount(full);
+        for (int mixed = (any | any >> 1) & ~full & 0xff; mixed != 0; mixed &= mixed - 1) {
+          if (fresh) {
+            Arrays.fill(crossings, Double.NaN);
+            fresh = false;
           }
+          int i = Integer.numberOfTrailingZeros(mixed);
+          int corners = two(a, i) + 4 * two(b, i) + 16 * two(c, i) + 64 * two(d, i);
+          sum += share(i, j, k, corners);
         }
       }
     }
-    return cell.share(metal);
+    double side = node.cell() * lattice.cell();
+    return (whole + sum) * side * side * side;
   }
 
-  /** Share of the way from an edge's lower end at which it is crossed (1). */
-  private double crossing(Node leaf, int after, int i, int j, int k, int axis, boolean lowMetal) {
-    int at = 3 * Brick.index(i, j, k) + axis;
-    if (Double.isNaN(crossings[at])) {
-      int cells = leaf.cell();
-      double x0 = lattice.x(leaf.x + i * cells);
-      double y0 = lattice.y(leaf.y + j * cells);
-      double z0 = lattice.z(leaf.z + k * cells);
-      double x1 = lattice.x(leaf.x + (i + (axis == 0 ? 1 : 0)) * cells);
-      double y1 = lattice.y(leaf.y + (j + (axis == 1 ? 1 : 0)) * cells);
-      double z1 = lattice.z(leaf.z + (k + (axis == 2 ? 1 : 0)) * cells);
-      double share =
-          lowMetal
-              ? probe.edge(leaf, after, x0, y0, z0, x1, y1, z1)
-              : probe.edge(leaf, after, x1, y1, z1, x0, y0, z0);
-      crossings[at] = lowMetal ? share : 1 - share;
-      if (leaf.start == Node.Start.SKIN) {
-        // Cells are coarse on the stock's own skin, whose edges would show if they were cut off.
-        probe.edgeNormal(share, normals, 3 * at);
+  /** A row's bits of two points from one on. */
+  private static int two(int row, int i) {
+    return (row >> i) & 3;
+  }
+
+  private double share(int i, int j, int k, int metal) {
+    int low = Brick.index(i, j, k);
+    count = 0;
+    boolean cheap = true;
+    boolean alike = true;
+    for (int e = 0; e < CellVolume.EDGES; e++) {
+      int from = CellVolume.from(e);
+      int axis = e >> 2;
+      if ((metal >> from & 1) != (metal >> (from | 1 << axis) & 1)) {
+        int at = 3 * (low + corner(from)) + axis;
+        if (Double.isNaN(crossings[at])) {
+          cross(at);
+        }
+        cell.cross(e, crossings[at]);
+        cheap &= search.isCheap(makers[at]) || !Double.isNaN(normals[3 * at]);
+        alike &= count == 0 || makers[at] == makers[met[0]];
+        met[count] = at;
+        edges[count] = e;
+        count++;
       }
     }
-    return crossings[at];
+    // Directions that have to be searched for are, where the stock's skin ends.
+    if (!cheap && (alike || leaf.start != Node.Start.SKIN)) {
+      return cell.share(metal, CellVolume.FLAT);
+    }
+    for (int n = 0; n < count; n++) {
+      normal(met[n]);
+      cell.direct(edges[n], normals, 3 * met[n]);
+    }
+    double least = leastCosine();
+    return cell.share(
+        metal,
+        least > FLAT ? CellVolume.FLAT : least > SMOOTH ? CellVolume.SMOOTH : CellVolume.CREASED);
+  }
+
+  private static int corner(int corner) {
+    return Brick.index(corner & 1, corner >> 1 & 1, corner >> 2);
+  }
+
+  /** The least cosine between the first direction of the cell and the others. */
+  private double leastCosine() {
+    int a = 3 * met[0];
+    double least = 1;
+    for (int n = 1; n < count; n++) {
+      int b = 3 * met[n];
+      double dot =
+          normals[a] * normals[b]
+              + normals[a + 1] * normals[b + 1]
+              + normals[a + 2] * normals[b + 2];
+      least = Math.min(least, dot);
+    }
+    return least;
+  }
+
+  private void cross(int at) {
+    int low = at / 3;
+    int axis = at % 3;
+    int high = low + corner(1 << axis);
+    boolean lowMetal = time[low] >= after;
+    int air = lowMetal ? high : low;
+    double share = search.crossing(lowMetal ? low : high, air, axis, time[air] == Brick.OUTSIDE);
+    crossings[at] = lowMetal ? share : 1 - share;
+    makers[at] = search.maker();
+    if (search.isDirected()) {
+      search.direction(normals, 3 * at);
+    } else {
+      normals[3 * at] = Double.NaN;
+    }
+  }
+
+  private void normal(int at) {
+    if (Double.isNaN(normals[3 * at])) {
+      int low = at / 3;
+      int axis = at % 3;
+      int high = low + corner(1 << axis);
+      boolean lowMetal = time[low] >= after;
+      search.normal(
+          lowMetal ? low : high,
+          lowMetal ? high : low,
+          axis,
+          lowMetal ? crossings[at] : 1 - crossings[at],
+          makers[at],
+          normals,
+          3 * at);
+    }
   }
 }

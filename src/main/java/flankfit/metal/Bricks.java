@@ -40,6 +40,11 @@ final class Bricks {
     return made.get();
   }
 
+  /** This thread's measures of the leaf whose brick it made last. */
+  LeafField field() {
+    return makers.get().field();
+  }
+
   Brick of(Node leaf) {
     Brick brick = leaf.brick();
     if (brick == null) {

@@ -8,11 +8,22 @@ package flankfit.metal;
  * flat faces come out exactly. Used again by loops.
  */
 final class CellVolume {
-  private static final int EDGES = 12;
+  /** Edges of a cell, by axis and then by the corner they start from. */
+  static final int EDGES = 12;
+
   private static final int NONE = -1;
 
+  /** Surface between crossings as if plane. */
+  static final double FLAT = 0;
+
+  /** Of a curved face: a polygon so far towards its tangents' meeting holds the area of an arc. */
+  static final double SMOOTH = 2.0 / 3;
+
+  /** Of faces that meet in an edge or a corner. */
+  static final double CREASED = 1;
+
   /** Weight of the middle against the planes: what they leave open lies there (1). */
-  private static final double MIDDLE = 1e-3;
+  private static final double MIDDLE = 1e-6;
 
   /** Corners of each face in turn, anticlockwise seen from outside; a bit each for x, y, z. */
   private static final int[][] FACES = {
@@ -30,9 +41,18 @@ final class CellVolume {
   private final double[] qz = new double[EDGES];
   private final int[] next = new int[EDGES];
   private double sum;
+  private double weight;
+
+  /** The corner that an edge starts from; its axis is the edge's index over four. */
+  static int from(int edge) {
+    int axis = edge >> 2;
+    int u = edge & 1;
+    int v = edge >> 1 & 1;
+    return u << (axis + 1) % 3 | v << (axis + 2) % 3;
+  }
 
   /** Index of the edge from a corner along an axis; the corner is its lower end. */
-  static int edge(int corner, int axis) {
+  private static int edge(int corner, int axis) {
     int u = corner >> (axis + 1) % 3 & 1;
     int v = corner >> (axis + 2) % 3 & 1;
     return axis * 4 + u + 2 * v;
@@ -44,19 +64,16 @@ final class CellVolume {
   }
 
   /** Notes where an edge is crossed: share of the way from its lower end (1). */
-  void cross(int corner, int axis, double share) {
-    int e = edge(corner, axis);
+  void cross(int e, double share) {
+    int corner = from(e);
+    int axis = e >> 2;
     px[e] = (corner & 1) + (axis == 0 ? share : 0);
     py[e] = (corner >> 1 & 1) + (axis == 1 ? share : 0);
     pz[e] = (corner >> 2) + (axis == 2 ? share : 0);
-    nx[e] = 0;
-    ny[e] = 0;
-    nz[e] = 0;
   }
 
   /** Notes the surface's direction where an edge is crossed, from three numbers on. */
-  void direct(int corner, int axis, double[] normals, int at) {
-    int e = edge(corner, axis);
+  void direct(int e, double[] normals, int at) {
     nx[e] = normals[at];
     ny[e] = normals[at + 1];
     nz[e] = normals[at + 2];
@@ -66,9 +83,12 @@ final class CellVolume {
    * The share of the cell that is metal (1).
    *
    * @param metal a bit for each corner that is metal; edges between unlike corners have been noted
+   * @param outwards how far from the middle to where planes meet the surface counts (1): {@link
+   *     #FLAT} where no directions have been noted, {@link #SMOOTH} or {@link #CREASED}
    */
-  double share(int metal) {
+  double share(int metal, double outwards) {
     sum = 0;
+    weight = outwards;
     for (int e = 0; e < EDGES; e++) {
       next[e] = NONE;
     }
@@ -100,10 +120,12 @@ final class CellVolume {
           corner(entry, c[(i + m) % 4], c[(i + m + 1) % 4]);
         }
         cornerToEdge(entry, c[(i + n - 1) % 4], exit);
-        meetOnFace(axis, entry, exit);
-        triple(
-            px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
-            qz[entry]);
+        if (weight > 0) {
+          meetOnFace(axis, entry, exit);
+          triple(
+              px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
+              qz[entry]);
+        }
       }
     }
     boolean whole = true;
@@ -164,12 +186,26 @@ final class CellVolume {
       n++;
       e = next[e];
     } while (e != begin);
+    if (weight == 0) {
+      fan(begin, mx / n, my / n, mz / n);
+      return;
+    }
     meet(begin, mx / n, my / n, mz / n);
     do {
       int f = next[e];
       next[e] = NONE;
       triple(fx, fy, fz, px[e], py[e], pz[e], qx[e], qy[e], qz[e]);
       triple(fx, fy, fz, qx[e], qy[e], qz[e], px[f], py[f], pz[f]);
+      e = f;
+    } while (e != begin);
+  }
+
+  private void fan(int begin, double mx, double my, double mz) {
+    int e = begin;
+    do {
+      int f = next[e];
+      next[e] = NONE;
+      triple(mx, my, mz, px[e], py[e], pz[e], px[f], py[f], pz[f]);
       e = f;
     } while (e != begin);
   }
@@ -193,9 +229,9 @@ final class CellVolume {
     double determinant = uu * vv - uv * uv;
     double u = (vv * ru - uv * rv) / determinant;
     double v = (uu * rv - uv * ru) / determinant;
-    qx[a] = axis == 0 ? mx : within(mx + u);
-    qy[a] = axis == 1 ? my : within(my + (axis == 0 ? u : v));
-    qz[a] = axis == 2 ? mz : within(mz + v);
+    qx[a] = axis == 0 ? mx : within(mx + weight * u);
+    qy[a] = axis == 1 ? my : within(my + weight * (axis == 0 ? u : v));
+    qz[a] = axis == 2 ? mz : within(mz + weight * v);
   }
 
   /** How far the plane of a crossing lies from a place (1). */
@@ -239,9 +275,9 @@ final class CellVolume {
     double cyz = xy * zx - xx * yz;
     double czz = xx * yy - xy * xy;
     double determinant = xx * cxx + xy * cxy + zx * czx;
-    fx = within(mx + (cxx * bx + cxy * by + czx * bz) / determinant);
-    fy = within(my + (cxy * bx + cyy * by + cyz * bz) / determinant);
-    fz = within(mz + (czx * bx + cyz * by + czz * bz) / determinant);
+    fx = within(mx + weight * (cxx * bx + cxy * by + czx * bz) / determinant);
+    fy = within(my + weight * (cxy * bx + cyy * by + cyz * bz) / determinant);
+    fz = within(mz + weight * (czx * bx + cyz * by + czz * bz) / determinant);
   }
 
   private static double within(double place) {

@@ -91,8 +91,13 @@ public final class Cuts {
     return cells[tape.stateIndex(move)];
   }
 
+  /** The cutting part with which a move removes metal. */
+  Profile cutting(int move) {
+    return bodies.get(tape.stateIndex(move)).orElseThrow().cutting();
+  }
+
   /** Takes a move that removes metal into a volume. */
   void load(int move, SweptCut cut) {
-    cut.load(tape, move, bodies.get(tape.stateIndex(move)).orElseThrow().cutting());
+    cut.load(tape, move, cutting(move));
   }
 }

@@ -249,7 +249,8 @@ public final class Metal {
     bricks.begin();
     VolumeSum sum = new VolumeSum(skeleton, bricks, moments);
     ThreadLocal<BrickVolume> volumes =
-        ThreadLocal.withInitial(() -> new BrickVolume(probe(), skeleton.lattice()));
+        ThreadLocal.withInitial(
+            () -> new BrickVolume(piece.stock(), bricks.field(), skeleton.lattice()));
     each(sum.chunks(), i -> sum.chunk(i, volumes.get()));
     return sum.total();
   }

@@ -1,7 +1,5 @@
 package flankfit.metal;
 
-import java.util.Arrays;
-
 /**
  * A hierarchy of boxes over the moves that take metal away, in the order of time: what may cut in a
  * region is found in that order without looking at the rest.
@@ -12,11 +10,13 @@ final class MoveTree {
 
   private static final int SIDES = 6;
 
+  private final int[] all;
   private final int[] moves;
   private final int leaves;
   private final double[] boxes;
 
-  private MoveTree(int[] moves, int leaves, double[] boxes) {
+  private MoveTree(int[] all, int[] moves, int leaves, double[] boxes) {
+    this.all = all;
     this.moves = moves;
     this.leaves = leaves;
     this.boxes = boxes;
@@ -25,14 +25,19 @@ final class MoveTree {
   /** The tree of all moves that take metal away. */
   static MoveTree of(Cuts cuts) {
     int size = cuts.tape().size();
-    int[] found = new int[size];
-    int count = 0;
+    MoveList all = new MoveList();
+    MoveList distinct = new MoveList();
+    Repeats repeats = new Repeats(cuts);
     for (int move = 0; move < size; move++) {
       if (cuts.removes(move)) {
-        found[count++] = move;
+        all.add(move);
+        if (!repeats.isRepeated(move)) {
+          distinct.add(move);
+        }
       }
     }
-    int[] moves = Arrays.copyOf(found, count);
+    int[] moves = distinct.toArray();
+    int count = moves.length;
     int leaves = Math.max(1, Integer.highestOneBit(Math.max(1, (count - 1) / GROUP)) << 1);
     double[] boxes = new double[2 * leaves * SIDES];
     for (int i = 0; i < 2 * leaves; i++) {
@@ -50,7 +55,7 @@ final class MoveTree {
       join(boxes, i, 2 * i);
       join(boxes, i, 2 * i + 1);
     }
-    return new MoveTree(moves, leaves, boxes);
+    return new MoveTree(all.toArray(), moves, leaves, boxes);
   }
 
   private static void join(double[] boxes, int into, int from) {
@@ -61,13 +66,15 @@ final class MoveTree {
     }
   }
 
-  /** Number of moves. */
-  int size() {
-    return moves.length;
-  }
-
   /** All moves, by rising index. */
   int[] moves() {
+    return all;
+  }
+
+  /**
+   * The moves that sweep what none before them has swept, by rising index; only these are found.
+   */
+  int[] distinct() {
     return moves;
   }
 

@@ -13,6 +13,8 @@ final class NodeMaker {
   private final SweptCut cut = new SweptCut();
   private final MoveList near = new MoveList();
   private final MoveList found = new MoveList();
+  private final LeafField field;
+  private final BrickFill fill;
 
   /**
    * For one thread.
@@ -25,6 +27,8 @@ final class NodeMaker {
     this.tree = piece.tree();
     this.lattice = lattice;
     this.scale = scale;
+    this.field = new LeafField(cuts, lattice);
+    this.fill = new BrickFill(stock, field);
   }
 
   /** Half the diagonal of a cube of so many finest cells (mm). */
@@ -34,7 +38,7 @@ final class NodeMaker {
 
   /** A cube of which only its place is known. */
   Node root(int size) {
-    return make(0, 0, 0, size, tree.moves());
+    return make(0, 0, 0, size, tree.distinct());
   }
 
   /** A child, whose moves are among those of its parent. */
@@ -85,7 +89,15 @@ final class NodeMaker {
    * leave surface here. The move that empties all of it leaves none.
    */
   double wanted(Node node) {
-    double wanted = node.start == Node.Start.SKIN ? stock.cell() : Double.POSITIVE_INFINITY;
+    double half = node.size / 2.0;
+    double wanted =
+        node.start == Node.Start.SKIN
+            ? stock.cell(
+                lattice.x(node.x + half),
+                lattice.y(node.y + half),
+                lattice.z(node.z + half),
+                halfDiagonal(node.size, lattice))
+            : Double.POSITIVE_INFINITY;
     int leaving = node.moves.length - (node.emptied ? 1 : 0);
     for (int i = 0; i < leaving; i++) {
       wanted = Math.min(wanted, cuts.cell(node.moves[i]));
@@ -95,79 +107,11 @@ final class NodeMaker {
 
   /** The lattice points of a leaf. */
   Brick brick(Node leaf) {
-    return new BrickFill(leaf).fill();
+    return fill.fill(leaf);
   }
 
-  /** One brick being made. */
-  private final class BrickFill {
-    private final Node leaf;
-    private final int cell;
-    private final int[] time = new int[Node.POINTS * Node.POINTS * Node.POINTS];
-    private int move;
-
-    BrickFill(Node leaf) {
-      this.leaf = leaf;
-      this.cell = leaf.cell();
-    }
-
-    Brick fill() {
-      for (int k = 0; k < Node.POINTS; k++) {
-        for (int j = 0; j < Node.POINTS; j++) {
-          for (int i = 0; i < Node.POINTS; i++) {
-            boolean metal =
-                leaf.start == Node.Start.METAL || stock.distance(px(i), py(j), pz(k)) <= 0;
-            time[Brick.index(i, j, k)] = metal ? Brick.NEVER : Brick.OUTSIDE;
-          }
-        }
-      }
-      int last = leaf.moves.length - 1;
-      for (int m = 0; m <= last; m++) {
-        move = leaf.moves[m];
-        if (m == last && leaf.emptied) {
-          all();
-        } else {
-          cuts.load(move, cut);
-          columns();
-        }
-      }
-      return new Brick(time);
-    }
-
-    private double px(double i) {
-      return lattice.x(leaf.x + i * cell);
-    }
-
-    private double py(double j) {
-      return lattice.y(leaf.y + j * cell);
-    }
-
-    private double pz(double k) {
-      return lattice.z(leaf.z + k * cell);
-    }
-
-    /** All metal that is left goes with the move. */
-    private void all() {
-      for (int at = 0; at < time.length; at++) {
-        if (time[at] == Brick.NEVER) {
-          time[at] = move;
-        }
-      }
-    }
-
-    /** Upright lines of points share what depends on their place in plan alone. */
-    private void columns() {
-      for (int j = 0; j < Node.POINTS; j++) {
-        for (int i = 0; i < Node.POINTS; i++) {
-          if (cut.column(px(i), py(j))) {
-            for (int k = 0; k < Node.POINTS; k++) {
-              int at = Brick.index(i, j, k);
-              if (time[at] == Brick.NEVER && cut.columnHolds(pz(k))) {
-                time[at] = move;
-              }
-            }
-          }
-        }
-      }
-    }
+  /** The measures of the leaf whose points were found last. */
+  LeafField field() {
+    return field;
   }
 }

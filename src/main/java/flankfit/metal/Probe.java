@@ -9,9 +9,6 @@ final class Probe {
   /** Place of a crossing on its segment (mm). */
   private static final double EXACT = 1e-10;
 
-  /** Share of an edge to which a volume wants its crossing (1). */
-  private static final double EDGE_SHARE = 1e-8;
-
   /** Distance before a crossing at which a cut's direction is read (mm). */
   private static final double ASIDE = 1e-3;
 
@@ -167,9 +164,7 @@ final class Probe {
   }
 
   private final Segment segment = new Segment();
-  private final Crossing edgeCrossing = new Crossing();
   private int maker;
-  private double exact = EXACT;
 
   /** From metal at share 0 to air at share 1. */
   private static final class Segment {
@@ -278,7 +273,7 @@ final class Probe {
     double outside = measured;
     held(which, high);
     double inside = measured;
-    double within = exact / Math.max(segment.length, exact);
+    double within = EXACT / Math.max(segment.length, EXACT);
     boolean halve = false;
     for (int i = 0; i < MOST_STEPS && high - low > within; i++) {
       double width = high - low;
@@ -301,32 +296,6 @@ final class Probe {
       halve = i % 2 == 1 && high - low > width / 2;
     }
     return high;
-  }
-
-  /**
-   * Share of an edge of a leaf's cells at which metal ends.
-   *
-   * @return 0 at the metal's end to 1, good to {@value #EDGE_SHARE} (1)
-   */
-  double edge(Node node, int k, double mx, double my, double mz, double ax, double ay, double az) {
-    use(node, k);
-    segment.set(mx, my, mz, ax, ay, az);
-    exact = EDGE_SHARE * segment.length;
-    double share = first(1);
-    exact = EXACT;
-    return share;
-  }
-
-  /**
-   * The direction out of the metal at the edge's crossing last found.
-   *
-   * @param target takes the unit vector from {@code at} on
-   */
-  void edgeNormal(double share, double[] target, int at) {
-    fill(share, edgeCrossing);
-    target[at] = edgeCrossing.normalX();
-    target[at + 1] = edgeCrossing.normalY();
-    target[at + 2] = edgeCrossing.normalZ();
   }
 
   private void fill(double share, Crossing result) {

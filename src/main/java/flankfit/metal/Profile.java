@@ -9,6 +9,8 @@ import java.util.Arrays;
  * convex. Between bands there may be gaps. Heights count from the tool's lowest point.
  */
 public final class Profile {
+  private static final int BINS_A_BAND = 4;
+
   private final double[] low;
   private final double[] high;
   private final double[] lowRadius;
@@ -19,6 +21,12 @@ public final class Profile {
   private final double[] bandWidest;
   private final double[] slope;
   private final double widest;
+  private final boolean arcs;
+
+  /** The first band that may be at a height of even steps, so many a millimetre. */
+  private final int[] bins;
+
+  private final double perHeight;
 
   private Profile(double[][] columns, int bands) {
     low = Arrays.copyOf(columns[0], bands);
@@ -31,12 +39,26 @@ public final class Profile {
     bandWidest = new double[bands];
     slope = new double[bands];
     double most = 0;
+    boolean any = false;
     for (int band = 0; band < bands; band++) {
       slope[band] = (highRadius[band] - lowRadius[band]) / (high[band] - low[band]);
       bandWidest[band] = findWidest(band);
       most = Math.max(most, bandWidest[band]);
+      any |= arcRadius[band] > 0;
     }
     widest = most;
+    arcs = any;
+    bins = new int[BINS_A_BAND * bands];
+    perHeight = bins.length / (high[bands - 1] - low[0]);
+    int band = 0;
+    for (int bin = 0; bin < bins.length; bin++) {
+      // A little lower, so that rounding leads to no later band.
+      double from = low[0] + (bin - 1e-6) / perHeight;
+      while (high[band] < from) {
+        band++;
+      }
+      bins[bin] = band;
+    }
   }
 
   /** Builds a profile from the tip upwards. */
@@ -144,9 +166,9 @@ public final class Profile {
     return arcRadius[band] > 0;
   }
 
-  /** Whether a band is a zone of a ball about the axis. */
-  boolean isBall(int band) {
-    return arcRadius[band] > 0 && centreRadius[band] == 0;
+  /** Whether any band is bounded by an arc. */
+  boolean hasArcs() {
+    return arcs;
   }
 
   double arcRadius(int band) {
@@ -186,17 +208,12 @@ public final class Profile {
 
   /** The first band whose upper end is not below a height; the number of bands if there is none. */
   int bandAt(double height) {
-    int from = 0;
-    int to = low.length;
-    while (from < to) {
-      int middle = (from + to) >>> 1;
-      if (high[middle] < height) {
-        from = middle + 1;
-      } else {
-        to = middle;
-      }
+    double bin = (height - low[0]) * perHeight;
+    int band = bin >= bins.length ? low.length - 1 : bin > 0 ? bins[(int) bin] : 0;
+    while (band < low.length && high[band] < height) {
+      band++;
     }
-    return from;
+    return band;
   }
 
   /** The radius at a height (mm), the greater one at a step; below 0 beyond the ends. */
@@ -208,6 +225,42 @@ public final class Profile {
     return best;
   }
 
+  /** The greatest radius between two heights (mm); below 0 where there is none. */
+  double widestBetween(double from, double to) {
+    double best = -1;
+    for (int b = bandAt(from); b < low.length && low[b] <= to; b++) {
+      double start = Math.max(from, low[b]);
+      double end = Math.min(to, high[b]);
+      if (low[b] >= from && high[b] <= to) {
+        best = Math.max(best, bandWidest[b]);
+      } else if (arcRadius[b] > 0) {
+        best = Math.max(best, radiusOf(b, Math.min(end, Math.max(start, centreHeight[b]))));
+      } else {
+        best = Math.max(best, Math.max(radiusOf(b, start), radiusOf(b, end)));
+      }
+    }
+    return best;
+  }
+
+  /** A height between two at which the radius is greatest (mm), in the middle of equal ones. */
+  double whereWidest(double from, double to) {
+    double best = -1;
+    double where = from;
+    for (int b = bandAt(from); b < low.length && low[b] <= to; b++) {
+      double start = Math.max(from, low[b]);
+      double end = Math.min(to, high[b]);
+      double at = slope[b] > 0 ? end : slope[b] < 0 ? start : (start + end) / 2;
+      if (arcRadius[b] > 0) {
+        at = Math.min(end, Math.max(start, centreHeight[b]));
+      }
+      if (radiusOf(b, at) > best) {
+        best = radiusOf(b, at);
+        where = at;
+      }
+    }
+    return where;
+  }
+
   /** The radius of a band at a height within it (mm). */
   double radiusOf(int band, double height) {
     if (arcRadius[band] > 0) {
@@ -215,7 +268,7 @@ public final class Profile {
       double across = arcRadius[band] * arcRadius[band] - up * up;
       return centreRadius[band] + Math.sqrt(Math.max(0, across));
     }
-    return lowRadius[band] + (height - low[band]) * slope(band);
+    return lowRadius[band] + (height - low[band]) * slope[band];
   }
 
   boolean holds(double radius, double height) {

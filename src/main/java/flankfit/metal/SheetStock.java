@@ -148,12 +148,34 @@ final class SheetStock implements StockBody {
   }
 
   @Override
+  public double cell(double x, double y, double z, double radius) {
+    double finest = outerCell();
+    Near near = new Near();
+    for (Bore bore : bores) {
+      bore.profile().distance(plan(bore, x, y), z - bore.z(), near);
+      if (Math.abs(near.distance) <= radius) {
+        finest = Math.min(finest, bore.profile().widest() / CELLS_A_RADIUS);
+      }
+    }
+    return finest;
+  }
+
+  private static double plan(Bore bore, double x, double y) {
+    return Math.sqrt(sq(x - bore.x()) + sq(y - bore.y()));
+  }
+
+  @Override
   public double distance(double x, double y, double z) {
     double most = outer(x, y, z);
     Near near = new Near();
-    for (Bore bore : bores) {
-      bore.profile().distance(Math.hypot(x - bore.x(), y - bore.y()), z - bore.z(), near);
-      most = Math.max(most, -near.distance);
+    for (int i = 0; i < bores.size(); i++) {
+      Bore bore = bores.get(i);
+      double plan = plan(bore, x, y);
+      // A bore that is so far away cannot be what the point is nearest to.
+      if (bore.profile().widest() - plan > most) {
+        bore.profile().distance(plan, z - bore.z(), near);
+        most = Math.max(most, -near.distance);
+      }
     }
     return most;
   }
@@ -171,8 +193,8 @@ final class SheetStock implements StockBody {
           ? inside
           : Math.sqrt(sq(Math.max(0, a)) + sq(Math.max(0, b)) + sq(Math.max(0, up)));
     }
-    double out = Math.hypot(x - middleX, y - middleY) - (box.max().x() - middleX);
-    return out > 0 && up > 0 ? Math.hypot(out, up) : Math.max(out, up);
+    double out = Math.sqrt(sq(x - middleX) + sq(y - middleY)) - (box.max().x() - middleX);
+    return out > 0 && up > 0 ? Math.sqrt(out * out + up * up) : Math.max(out, up);
   }
 
   private static double sq(double a) {
@@ -186,7 +208,7 @@ final class SheetStock implements StockBody {
     int which = NONE;
     for (int i = 0; i < bores.size(); i++) {
       Bore bore = bores.get(i);
-      bore.profile().distance(Math.hypot(x - bore.x(), y - bore.y()), z - bore.z(), near);
+      bore.profile().distance(plan(bore, x, y), z - bore.z(), near);
       if (-near.distance > most) {
         most = -near.distance;
         which = i;

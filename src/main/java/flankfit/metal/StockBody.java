@@ -30,6 +30,15 @@ public interface StockBody {
     return false;
   }
 
-  /** Side of the cells that show the stock's own form (mm). */
+  /** Side of the cells that show the stock's own form where it is finest (mm). */
   double cell();
+
+  /**
+   * Side of the cells that show what of the stock's own form lies in a ball (mm).
+   *
+   * @param radius of the ball about the point (mm)
+   */
+  default double cell(double x, double y, double z, double radius) {
+    return cell();
+  }
 }

@@ -13,6 +13,9 @@ public final class SweptCut {
 
   private static final double LEAST = 1e-12;
 
+  /** So near (mm) the closest pass in plan counts as the closest. */
+  private static final double CLOSE = 2e-3;
+
   private final ToolPath path = new ToolPath();
   private final RampSign ramp = new RampSign();
   private final RoundSign round = new RoundSign();
@@ -50,37 +53,82 @@ public final class SweptCut {
     columnX = x;
     columnY = y;
     return switch (path.kind) {
-      case REST, LEVEL -> {
+      case REST, LEVEL, PLUNGE -> {
         columnRadius = straightNearest(x, y);
         yield columnRadius <= profile.widest();
       }
-      case PLUNGE -> {
-        columnRadius = Math.sqrt(sq(x - path.fromX) + sq(y - path.fromY));
-        yield columnRadius <= profile.widest();
-      }
       case RAMP -> ramp.column(profile, x, y);
-      case ROUND -> round.column(profile, x, y);
+      case ROUND -> {
+        boolean near = round.column(profile, x, y);
+        if (near && isStack()) {
+          columnRadius = round.planDistance();
+          near = columnRadius <= profile.widest();
+        }
+        yield near;
+      }
       case TILTED -> true;
     };
   }
 
+  /** Takes a place in plan of which distance and angle about an arc's centre are known. */
+  void place(double distance, double angle) {
+    round.polar(profile, distance, angle);
+  }
+
+  /** Takes a place in plan beside one whose angle about an arc's centre is known. */
+  void placeBeside(double x, double y, double knownX, double knownY, double angle) {
+    round.beside(profile, x, y, knownX, knownY, angle);
+  }
+
   /** Whether the tool passes over a point at the place in plan last taken. */
   boolean columnHolds(double z) {
+    if (isStack()) {
+      return columnRadius <= reach(z);
+    }
     return switch (path.kind) {
-      case REST, LEVEL -> profile.holds(columnRadius, z - path.fromZ);
-      case PLUNGE -> plunges(columnRadius, z);
       case RAMP -> ramp.excess(z, 0) <= 0;
       case ROUND -> turns(z);
-      case TILTED -> searched(columnX, columnY, z);
+      default -> searched(columnX, columnY, z);
     };
   }
 
   private boolean turns(double z) {
-    double found = round.excess(z, -round.doubt());
-    if (found <= -round.doubt()) {
+    double doubt = round.doubt();
+    double found = round.excess(z, -doubt, doubt + EXACT);
+    if (found <= -doubt) {
       return true;
     }
-    return (round.isOpen() || found <= round.doubt()) && searched(columnX, columnY, z);
+    return (round.isOpen() || found <= doubt) && searched(columnX, columnY, z);
+  }
+
+  /**
+   * Whether all that the tool passes over at one height is what lies no farther from its path in
+   * plan than one radius.
+   */
+  boolean isStack() {
+    return switch (path.kind) {
+      case REST, LEVEL, PLUNGE -> true;
+      case ROUND -> round.isLevel() && round.doubt() == 0;
+      case RAMP, TILTED -> false;
+    };
+  }
+
+  /** Of a stack: the radius at a height (mm); below 0 where the tool does not come. */
+  double reach(double z) {
+    if (path.kind == ToolPath.Kind.PLUNGE) {
+      double low = z - Math.max(path.fromZ, path.toZ);
+      return profile.widestBetween(low, z - Math.min(path.fromZ, path.toZ));
+    }
+    return profile.radiusAt(z - path.fromZ);
+  }
+
+  /** Of a stack: distance in plan between a place and the path (mm). */
+  double planDistance(double x, double y) {
+    if (path.kind != ToolPath.Kind.ROUND) {
+      return straightNearest(x, y);
+    }
+    round.column(profile, x, y);
+    return round.planDistance();
   }
 
   /**
@@ -88,29 +136,59 @@ public final class SweptCut {
    * paths, to help find that place; infinite where it says nothing (mm).
    */
   double excess(double x, double y, double z) {
+    if (isStack()) {
+      double reach = reach(z);
+      return reach < 0 ? Double.POSITIVE_INFINITY : planDistance(x, y) - reach;
+    }
     return switch (path.kind) {
-      case REST, LEVEL -> {
-        profile.distance(straightNearest(x, y), z - path.fromZ, near);
-        yield near.distance;
-      }
       case RAMP -> {
         ramp.column(profile, x, y);
         yield ramp.excess(z, Double.NEGATIVE_INFINITY);
       }
       case ROUND -> {
         round.column(profile, x, y);
-        yield round.excess(z, Double.NEGATIVE_INFINITY);
+        yield round.excess(z, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
       }
-      case PLUNGE, TILTED -> Double.POSITIVE_INFINITY;
+      default -> Double.POSITIVE_INFINITY;
     };
+  }
+
+  /**
+   * The measure of {@link #excess} at the place in plan last taken, as far as it matters. At one
+   * height it changes no faster than the place (1).
+   *
+   * @param limit nothing from here on matters (mm)
+   * @return the least, off by {@link #doubt} at most; the limit if it is no less
+   */
+  double columnExcess(double z, double limit) {
+    if (path.kind == ToolPath.Kind.RAMP) {
+      return Math.min(limit, ramp.excess(z, Double.NEGATIVE_INFINITY));
+    }
+    return round.excess(z, Double.NEGATIVE_INFINITY, limit);
+  }
+
+  /** Whether closed forms give the measure of {@link #excess} everywhere. */
+  boolean isMeasured() {
+    boolean open = path.kind == ToolPath.Kind.ROUND && !round.isLevel() && profile.hasArcs();
+    return path.kind != ToolPath.Kind.TILTED && !open;
+  }
+
+  /** How far a measure may be off (mm). */
+  double doubt() {
+    return path.kind == ToolPath.Kind.ROUND ? round.doubt() : 0;
+  }
+
+  /** The closed forms of an arc, for loops that know a place's distance and angle already. */
+  RoundSign round() {
+    return round;
   }
 
   /** Whether the last {@link #excess} tells by its sign just what {@link #holds} does. */
   boolean isSure() {
     return switch (path.kind) {
-      case REST, LEVEL, RAMP -> true;
+      case REST, LEVEL, PLUNGE, RAMP -> true;
       case ROUND -> round.doubt() == 0 && !round.isOpen();
-      case PLUNGE, TILTED -> false;
+      case TILTED -> false;
     };
   }
 
@@ -128,26 +206,6 @@ public final class SweptCut {
     double ex = x - path.fromX - share * dx;
     double ey = y - path.fromY - share * dy;
     return Math.sqrt(ex * ex + ey * ey);
-  }
-
-  private boolean plunges(double r, double z) {
-    double low = z - Math.max(path.fromZ, path.toZ);
-    double high = z - Math.min(path.fromZ, path.toZ);
-    for (int b = profile.bandAt(low); b < profile.bands() && profile.low(b) <= high; b++) {
-      double from = Math.max(low, profile.low(b));
-      double to = Math.min(high, profile.high(b));
-      double waist = Math.min(to, Math.max(from, profile.centreHeight(b)));
-      if (r <= profile.radiusOf(b, from)
-          || r <= profile.radiusOf(b, to)
-          || r <= profile.radiusOf(b, waist)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static double sq(double a) {
-    return a * a;
   }
 
   /** Signed distance (mm), below 0 where the tool passes. */
@@ -207,6 +265,10 @@ public final class SweptCut {
       search.least(path, profile, x, y, z, Double.POSITIVE_INFINITY, LEAST);
       share = search.share();
     }
+    fill(x, y, z, target);
+  }
+
+  private void fill(double x, double y, double z, double[] target) {
     double dx = x - path.x(share);
     double dy = y - path.y(share);
     double r = Math.sqrt(dx * dx + dy * dy);
@@ -215,6 +277,26 @@ public final class SweptCut {
     target[0] = dx * scale;
     target[1] = dy * scale;
     target[2] = r > 0 ? near.alongAxis : Math.signum(near.alongAxis);
+  }
+
+  /**
+   * The same close to the surface, good to what the point is off it. Quicker, since the place along
+   * an arc that the measure names is near enough.
+   */
+  void closeNormal(double x, double y, double z, double[] target) {
+    boolean near = excess(x, y, z) < CLOSE;
+    if (near && path.kind == ToolPath.Kind.PLUNGE) {
+      double low = Math.min(path.fromZ, path.toZ);
+      double high = Math.max(path.fromZ, path.toZ);
+      double at = z - profile.whereWidest(z - high, z - low);
+      share = (at - path.fromZ) / (path.toZ - path.fromZ);
+      fill(x, y, z, target);
+    } else if (near && path.kind == ToolPath.Kind.ROUND && isMeasured()) {
+      share = isStack() ? round.nearestShare() : round.share();
+      fill(x, y, z, target);
+    } else {
+      normal(x, y, z, target);
+    }
   }
 
   /**

@@ -47,10 +47,15 @@ record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumpt
 
   private static void tell(Tool tool, List<String> assumptions) {
     if (tool.kind() == Tool.Kind.TAP) {
+      boolean pitch = tool.teeth().flatMap(Tool.Teeth::pitch).isPresent();
       assumptions.add(
           "tool "
               + tool.number()
-              + ": the tap leaves a smooth hole on its pitch diameter, its thread is not modelled");
+              + (pitch
+                  ? ": the tap leaves a smooth hole on its pitch diameter"
+                  : ": the pitch of the tap is not stated, so it leaves a smooth hole of its whole"
+                      + " diameter")
+              + ", its thread is not modelled");
     }
     if (tool.kind() == Tool.Kind.BORING_BAR) {
       assumptions.add("tool " + tool.number() + ": the boring bar is the circle of its tip");

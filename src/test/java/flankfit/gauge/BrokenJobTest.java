@@ -195,6 +195,17 @@ class BrokenJobTest {
   void a_mill_ground_for_a_thread_and_a_measured_one_are_not_taken_for_another_angle() {
     job.form = new CutterForm.GroundFor("M20x1.5-6H", false);
     assertThat(told(Code.TH18)).isEmpty();
+    // At a large lead the tooth itself stands far off the angle that it leaves.
+    Milled steep = new Milled();
+    steep.thread = "M20xPh7.5P2.5-6H";
+    steep.form = new CutterForm.GroundFor(steep.thread, false);
+    steep.lead = 7.5;
+    steep.rowPitch = 2.5;
+    steep.mill = 12;
+    steep.hole = 17.6;
+    steep.radii = new double[] {4};
+    assertThat(steep.judgedAll().threads()).hasSize(1);
+    assertThat(steep.judgedAll().findings()).noneMatch(f -> f.code() == Code.TH18);
     // flanks of 45 degrees, measured
     job.form =
         new CutterForm.Measured(List.of(List.of(0.0, 7.0), List.of(0.09, 7.0), List.of(1.09, 6.0)));

@@ -54,7 +54,7 @@ class MetalProperties {
 
   @Test
   void signs_are_those_of_the_stock_less_the_cuts_and_sizes_are_bounds() {
-    for (int seed = 0; seed < 6; seed++) {
+    for (int seed = 0; seed < 4; seed++) {
       Random random = new Random(seed);
       Metal metal = random(random, 0, 0, 0).metal(0.3);
       int end = metal.cuts().tape().size();
@@ -84,7 +84,7 @@ class MetalProperties {
 
   @Test
   void crossings_lie_where_metal_ends_and_normals_point_into_the_air() {
-    for (int seed = 10; seed < 14; seed++) {
+    for (int seed = 10; seed < 12; seed++) {
       Random random = new Random(seed);
       Metal metal = random(random, 0, 0, 0).metal(0.3);
       Solid solid = metal.at(metal.cuts().tape().size());
@@ -212,6 +212,54 @@ class MetalProperties {
       Metal there = random(new Random(seed), 31.25, -64.5, 12.75).metal(0.25);
       int end = here.cuts().tape().size();
       assertThat(there.volume(end) / here.volume(end)).isCloseTo(1, within(1e-9));
+    }
+  }
+
+  /** A quarter turn about Z takes x to y; a mirrored job has x turned round. */
+  private static Job turned(Random random, boolean quarter, boolean mirrored) {
+    Job job = new Job();
+    double[] a = at(-8, -7, quarter, mirrored);
+    double[] b = at(9, 8, quarter, mirrored);
+    job.block(
+        Math.min(a[0], b[0]),
+        Math.min(a[1], b[1]),
+        -9,
+        Math.max(a[0], b[0]),
+        Math.max(a[1], b[1]),
+        0);
+    double[] from = at(-5, 3, quarter, mirrored);
+    job.take(tool(1, random)).rapid(from[0], from[1], 4).line(from[0], from[1], -3);
+    for (int i = 0; i < 5; i++) {
+      double[] to =
+          at(14 * random.nextDouble() - 7, 12 * random.nextDouble() - 6, quarter, mirrored);
+      double z = -5 * random.nextDouble();
+      double turn = 5 * random.nextDouble() - 2.5;
+      if (i % 2 == 0) {
+        job.line(to[0], to[1], z);
+      } else {
+        job.arc(to[0] / 2, to[1] / 2, mirrored ? -turn : turn, z);
+      }
+    }
+    return job;
+  }
+
+  private static double[] at(double x, double y, boolean quarter, boolean mirrored) {
+    double u = mirrored ? -x : x;
+    return quarter ? new double[] {-y, u} : new double[] {u, y};
+  }
+
+  @Test
+  void a_turned_and_a_mirrored_job_leave_the_same_volume() {
+    for (int seed = 40; seed < 44; seed++) {
+      Metal here = turned(new Random(seed), false, false).metal(0.3);
+      Metal turned = turned(new Random(seed), true, false).metal(0.3);
+      Metal mirrored = turned(new Random(seed), false, true).metal(0.3);
+      int end = here.cuts().tape().size();
+      double removed = here.volume(0) - here.volume(end);
+      assertThat(removed).isGreaterThan(20);
+      // The lattice stands elsewhere in the turned job, so that only its own errors are left.
+      assertThat((turned.volume(0) - turned.volume(end)) / removed).isCloseTo(1, within(4e-3));
+      assertThat((mirrored.volume(0) - mirrored.volume(end)) / removed).isCloseTo(1, within(4e-3));
     }
   }
 

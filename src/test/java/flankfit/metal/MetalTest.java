@@ -186,6 +186,20 @@ class MetalTest {
     assertThat(drilled.metal(0.2).assumptions()).anyMatch(s -> s.contains("a move of the program"));
   }
 
+  /** Common practice, no source: without its pitch nothing is known of a tap but its outside. */
+  @Test
+  void a_tap_without_a_pitch_leaves_its_outside_and_says_so() {
+    Tool tap = SampleTools.tool(3, Tool.Kind.TAP, 6, 20);
+    Job job = new Job().block(-10, -8, -10, 10, 8, 0).take(tap).rapid(0, 0, 5).line(0, 0, -12);
+    Metal metal = job.metal(0.2);
+    double bored = metal.volume(0) - metal.volume(2);
+    assertThat(bored / (Math.PI * 9 * 10)).isCloseTo(1, within(2e-3));
+    assertThat(metal.assumptions())
+        .containsExactly(
+            "tool 3: the pitch of the tap is not stated, so it leaves a smooth hole of its whole"
+                + " diameter, its thread is not modelled");
+  }
+
   @Test
   void a_sheet_without_stock_is_refused() {
     Job job = new Job().take(endMill(1, 5)).line(0, 0, 1);

@@ -17,10 +17,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Which points a tool passes over, and how far others are, against a tool set down many times. */
 class SweptCutProperties {
   /** Points asked for each kind of move. */
-  private static final int POINTS = 2500;
+  private static final int POINTS = 1500;
 
   /** Places at which the witness sets the tool down. */
-  private static final int PLACES = 2000;
+  private static final int PLACES = 1000;
 
   @ParameterizedTest
   @EnumSource(MoveForm.class)

@@ -1,0 +1,201 @@
+package flankfit.metal;
+
+import flankfit.solid.Crossing;
+
+/**
+ * Where metal ends on an edge of a leaf's cells, as exactly as a volume wants it: the line between
+ * the measures at both ends gives a place, one more measure there makes it good.
+ */
+final class EdgeSearch {
+  /** A measure so small ends the search with one last line (cells). */
+  private static final double CLOSE = 1e-5;
+
+  /** An interval so short ends the search (cells). */
+  private static final double NARROW = 1e-6;
+
+  private static final int MOST_STEPS = 60;
+
+  /** Places so near are one (cells): the first of two cuts over the same surface counts. */
+  private static final double SAME = 1e-4;
+
+  /** Distance before a crossing at which a cut's direction is read (mm). */
+  private static final double ASIDE = 1e-3;
+
+  private final StockBody stock;
+  private final LeafField field;
+  private final double[] out = new double[3];
+  private int moves;
+
+  /** The edge under way: column and place of its metal end, the way to the other. */
+  private int i;
+
+  private int j;
+  private double x;
+  private double y;
+  private double z;
+  private double stepX;
+  private double stepY;
+  private double stepZ;
+  private int maker;
+  private boolean isDirected;
+  private boolean onSide;
+
+  EdgeSearch(StockBody stock, LeafField field) {
+    this.stock = stock;
+    this.field = field;
+  }
+
+  /** Turns to a leaf after so many moves of the program. */
+  void take(Node node, int after) {
+    field.take(node);
+    moves = 0;
+    while (moves < node.moves.length && node.moves[moves] < after) {
+      moves++;
+    }
+  }
+
+  private static boolean isRound(LeafField.Layered cut) {
+    return cut.cut().path().kind == ToolPath.Kind.ROUND;
+  }
+
+  /** Whether the direction at a crossing that a volume of the leaf's list made costs little. */
+  boolean isCheap(int by) {
+    return by < 0 || field.cut(by).isStack();
+  }
+
+  /** Whether the direction at the last crossing is known already. */
+  boolean isDirected() {
+    return isDirected;
+  }
+
+  /** Gives the direction out of the metal at the last crossing, if {@link #isDirected}. */
+  void direction(double[] target, int to) {
+    target[to] = -out[0];
+    target[to + 1] = -out[1];
+    target[to + 2] = -out[2];
+  }
+
+  /** What ended the metal on the last edge: a place in the leaf's list of moves, or the stock. */
+  int maker() {
+    return maker;
+  }
+
+  /**
+   * Share of an edge at which metal ends.
+   *
+   * @param metal lattice point of the leaf that is metal
+   * @param air the one beside it, along an axis, that is not
+   * @param skin whether the stock itself ends between them
+   * @return 0 at the metal's end to 1
+   */
+  double crossing(int metal, int air, int axis, boolean skin) {
+    int mi = metal % Node.POINTS;
+    int mj = metal / Node.POINTS % Node.POINTS;
+    int mk = metal / (Node.POINTS * Node.POINTS);
+    int sign = air > metal ? 1 : -1;
+    int ai = mi + (axis == 0 ? sign : 0);
+    int aj = mj + (axis == 1 ? sign : 0);
+    int ak = mk + (axis == 2 ? sign : 0);
+    begin(mi, mj, mk, axis, sign);
+    double best = 1;
+    maker = Crossing.STOCK;
+    isDirected = false;
+    if (skin) {
+      double outside = -stock.distance(x, y, z);
+      double inside = -stock.distance(field.x(ai), field.y(aj), field.z(ak));
+      best = begins(maker, outside, inside, true);
+    }
+    for (int m = 0; m < moves; m++) {
+      LeafField.Layered cut = field.cut(m);
+      double inside = cut.measure(ai, aj, ak);
+      if (inside <= 0) {
+        boolean measured = cut.isStack() || cut.isMeasured();
+        double share = begins(m, cut.measure(mi, mj, mk), inside, measured);
+        if (share < best - SAME || (maker < 0 && !skin)) {
+          maker = m;
+          isDirected = measured && !cut.isStack() && isRound(cut) && onSide;
+          if (isDirected) {
+            cut.cut().round().direction(x + share * stepX, y + share * stepY, out);
+          }
+        }
+        best = Math.min(best, share);
+      }
+    }
+    return best;
+  }
+
+  private void begin(int ofI, int ofJ, int ofK, int axis, int sign) {
+    i = ofI;
+    j = ofJ;
+    x = field.x(i);
+    y = field.y(j);
+    z = field.z(ofK);
+    double step = sign * field.side();
+    stepX = axis == 0 ? step : 0;
+    stepY = axis == 1 ? step : 0;
+    stepZ = axis == 2 ? step : 0;
+  }
+
+  private double value(int which, double share) {
+    double px = x + share * stepX;
+    double py = y + share * stepY;
+    double pz = z + share * stepZ;
+    return which < 0 ? -stock.distance(px, py, pz) : field.cut(which).measureAt(i, j, px, py, pz);
+  }
+
+  /** Where a volume begins that holds the edge's end at 1 and not that at 0. */
+  private double begins(int which, double atMetal, double atAir, boolean measured) {
+    double low = 0;
+    double high = 1;
+    double outside = atMetal;
+    double inside = atAir;
+    onSide = false;
+    double close = measured ? CLOSE * field.side() : -1;
+    boolean halve = false;
+    for (int step = 0; step < MOST_STEPS && high - low > NARROW; step++) {
+      boolean line = measured && outside < Double.POSITIVE_INFINITY && outside - inside > 0;
+      double width = high - low;
+      double at = line && !halve ? low + width * outside / (outside - inside) : (low + high) / 2;
+      double found = value(which, at);
+      if (found <= 0) {
+        high = at;
+        inside = found;
+      } else {
+        low = at;
+        outside = found;
+      }
+      if (line && Math.abs(found) <= close && outside - inside > 0) {
+        onSide = true;
+        return low + (high - low) * outside / (outside - inside);
+      }
+      halve = high - low > width / 2;
+    }
+    return (low + high) / 2;
+  }
+
+  /**
+   * The direction out of the metal at a crossing of the leaf.
+   *
+   * @param share from the metal's end (1)
+   * @param by what ended the metal there, as {@link #maker} says
+   * @param target takes the unit vector from {@code to} on
+   */
+  void normal(int metal, int air, int axis, double share, int by, double[] target, int to) {
+    int mi = metal % Node.POINTS;
+    int mj = metal / Node.POINTS % Node.POINTS;
+    int mk = metal / (Node.POINTS * Node.POINTS);
+    begin(mi, mj, mk, axis, air > metal ? 1 : -1);
+    if (by < 0) {
+      stock.normal(x + share * stepX, y + share * stepY, z + share * stepZ, out);
+    } else {
+      // From a little way outside the volume, where its edges too have one direction.
+      double back = Math.max(0, share - ASIDE / field.side());
+      SweptCut cut = field.cut(by).cut();
+      cut.closeNormal(x + back * stepX, y + back * stepY, z + back * stepZ, out);
+      out[0] = -out[0];
+      out[1] = -out[1];
+      out[2] = -out[2];
+    }
+    System.arraycopy(out, 0, target, to, 3);
+  }
+}
