@@ -19,8 +19,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Odds of 10 000 draws and advice on one M20 x 1.5, three passes, ground teeth, bending, on the path
- * as moved. Each call has a thread of its own, for a thread keeps the walls it has read.
+ * Odds of 10 000 draws and advice on one M20 x 1.5, three passes, ground teeth, bending, on the
+ * path as moved. Each call has a thread of its own, for a thread keeps the walls it has read.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

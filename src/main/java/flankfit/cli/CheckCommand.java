@@ -104,9 +104,7 @@ final class CheckCommand implements Callable<Integer> {
           "nothing to check is named", "", "name a program or a folder, or a code: --explain RC05");
     }
     CheckPolicies policies =
-        policy.isPresent()
-            ? CheckPolicies.of(policy.get())
-            : new CheckPolicies(CheckPolicy.none());
+        policy.isPresent() ? CheckPolicies.of(policy.get()) : new CheckPolicies(CheckPolicy.none());
     if (watch) {
       return watched(policies);
     }

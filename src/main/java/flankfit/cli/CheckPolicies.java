@@ -11,7 +11,6 @@ import flankfit.setup.CheckPolicyReader;
 import flankfit.setup.SetupReader;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -74,7 +73,8 @@ final class CheckPolicies {
 
   private static Pattern pattern(String words) {
     StringBuilder pattern = new StringBuilder();
-    for (char c : words.toCharArray()) {
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
       pattern.append(
           switch (c) {
             case '*' -> ".*";

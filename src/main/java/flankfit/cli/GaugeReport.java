@@ -91,10 +91,7 @@ final class GaugeReport {
    * @param motion picture of the motion, a PNG file; empty where there is no OpenGL to draw it
    */
   static byte[] of(
-      ProgramOptions.Job job,
-      GaugeAnswer answer,
-      List<Finding> findings,
-      Optional<byte[]> motion) {
+      ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Optional<byte[]> motion) {
     GaugeReport report = new GaugeReport(job, answer, findings);
     report.write(motion);
     return report.out.toString().getBytes(StandardCharsets.UTF_8);
@@ -219,9 +216,7 @@ final class GaugeReport {
     ReportMeasures.offset(thread).ifPresent(out::append);
     LengthUnit named = GaugeText.unit(thread);
     out.append("<div class=\"two\">\n<figure>");
-    svg(
-        DiagramFile.svg(
-            LadderPicture.of(thread, named, LADDER_WIDE, LADDER_TALL, Theme.LIGHT)));
+    svg(DiagramFile.svg(LadderPicture.of(thread, named, LADDER_WIDE, LADDER_TALL, Theme.LIGHT)));
     out.append("</figure>\n<figure>");
     thread
         .surface()
@@ -320,8 +315,7 @@ final class GaugeReport {
 
   private void foot() {
     out.append("<p class=\"soft\">Assumed: ");
-    out.append(
-        escaped(String.join("; ", GaugeText.assumptions(job, answer, Optional.empty()))));
+    out.append(escaped(String.join("; ", GaugeText.assumptions(job, answer, Optional.empty()))));
     out.append("</p>\n<p><b>").append(escaped(String.join(" ", Cautions.LINES)));
     out.append("</b></p>\n<p class=\"soft\">Flankfit ");
     out.append(escaped(Version.packaged().orElse("(not packaged)"))).append("</p>\n");

@@ -12,9 +12,9 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * Checked programs as JUnit's XML, which servers that build and test read: a suite for each program,
- * in it a case that it runs to its end, one for each thread and one for each finding of severity
- * error. Warnings stand in the suite's output.
+ * Checked programs as JUnit's XML, which servers that build and test read: a suite for each
+ * program, in it a case that it runs to its end, one for each thread and one for each finding of
+ * severity error. Warnings stand in the suite's output.
  */
 final class JunitReport {
   /** What XML 1.0 has no way to write. */

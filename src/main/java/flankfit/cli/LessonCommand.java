@@ -101,7 +101,8 @@ final class LessonCommand implements Callable<Integer> {
   @Option(
       names = "--animate",
       paramLabel = "FILE.gif",
-      description = "draws the steps that move one after the other, as a moving picture for a slide")
+      description =
+          "draws the steps that move one after the other, as a moving picture for a slide")
   private Optional<Path> animate = Optional.empty();
 
   LessonCommand(Terminal terminal) {

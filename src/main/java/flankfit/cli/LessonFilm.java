@@ -32,8 +32,6 @@ final class LessonFilm {
    */
   static byte[] of(Tape tape, List<Step> steps) throws NoOpenGlException {
     return DiagramMovie.gif(
-        steps.size(),
-        i -> StepPicture.told(tape, steps.get(i), WIDE, TALL),
-        STANDS);
+        steps.size(), i -> StepPicture.told(tape, steps.get(i), WIDE, TALL), STANDS);
   }
 }

@@ -87,10 +87,6 @@ final class ReportMeasures {
     return from + " to " + to;
   }
 
-  private String range(double least, OptionalDouble most) {
-    return range(OptionalDouble.of(least), most, unit);
-  }
-
   private String range(OptionalDouble least, OptionalDouble most) {
     return range(least, most, unit);
   }

@@ -19,8 +19,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * Checked programs in SARIF 2.1.0 (OASIS Standard, 27 March 2020): a result for each finding and for
- * each thread that does not gauge good; what a policy accepts is suppressed with its reason.
+ * Checked programs in SARIF 2.1.0 (OASIS Standard, 27 March 2020): a result for each finding and
+ * for each thread that does not gauge good; what a policy accepts is suppressed with its reason.
  */
 final class SarifLog {
   private static final String SCHEMA =

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -117,7 +118,7 @@ final class DirectionSearch {
   }
 
   /** Reads in more directions; tells which intervals are to be looked at anew. */
-  private boolean[] insert(TreeSet<Double> wanted) {
+  private boolean[] insert(SortedSet<Double> wanted) {
     List<DirectionReading> found =
         sampler.read(wanted.stream().mapToDouble(Double::doubleValue).toArray());
     List<Integer> places = new ArrayList<>();

@@ -1,9 +1,9 @@
 package flankfit.gauge;
 
-import flankfit.setup.Tool.CutterForm;
 import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.motion.ModalState;
+import flankfit.setup.Tool.CutterForm;
 import flankfit.standard.ThreadSpec;
 import flankfit.sweep.Flank;
 import flankfit.sweep.RegularThread;
@@ -60,7 +60,8 @@ final class ToolRules {
 
   private void flankAngle() {
     if (finish.teeth().form() instanceof CutterForm.GroundFor) {
-      // Every standard read here has one angle; the tooth's own may stand far off it at large leads.
+      // Every standard read here has one angle; the tooth's own may stand far off it at large
+      // leads.
       return;
     }
     double angle = angleOffFurthest();

@@ -66,7 +66,7 @@ public final class DiagramMovie {
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
         int at = 3 * (y * width + x);
-        row[x] = (rgb[at] & 0xFF) << 16 | (rgb[at + 1] & 0xFF) << 8 | rgb[at + 2] & 0xFF;
+        row[x] = ((rgb[at] & 0xFF) << 16) | ((rgb[at + 1] & 0xFF) << 8) | (rgb[at + 2] & 0xFF);
       }
       image.setRGB(0, y, width, 1, row, 0, width);
     }

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.tomlj.TomlTable;
 
 /** Reads a check policy: TOML text to records, or every error in it with line and column. */
 public final class CheckPolicyReader {
@@ -101,8 +100,7 @@ public final class CheckPolicyReader {
       Optional<Integer> line = table.item("line").flatMap(i -> i.whole(1, Integer.MAX_VALUE));
       Optional<String> reason = table.needed("reason").flatMap(CheckPolicyReader::reason);
       if (code.isPresent() && program.isPresent() && reason.isPresent()) {
-        all.add(
-            new Accepted(code.get(), program.get(), line, reason.get(), table.place().line()));
+        all.add(new Accepted(code.get(), program.get(), line, reason.get(), table.place().line()));
       }
     }
     return all;

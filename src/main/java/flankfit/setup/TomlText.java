@@ -63,7 +63,8 @@ final class TomlText {
   private void reportSyntax(TomlParseError error) {
     String message = String.valueOf(error.getMessage());
     String what = message.isEmpty() ? "the text is no TOML" : lowerFirst(message);
-    log.report(Code.SH01, log.place(error.position()), what, kind + " is TOML 1.0", syntaxFix(message));
+    log.report(
+        Code.SH01, log.place(error.position()), what, kind + " is TOML 1.0", syntaxFix(message));
   }
 
   private static String lowerFirst(String message) {

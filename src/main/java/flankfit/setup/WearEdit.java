@@ -233,8 +233,7 @@ public final class WearEdit {
   }
 
   private boolean isProved(String file, String after) {
-    Optional<Offsets.Register> read =
-        read(file, after).flatMap(s -> s.offsets().radius(register));
+    Optional<Offsets.Register> read = read(file, after).flatMap(s -> s.offsets().radius(register));
     TomlParseResult parsed = Toml.parse(after);
     double geometry = sheet.offsets().radius(register).map(Offsets.Register::geometry).orElse(0.0);
     return read.isPresent()

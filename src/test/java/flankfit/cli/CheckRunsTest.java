@@ -145,8 +145,7 @@ class CheckRunsTest {
     assertThat(run.status()).isEqualTo(1);
     JsonNode log = new ObjectMapper().readTree(run.out());
     try (InputStream in = resource("/schema/sarif-schema-2.1.0.json")) {
-      JsonSchema schema =
-          JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(in);
+      JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7).getSchema(in);
       assertThat(schema.validate(log)).isEmpty();
       JsonNode spoilt = log.deepCopy();
       ((com.fasterxml.jackson.databind.node.ObjectNode) spoilt).put("version", "2.0");
@@ -242,8 +241,7 @@ class CheckRunsTest {
 
   @Test
   void a_watch_tells_programs_whose_own_file_or_sheet_changed() throws Exception {
-    List<Path> programs =
-        List.of(Path.of(write("one.nc", GOOD)), Path.of(write("two.nc", GOOD)));
+    List<Path> programs = List.of(Path.of(write("one.nc", GOOD)), Path.of(write("two.nc", GOOD)));
     CheckWatch watch = new CheckWatch();
     assertThat(watch.among(programs, Optional.empty())).isEqualTo(programs);
     assertThat(watch.among(programs, Optional.empty())).isEmpty();

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 
-/** The sheet for the first part: one file that needs nothing else, and says what the answer says. */
+/**
+ * The sheet for the first part: one file that needs nothing else, and says what the answer says.
+ */
 class GaugeReportTest {
   private static final Path HOUSING = Path.of("sample-programs/filter-housing-m20.nc");
 
@@ -76,10 +78,7 @@ class GaugeReportTest {
     String html =
         new String(
             GaugeReport.of(
-                job,
-                answer,
-                GaugeCommand.findings(job.interpretation(), answer),
-                Optional.empty()),
+                job, answer, GaugeCommand.findings(job.interpretation(), answer), Optional.empty()),
             UTF_8);
     Document page = parsed(html);
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())

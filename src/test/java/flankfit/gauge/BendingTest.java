@@ -200,9 +200,7 @@ class BendingTest {
         job.zStart = anticlockwise ? -16.5 : -15;
         // As moved, once for each sense: a wall takes longer than all the rest.
         GaugeAnswer answer =
-            neck == 1
-                ? job.judgedAll()
-                : ThreadGauging.gauge(job.request().withoutRealPath());
+            neck == 1 ? job.judgedAll() : ThreadGauging.gauge(job.request().withoutRealPath());
         ThreadAnswer thread = answer.threads().get(0);
         assertThat(thread.bending().isPresent())
             .isNotEqualTo(answer.assumptions().stream().anyMatch(s -> s.contains("no balance")));

@@ -215,8 +215,7 @@ class RealInvariancesTest {
             new SweptWall.Range(round.bottom(), round.top()),
             List.of(Blank.hole(job.hole / 2, round.bottom())),
             sweeps);
-    WallField field =
-        WallField.sample(wall, answer.spec(), false, DepthLadder.of(answer.spec()));
+    WallField field = WallField.sample(wall, answer.spec(), false, DepthLadder.of(answer.spec()));
     return WallMeasures.of(field, -job.threadDepth).orElseThrow();
   }
 
