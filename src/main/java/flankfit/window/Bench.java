@@ -31,6 +31,7 @@ final class Bench implements AutoCloseable {
   private Optional<WearTrial> trial = Optional.empty();
   private boolean oddsStopped;
   private Shown shown = Shown.NOTHING;
+  private Arrived arrived = Arrived.NOTHING;
 
   /**
    * What is shown of the thread in hand.
@@ -46,6 +47,17 @@ final class Bench implements AutoCloseable {
     Shown {
       Objects.requireNonNull(thread, "thread");
     }
+  }
+
+  /** What comes after the answer itself, each in its own time. */
+  private record Arrived(
+      Optional<WallShape> shape,
+      Optional<ThreadOdds> odds,
+      Optional<String> failure,
+      boolean reckons,
+      int percent) {
+    static final Arrived NOTHING =
+        new Arrived(Optional.empty(), Optional.empty(), Optional.empty(), false, 0);
   }
 
   /**
@@ -86,6 +98,10 @@ final class Bench implements AutoCloseable {
     if (isSeen && !oddsStopped) {
       entry().filter(e -> isWhole(e)).ifPresent(this::askOdds);
     }
+    Arrived lately =
+        new Arrived(shape(), odds(), failure(), isReckoning(), (int) (100 * oddsShare()));
+    came |= !lately.equals(arrived);
+    arrived = lately;
     if (came) {
       changed.run();
     }

@@ -161,7 +161,7 @@ class CheckCommandTest {
     assertThat(digits.err()).contains("the nearest is RC05");
     FlankfitProcess both = FlankfitProcess.run("check", "--explain", "RC05", "x.nc");
     assertThat(both.status()).isEqualTo(2);
-    assertThat(both.err()).contains("RQ04", "neither programs nor JSON");
+    assertThat(both.err()).contains("RQ04", "neither programs nor another form");
   }
 
   @Test

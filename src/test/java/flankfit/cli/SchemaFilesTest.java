@@ -76,8 +76,12 @@ class SchemaFilesTest {
       {"schema": "flankfit/check/1",
        "programs": [{"file": "hub.nc", "complete": false,
          "verdicts": [{"hole": "port A", "designation": "M20x1.5-6H", "verdict": "GO refused"}],
-         "findings": [%s]}],
-       "totals": {"programs": 1, "errors": 1, "warnings": 0}}
+         "findings": [%s],
+         "accepted": [{"code": "HZ02", "line": 14, "what": "rapid 1 mm over the part",
+           "reason": "the clamp is lower"}],
+         "failure": "a fault of the tool"}],
+       "totals": {"programs": 1, "errors": 1, "warnings": 0, "accepted": 1},
+       "acceptedInVain": ["[[accept]] in line 3 accepts nothing"]}
       """
           .formatted(FINDING);
 

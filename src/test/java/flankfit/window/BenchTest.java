@@ -114,6 +114,16 @@ class BenchTest {
   }
 
   @Test
+  void that_the_wall_has_come_is_told_though_the_answer_stays() throws Exception {
+    // Asked for when the bench was first looked at; it comes when the dial has rested.
+    for (int i = 0; i < 4000 && bench().shape().isEmpty(); i++) {
+      Thread.sleep(5);
+    }
+    assertThat(bench().shape()).isPresent();
+    assertThat(bench().follow(true)).isTrue();
+  }
+
+  @Test
   void a_gauge_turned_in_by_hand_stops_where_the_answer_says() {
     Plug noGo = bench().noGo();
     Travel way = bench().real().orElseThrow().noGo().travels().get(0);
