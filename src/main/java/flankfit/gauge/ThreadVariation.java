@@ -7,11 +7,11 @@ import flankfit.sweep.RegularThread;
 import flankfit.sweep.Tooth;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One thread as it comes out when its making departs from sheet and program: measured exactly, on
@@ -32,8 +32,8 @@ public final class ThreadVariation {
   private final Optional<VariedWalls> walls;
   private final boolean straight;
   private final Measurer measurer;
-  private final Map<Double, Tooth> teeth = new HashMap<>();
-  private final Map<Double, Bends> bends = new HashMap<>();
+  private final Map<Double, Tooth> teeth = new ConcurrentHashMap<>();
+  private final Map<Double, Bends> bends = new ConcurrentHashMap<>();
 
   /** Bends a thread again with forces so many times as great. */
   interface Rebending {

@@ -2,9 +2,9 @@ package flankfit.gauge;
 
 import flankfit.motion.Tape;
 import flankfit.sweep.SweptWall;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What gauges of all sizes do on the walls of paths that depart from the tape; holes cut by the
@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 final class VariedWalls {
   private final Tape tape;
-  private final Map<RealPath.Key, Optional<Ways>> known = new HashMap<>();
+  private final Map<RealPath.Key, Optional<Ways>> known = new ConcurrentHashMap<>();
 
   VariedWalls(Tape tape) {
     this.tape = tape;

@@ -50,30 +50,51 @@ final class MovedResponse {
    * @param bending departure from what bending was reckoned (1), not below 0
    */
   static Optional<MovedResponse> of(ThreadVariation thread, double free, double bending) {
-    Optional<Read> now = read(thread, Deviation.none());
+    if (!thread.isMoved()) {
+      return Optional.empty();
+    }
+    Deviation none = Deviation.none();
+    List<Deviation> first =
+        new ArrayList<>(List.of(none, none.deeper(-NEARBY), none.deeper(NEARBY)));
+    if (thread.bends() && bending > 0) {
+      // Both are known from here on: what reckons bending is not asked by several at once.
+      thread.reaches(1 + bending);
+      first.add(new Deviation(0, 0, 0, 1 + bending, 0));
+    }
+    List<Optional<Read>> read = all(thread, first);
+    Optional<Read> now = read.get(0);
     if (now.isEmpty()) {
       return Optional.empty();
     }
-    List<Double> depths = new ArrayList<>(List.of(-NEARBY, NEARBY));
-    if (!now.get().isFree()) {
-      depths.addAll(List.of(free / 2, free));
-    }
-    boolean bends = thread.bends() && bending > 0;
-    Optional<Read> bent =
-        bends ? read(thread, new Deviation(0, 0, 0, 1 + bending, 0)) : Optional.empty();
-    return Optional.of(new MovedResponse(thread, List.of(now.get()), bent).and(depths));
+    List<Read> byDepth = read.subList(0, 3).stream().flatMap(Optional::stream).toList();
+    Optional<Read> bent = read.size() > 3 ? read.get(3) : Optional.empty();
+    MovedResponse about = new MovedResponse(thread, sorted(byDepth), bent);
+    return Optional.of(now.get().isFree() ? about : about.and(List.of(free / 2, free)));
+  }
+
+  /** Reads several walls at once: much of it goes on by one thread alone. */
+  private static List<Optional<Read>> all(ThreadVariation thread, List<Deviation> deviations) {
+    return deviations.parallelStream().map(deviation -> read(thread, deviation)).toList();
+  }
+
+  private static List<Read> sorted(List<Read> byDepth) {
+    return byDepth.stream().sorted(Comparator.comparingDouble(r -> r.deviation().depth())).toList();
   }
 
   /** The same with other depths (mm) read, too, as far as that can be. */
   MovedResponse and(List<Double> depths) {
-    List<Read> all = new ArrayList<>(byDepth);
-    for (double depth : depths) {
-      if (byDepth.stream().noneMatch(r -> Math.abs(r.deviation().depth() - depth) < NEARBY / 2)) {
-        read(thread, Deviation.none().deeper(depth)).ifPresent(all::add);
-      }
-    }
-    all.sort(Comparator.comparingDouble(r -> r.deviation().depth()));
-    return new MovedResponse(thread, all, bent);
+    List<Deviation> others =
+        depths.stream()
+            .filter(depth -> byDepth.stream().noneMatch(r -> isNear(r, depth)))
+            .map(depth -> Deviation.none().deeper(depth))
+            .toList();
+    List<Read> both = new ArrayList<>(byDepth);
+    all(thread, others).forEach(r -> r.ifPresent(both::add));
+    return new MovedResponse(thread, sorted(both), bent);
+  }
+
+  private static boolean isNear(Read read, double depth) {
+    return Math.abs(read.deviation().depth() - depth) < NEARBY / 2;
   }
 
   private static Optional<Read> read(ThreadVariation thread, Deviation deviation) {

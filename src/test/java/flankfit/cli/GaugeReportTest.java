@@ -58,10 +58,6 @@ class GaugeReportTest {
         .contains("A prediction is no inspection");
     long blanks = html.lines().filter(line -> line.contains("class=\"fill\"")).count();
     assertThat(blanks).as("room for what is measured").isGreaterThan(5);
-    // An answer is written the same twice.
-    Path again = folder.resolve("again.html");
-    gauge(told, "gauge", HOUSING.toString(), "--report", again.toString());
-    assertThat(Files.readAllBytes(again)).isEqualTo(Files.readAllBytes(file));
   }
 
   @Test

@@ -27,8 +27,8 @@ class DenseReadingTest {
   /** A tenth of a micrometre. */
   private static final double SAME = 1e-4;
 
-  /** Directions of the witness: 0.24° apart. */
-  private static final int DENSE = 1500;
+  /** Directions of the witness: 0.36° apart. */
+  private static final int DENSE = 1000;
 
   /**
    * Shift from which a gauge leans aside in its first turn, held by one side only: that rows are
@@ -116,7 +116,7 @@ class DenseReadingTest {
     double[] ladder = DepthLadder.of(answer.spec());
     WallField few = WallField.sample(wall, answer.spec(), through, ladder);
     WallField many = WallField.sample(wall, answer.spec(), through, DENSE, ladder);
-    assertThat(few.directions()).isLessThan(DENSE / 6);
+    assertThat(few.directions()).isLessThan(DENSE / 4);
     double wanted = -kind.job().threadDepth;
     sameMeasures(
         WallMeasures.of(few, wanted).orElseThrow(), WallMeasures.of(many, wanted).orElseThrow());

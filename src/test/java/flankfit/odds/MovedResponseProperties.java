@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The odds' gauges against threads that are made and gauged anew, on their paths as moved. */
 class MovedResponseProperties {
-  private static final int DRAWS = 8;
+  private static final int DRAWS = 4;
 
   /** Each so many-th draw is made anew as a whole, hole and width of the teeth included. */
   private static final int ANEW = 4;
