@@ -37,8 +37,11 @@ final class Pace {
     }
     if (System.nanoTime() - asked > APART && asking.tryLock()) {
       try {
-        asked = System.nanoTime();
-        stopped |= !progress.goOn(share);
+        // Another thread may have asked since the time was read.
+        if (!stopped && System.nanoTime() - asked > APART) {
+          asked = System.nanoTime();
+          stopped = !progress.goOn(share);
+        }
       } finally {
         asking.unlock();
       }
