@@ -10,12 +10,9 @@ final class BrickVolume {
   /** Directions within 20 degrees are those of one smooth face (cosine). */
   private static final double SMOOTH = 0.9396926207859084;
 
-  /** A face that turns less within a cell is as good as flat: half a degree (cosine). */
-  private static final double FLAT = 0.99996;
-
   private final EdgeSearch search;
   private final Lattice lattice;
-  private final CellVolume cell = new CellVolume();
+  private final CellVolume cell = new CellVolume(this::bulge);
   private final int[] rows = new int[POINTS * POINTS];
 
   /** By three times a point's index and an edge's axis: share from the lower end, what made it. */
@@ -24,11 +21,16 @@ final class BrickVolume {
   private final int[] makers = new int[3 * ALL];
   private final double[] normals = new double[9 * ALL];
 
-  /** Of the cell under way: where its crossings are kept, on which of its edges. */
+  /**
+   * Of the cell under way: where its crossings are kept, on which of its edges, how many; its
+   * lowest point and what made its surface.
+   */
   private final int[] met = new int[CellVolume.EDGES];
 
   private final int[] edges = new int[CellVolume.EDGES];
   private int count;
+  private int lowest;
+  private int maker;
   private Node leaf;
   private int[] time = {};
   private int after;
@@ -114,10 +116,17 @@ final class BrickVolume {
       normal(met[n]);
       cell.direct(edges[n], normals, 3 * met[n]);
     }
-    double least = leastCosine();
-    return cell.share(
-        metal,
-        least > FLAT ? CellVolume.FLAT : least > SMOOTH ? CellVolume.SMOOTH : CellVolume.CREASED);
+    if (leastCosine() > SMOOTH) {
+      return cell.share(metal, CellVolume.SMOOTH);
+    }
+    // One tool's pass may leave a round, another's or the stock's skin meets it in an edge.
+    lowest = low;
+    maker = makers[met[0]];
+    return cell.share(metal, alike && maker >= 0 ? CellVolume.ROUNDED : CellVolume.CREASED);
+  }
+
+  private double bulge(double ax, double ay, double az, double bx, double by, double bz) {
+    return search.bulge(maker, lowest, ax, ay, az, bx, by, bz);
   }
 
   private static int corner(int corner) {

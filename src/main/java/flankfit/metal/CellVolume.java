@@ -1,5 +1,7 @@
 package flankfit.metal;
 
+import flankfit.solid.Qef;
+
 /**
  * The share of a cell that is metal, from its corners and the places where its edges are crossed:
  * the volume of the body bounded by polygons through those places, each a fan about one point. Over
@@ -22,8 +24,24 @@ final class CellVolume {
   /** Of faces that meet in an edge or a corner. */
   static final double CREASED = 1;
 
+  /** Of faces that may meet in a round: the surface is looked for on the way. */
+  static final double ROUNDED = -1;
+
+  /** Finds the surface on the way from a place between crossings to where their planes meet. */
+  interface Bulge {
+    /**
+     * Share of the way at which the surface lies, in the cell's coordinates.
+     *
+     * @return 0 to 1; 1 if it lies no nearer than the end
+     */
+    double share(double ax, double ay, double az, double bx, double by, double bz);
+  }
+
   /** Weight of the middle against the planes: what they leave open lies there (1). */
   private static final double MIDDLE = 1e-6;
+
+  /** Planes that turn less along an edge than this share of across it make no corner (1). */
+  private static final double EDGE = 0.1;
 
   /** Corners of each face in turn, anticlockwise seen from outside; a bit each for x, y, z. */
   private static final int[][] FACES = {
@@ -40,8 +58,14 @@ final class CellVolume {
   private final double[] qy = new double[EDGES];
   private final double[] qz = new double[EDGES];
   private final int[] next = new int[EDGES];
+  private final Qef faces = new Qef();
+  private final Bulge bulge;
   private double sum;
   private double weight;
+
+  CellVolume(Bulge bulge) {
+    this.bulge = bulge;
+  }
 
   /** The corner that an edge starts from; its axis is the edge's index over four. */
   static int from(int edge) {
@@ -84,7 +108,8 @@ final class CellVolume {
    *
    * @param metal a bit for each corner that is metal; edges between unlike corners have been noted
    * @param outwards how far from the middle to where planes meet the surface counts (1): {@link
-   *     #FLAT} where no directions have been noted, {@link #SMOOTH} or {@link #CREASED}
+   *     #FLAT} where no directions have been noted, {@link #SMOOTH}, {@link #CREASED} or {@link
+   *     #ROUNDED}
    */
   double share(int metal, double outwards) {
     sum = 0;
@@ -120,7 +145,7 @@ final class CellVolume {
           corner(entry, c[(i + m) % 4], c[(i + m + 1) % 4]);
         }
         cornerToEdge(entry, c[(i + n - 1) % 4], exit);
-        if (weight > 0) {
+        if (weight != FLAT) {
           meetOnFace(axis, entry, exit);
           triple(
               px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
@@ -186,11 +211,15 @@ final class CellVolume {
       n++;
       e = next[e];
     } while (e != begin);
-    if (weight == 0) {
+    if (weight == FLAT) {
       fan(begin, mx / n, my / n, mz / n);
       return;
     }
-    meet(begin, mx / n, my / n, mz / n);
+    if (weight == SMOOTH) {
+      meet(begin, mx / n, my / n, mz / n);
+    } else {
+      meetFaces(begin, mx / n, my / n, mz / n);
+    }
     do {
       int f = next[e];
       next[e] = NONE;
@@ -229,9 +258,13 @@ final class CellVolume {
     double determinant = uu * vv - uv * uv;
     double u = (vv * ru - uv * rv) / determinant;
     double v = (uu * rv - uv * ru) / determinant;
-    qx[a] = axis == 0 ? mx : within(mx + weight * u);
-    qy[a] = axis == 1 ? my : within(my + weight * (axis == 0 ? u : v));
-    qz[a] = axis == 2 ? mz : within(mz + weight * v);
+    double dx = axis == 0 ? 0 : u;
+    double dy = axis == 1 ? 0 : axis == 0 ? u : v;
+    double dz = axis == 2 ? 0 : v;
+    double far = outwards(mx, my, mz, dx, dy, dz);
+    qx[a] = axis == 0 ? mx : within(mx + far * dx);
+    qy[a] = axis == 1 ? my : within(my + far * dy);
+    qz[a] = axis == 2 ? mz : within(mz + far * dz);
   }
 
   /** How far the plane of a crossing lies from a place (1). */
@@ -278,6 +311,41 @@ final class CellVolume {
     fx = within(mx + weight * (cxx * bx + cxy * by + czx * bz) / determinant);
     fy = within(my + weight * (cxy * bx + cyy * by + cyz * bz) / determinant);
     fz = within(mz + weight * (czx * bx + cyz * by + czz * bz) / determinant);
+  }
+
+  /** The same for faces that meet in an edge or a corner. */
+  private void meetFaces(int begin, double mx, double my, double mz) {
+    faces.clear(mx, my, mz);
+    int e = begin;
+    do {
+      faces.add(px[e], py[e], pz[e], nx[e], ny[e], nz[e]);
+      e = next[e];
+    } while (e != begin);
+    faces.solveMeeting(EDGE);
+    double dx = faces.answer(0) - mx;
+    double dy = faces.answer(1) - my;
+    double dz = faces.answer(2) - mz;
+    double far = outwards(mx, my, mz, dx, dy, dz);
+    fx = within(mx + far * dx);
+    fy = within(my + far * dy);
+    fz = within(mz + far * dz);
+  }
+
+  /**
+   * How far on the way from the middle to where planes meet a polygon's corner holds the surface's
+   * area. A curve through both crossings with their tangents passes the way at some share of it: a
+   * parabola half-way, with {@link #SMOOTH}, a corner at its end, with {@link #CREASED}; between
+   * these lies a short arc between two straight flanks, whose missing area goes with the square of
+   * what is left of the way.
+   */
+  private double outwards(double mx, double my, double mz, double dx, double dy, double dz) {
+    if (weight != ROUNDED) {
+      return weight;
+    }
+    double found =
+        bulge.share(mx, my, mz, within(mx + dx), within(my + dy), within(mz + dz));
+    double left = 1 - found;
+    return found < 0.5 ? 2 * SMOOTH * found : CREASED - 4 * (CREASED - SMOOTH) * left * left;
   }
 
   private static double within(double place) {

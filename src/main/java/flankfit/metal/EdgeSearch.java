@@ -15,6 +15,9 @@ final class EdgeSearch {
 
   private static final int MOST_STEPS = 60;
 
+  /** A bulge is found to this share of its way (1). */
+  private static final double BULGE = 1.0 / 128;
+
   /** Places so near are one (cells): the first of two cuts over the same surface counts. */
   private static final double SAME = 1e-4;
 
@@ -171,6 +174,45 @@ final class EdgeSearch {
       halve = high - low > width / 2;
     }
     return (low + high) / 2;
+  }
+
+  /**
+   * Share of a way within a cell at which the surface of one volume lies.
+   *
+   * @param volume a place in the leaf's list of moves
+   * @param lowest the cell's lowest point; both ends of the way count from there in sides of cells
+   * @return 0 to 1; 1 if both ends lie on one side
+   */
+  double bulge(
+      int volume, int lowest, double ax, double ay, double az, double bx, double by, double bz) {
+    begin(
+        lowest % Node.POINTS,
+        lowest / Node.POINTS % Node.POINTS,
+        lowest / (Node.POINTS * Node.POINTS),
+        0,
+        1);
+    double side = field.side();
+    x += ax * side;
+    y += ay * side;
+    z += az * side;
+    stepX = (bx - ax) * side;
+    stepY = (by - ay) * side;
+    stepZ = (bz - az) * side;
+    boolean inside = value(volume, 0) <= 0;
+    if (inside == value(volume, 1) <= 0) {
+      return 1;
+    }
+    double near = 0;
+    double far = 1;
+    while (far - near > BULGE) {
+      double at = (near + far) / 2;
+      if (value(volume, at) <= 0 == inside) {
+        near = at;
+      } else {
+        far = at;
+      }
+    }
+    return (near + far) / 2;
   }
 
   /**

@@ -44,6 +44,8 @@ final class RoundSign {
   private boolean open;
   private double best;
   private double bestAngle;
+  private double bestBeyond;
+  private boolean bestAtEnd;
   private int bestBand;
 
   /** Of the turn under way: the window of angles beyond the point, and the height at the point. */
@@ -324,6 +326,8 @@ final class RoundSign {
     if (excess < best) {
       best = excess;
       bestAngle = at + u;
+      bestBeyond = u;
+      bestAtEnd = u == from || u == to;
       bestBand = b;
     }
   }
@@ -338,11 +342,22 @@ final class RoundSign {
     double dx = x - path.centreU - mean * Math.cos(bestAngle);
     double dy = y - path.centreV - mean * Math.sin(bestAngle);
     double across = Math.sqrt(dx * dx + dy * dy);
-    double slope = profile.slope(bestBand);
-    double length = Math.sqrt(1 + slope * slope);
+    double up = across > 0 ? up(across) : 0;
+    double length = Math.sqrt(1 + up * up);
     double scale = across > 0 ? 1 / (across * length) : 0;
     target[0] = dx * scale;
     target[1] = dy * scale;
-    target[2] = -slope / length;
+    target[2] = up / length;
+  }
+
+  /**
+   * How fast the last excess grows upwards (1). Where a band or a corner of the profile touches on
+   * its way, the axis must go on with the height, by the rise of the helix; at an end of the path
+   * it stays, and the band's radius changes.
+   */
+  private double up(double across) {
+    return perRadian == 0 || bestAtEnd
+        ? -profile.slope(bestBand)
+        : product * Math.sin(bestBeyond) / (across * perRadian);
   }
 }

@@ -4,8 +4,11 @@ package flankfit.solid;
  * Least squares of distances to planes: the place nearest to a base whose squared distances to all
  * added planes are least. Directions in which the planes say little are left at the base.
  */
-final class Qef {
+public final class Qef {
   private static final int SWEEPS = 12;
+
+  /** A direction of which planes say less than this share of the most is unknown (1). */
+  private static final double NOTHING = 1e-9;
 
   private final double[][] a = new double[3][3];
   private final double[][] vectors = new double[3][3];
@@ -14,7 +17,7 @@ final class Qef {
   private final double[] answer = new double[3];
 
   /** Forgets all planes and takes a base (mm). */
-  void clear(double x, double y, double z) {
+  public void clear(double x, double y, double z) {
     base[0] = x;
     base[1] = y;
     base[2] = z;
@@ -27,7 +30,7 @@ final class Qef {
   }
 
   /** Adds the plane through a place (mm) with a unit normal. */
-  void add(double px, double py, double pz, double nx, double ny, double nz) {
+  public void add(double px, double py, double pz, double nx, double ny, double nz) {
     double along = nx * (px - base[0]) + ny * (py - base[1]) + nz * (pz - base[2]);
     a[0][0] += nx * nx;
     a[0][1] += nx * ny;
@@ -46,18 +49,34 @@ final class Qef {
    * @param truncation directions whose eigenvalue is below this share of the largest are left (1)
    * @return number of directions that were not left
    */
-  int solve(double truncation) {
-    a[1][0] = a[0][1];
-    a[2][0] = a[0][2];
-    a[2][1] = a[1][2];
+  public int solve(double truncation) {
     diagonalise();
     double largest = Math.max(a[0][0], Math.max(a[1][1], a[2][2]));
+    return above(truncation * largest);
+  }
+
+  /**
+   * Solves where two faces or three may meet: the weakest direction is left where it says little
+   * beside the second, as along the edge between two faces, one of them slightly curved.
+   *
+   * @param truncation the weakest is left if its eigenvalue is below this share of the second (1)
+   * @return number of directions that were not left
+   */
+  public int solveMeeting(double truncation) {
+    diagonalise();
+    double largest = Math.max(a[0][0], Math.max(a[1][1], a[2][2]));
+    double least = Math.min(a[0][0], Math.min(a[1][1], a[2][2]));
+    double second = a[0][0] + a[1][1] + a[2][2] - largest - least;
+    return above(Math.max(truncation * second, NOTHING * largest));
+  }
+
+  private int above(double bound) {
     int rank = 0;
     answer[0] = base[0];
     answer[1] = base[1];
     answer[2] = base[2];
     for (int k = 0; k < 3; k++) {
-      if (a[k][k] > truncation * largest && a[k][k] > 0) {
+      if (a[k][k] > bound && a[k][k] > 0) {
         rank++;
         double share =
             (vectors[0][k] * b[0] + vectors[1][k] * b[1] + vectors[2][k] * b[2]) / a[k][k];
@@ -69,12 +88,16 @@ final class Qef {
     return rank;
   }
 
-  double answer(int axis) {
+  /** A coordinate of the place last found (mm). */
+  public double answer(int axis) {
     return answer[axis];
   }
 
   /** Jacobi's method: turns of two axes at a time until the rest of the matrix is zero. */
   private void diagonalise() {
+    a[1][0] = a[0][1];
+    a[2][0] = a[0][2];
+    a[2][1] = a[1][2];
     for (int i = 0; i < 3; i++) {
       for (int j = 0; j < 3; j++) {
         vectors[i][j] = i == j ? 1 : 0;

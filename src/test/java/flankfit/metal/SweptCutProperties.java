@@ -1,6 +1,7 @@
 package flankfit.metal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import flankfit.motion.ModalState;
 import flankfit.motion.Plane;
@@ -77,6 +78,55 @@ class SweptCutProperties {
       p[1] + (r + off) * Math.sin(a),
       p[2] + h + (near ? 0.02 : 1) * random.nextGaussian()
     };
+  }
+
+  /**
+   * Where a flank, a corner of the profile or an end of the path is nearest: differences of the
+   * measure, where it has no kink.
+   */
+  @ParameterizedTest
+  @EnumSource(
+      value = MoveForm.class,
+      names = {"HELIX", "STEEP_HELIX"})
+  void the_direction_of_a_helixs_surface_is_that_in_which_the_measure_grows(MoveForm form) {
+    Random random = new Random(form.name().hashCode());
+    SweptCut cut = new SweptCut();
+    double[] found = new double[3];
+    double step = 1e-5;
+    int compared = 0;
+    for (int i = 0; i < POINTS; i++) {
+      Profile profile =
+          ToolBody.of(SampleTools.threadMill(1, 6 + 10 * random.nextDouble(), 1, 1.5)).cutting();
+      Tape tape = form.move(random);
+      cut.load(tape, 0, profile);
+      double[] p = point(random, tape, profile, true);
+      double[] gradient = new double[3];
+      double here = cut.excess(p[0], p[1], p[2]);
+      double bend = 0;
+      double length = 0;
+      for (int axis = 0; axis < 3; axis++) {
+        double at = p[axis];
+        p[axis] = at + step;
+        double above = cut.excess(p[0], p[1], p[2]);
+        p[axis] = at - step;
+        double below = cut.excess(p[0], p[1], p[2]);
+        p[axis] = at;
+        gradient[axis] = (above - below) / (2 * step);
+        bend = Math.max(bend, Math.abs(above - 2 * here + below) / step);
+        length += gradient[axis] * gradient[axis];
+      }
+      if (Math.abs(here) < 0.1 && bend < 1e-3) {
+        cut.excess(p[0], p[1], p[2]);
+        cut.round().direction(p[0], p[1], found);
+        for (int axis = 0; axis < 3; axis++) {
+          assertThat(found[axis])
+              .as("%s %s axis %s", form, i, axis)
+              .isCloseTo(gradient[axis] / Math.sqrt(length), within(1e-3));
+        }
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(POINTS / 12);
   }
 
   /** Every kind of move that a tape knows. */
