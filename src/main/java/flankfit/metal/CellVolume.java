@@ -43,6 +43,9 @@ final class CellVolume {
   /** Planes that turn less along an edge than this share of across it make no corner (1). */
   private static final double EDGE = 0.1;
 
+  /** On a way so short no surface is looked for (1). */
+  private static final double SHORT = 0.01;
+
   /** Corners of each face in turn, anticlockwise seen from outside; a bit each for x, y, z. */
   private static final int[][] FACES = {
     {0, 4, 6, 2}, {1, 3, 7, 5}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 2, 3, 1}, {4, 5, 7, 6}
@@ -341,6 +344,9 @@ final class CellVolume {
   private double outwards(double mx, double my, double mz, double dx, double dy, double dz) {
     if (weight != ROUNDED) {
       return weight;
+    }
+    if (dx * dx + dy * dy + dz * dz < SHORT * SHORT) {
+      return CREASED;
     }
     double found =
         bulge.share(mx, my, mz, within(mx + dx), within(my + dy), within(mz + dz));

@@ -15,8 +15,10 @@ final class EdgeSearch {
 
   private static final int MOST_STEPS = 60;
 
-  /** A bulge is found to this share of its way (1). */
-  private static final double BULGE = 1.0 / 128;
+  /** A measure so small ends the search for a bulge (cells). */
+  private static final double BULGE = 2e-3;
+
+  private static final int BULGE_STEPS = 8;
 
   /** Places so near are one (cells): the first of two cuts over the same surface counts. */
   private static final double SAME = 1e-4;
@@ -198,18 +200,29 @@ final class EdgeSearch {
     stepX = (bx - ax) * side;
     stepY = (by - ay) * side;
     stepZ = (bz - az) * side;
-    boolean inside = value(volume, 0) <= 0;
-    if (inside == value(volume, 1) <= 0) {
+    double first = value(volume, 0);
+    double last = value(volume, 1);
+    if (first <= 0 == last <= 0) {
       return 1;
     }
     double near = 0;
     double far = 1;
-    while (far - near > BULGE) {
-      double at = (near + far) / 2;
-      if (value(volume, at) <= 0 == inside) {
+    for (int step = 0; step < BULGE_STEPS; step++) {
+      double gap = first - last;
+      double at =
+          Math.abs(gap) < Double.POSITIVE_INFINITY
+              ? near + (far - near) * first / gap
+              : (near + far) / 2;
+      double found = value(volume, at);
+      if (Math.abs(found) < BULGE * side) {
+        return at;
+      }
+      if (found <= 0 == first <= 0) {
         near = at;
+        first = found;
       } else {
         far = at;
+        last = found;
       }
     }
     return (near + far) / 2;

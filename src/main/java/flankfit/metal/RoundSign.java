@@ -54,7 +54,7 @@ final class RoundSign {
   private double to;
   private double height;
 
-  /** The angle of contact last found, and for which slope. */
+  /** The angle of contact last found, and for which size of slope. */
   private double contactAngle;
 
   private double contactOf = Double.NaN;
@@ -276,11 +276,13 @@ final class RoundSign {
       take(b, high, at);
       return;
     }
-    if (q != contactOf) {
-      contactOf = q;
-      contactAngle = q == 0 ? 0 : contact(q, inPoint, inPath);
+    // Both flanks of a symmetric tooth touch at the same angle, before and behind.
+    double size = Math.abs(q);
+    if (size != contactOf) {
+      contactOf = size;
+      contactAngle = q == 0 ? 0 : contact(size, inPoint, inPath);
     }
-    double u = contactAngle;
+    double u = Math.copySign(1, q) * contactAngle;
     // There the distance is convex, so the contact or the end next to it is the least.
     double widest = Math.max(Math.max(-low, high), Math.abs(u));
     boolean convex = !arc && (1 - widest * widest / 2) * Math.max(r, mean) >= Math.min(r, mean);
@@ -307,9 +309,16 @@ final class RoundSign {
   /** The angle whose tangent is a ratio (rad), by a series where it is small. */
   private static double angle(double across, double along) {
     double t = across / along;
-    if (!(along > 0) || Math.abs(t) > SMALL) {
+    if (!(along > 0) || Math.abs(t) > 2 * SMALL) {
       return Math.atan2(across, along);
     }
+    if (Math.abs(t) > SMALL) {
+      return 2 * series(t / (1 + Math.sqrt(1 + t * t)));
+    }
+    return series(t);
+  }
+
+  private static double series(double t) {
     double s = t * t;
     return t * (1 - s * (1.0 / 3 - s * (1.0 / 5 - s * (1.0 / 7 - s * (1.0 / 9 - s / 11)))));
   }

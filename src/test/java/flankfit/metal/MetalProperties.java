@@ -258,8 +258,8 @@ class MetalProperties {
       double removed = here.volume(0) - here.volume(end);
       assertThat(removed).isGreaterThan(20);
       // The lattice stands elsewhere in the turned job, so that only its own errors are left.
-      assertThat((turned.volume(0) - turned.volume(end)) / removed).isCloseTo(1, within(4e-3));
-      assertThat((mirrored.volume(0) - mirrored.volume(end)) / removed).isCloseTo(1, within(4e-3));
+      assertThat((turned.volume(0) - turned.volume(end)) / removed).isCloseTo(1, within(1e-3));
+      assertThat((mirrored.volume(0) - mirrored.volume(end)) / removed).isCloseTo(1, within(1e-3));
     }
   }
 
