@@ -1,5 +1,7 @@
 package flankfit.bench;
 
+import flankfit.picture.DrawBench;
+import flankfit.picture.NoOpenGlException;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Locale;
@@ -19,8 +21,14 @@ public final class Benchmarks {
   private Benchmarks() {}
 
   /** Runs all, or those whose name holds the first argument. */
-  public static void main(String[] args) throws RunnerException {
+  public static void main(String[] args) throws RunnerException, NoOpenGlException {
     String which = args.length > 0 ? args[0] : "flankfit";
+    if (which.equals("flankfit") || which.equals("DrawBench")) {
+      DrawBench.main(new String[0]);
+    }
+    if (which.equals("DrawBench")) {
+      return;
+    }
     Collection<RunResult> results =
         new Runner(new OptionsBuilder().include(which).shouldFailOnError(true).build()).run();
     Map<String, Double> scores = new TreeMap<>();

@@ -348,8 +348,7 @@ final class CellVolume {
     if (dx * dx + dy * dy + dz * dz < SHORT * SHORT) {
       return CREASED;
     }
-    double found =
-        bulge.share(mx, my, mz, within(mx + dx), within(my + dy), within(mz + dz));
+    double found = bulge.share(mx, my, mz, within(mx + dx), within(my + dy), within(mz + dz));
     double left = 1 - found;
     return found < 0.5 ? 2 * SMOOTH * found : CREASED - 4 * (CREASED - SMOOTH) * left * left;
   }

@@ -3,6 +3,7 @@ package flankfit.picture;
 import static org.lwjgl.egl.EGL10.*;
 import static org.lwjgl.egl.EGL12.EGL_RENDERABLE_TYPE;
 import static org.lwjgl.egl.EGL12.eglBindAPI;
+import static org.lwjgl.egl.EGL12.eglReleaseThread;
 import static org.lwjgl.egl.EGL14.EGL_OPENGL_API;
 import static org.lwjgl.egl.EGL14.EGL_OPENGL_BIT;
 import static org.lwjgl.egl.EGL15.EGL_CONTEXT_MAJOR_VERSION;
@@ -175,5 +176,7 @@ final class GlContext implements AutoCloseable {
     eglMakeCurrent(display, NULL, NULL, NULL);
     eglDestroyContext(display, context);
     eglTerminate(display);
+    // Without it one driver takes the names of the next context for those of this one.
+    eglReleaseThread();
   }
 }

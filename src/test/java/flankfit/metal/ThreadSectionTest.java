@@ -91,7 +91,8 @@ class ThreadSectionTest {
 
   /**
    * Where the groove lies between the lattice's points makes one error chance; several of them show
-   * how errors fall. The corner of the tooth leaves a round of 0.03 mm, finer than any of the cells.
+   * how errors fall. The corner of the tooth leaves a round of 0.03 mm, finer than any of the
+   * cells.
    */
   @Test
   void one_more_turn_takes_away_the_volume_of_one_pitch_of_the_groove() {
