@@ -3,6 +3,7 @@ package flankfit.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import flankfit.paper.HtmlPen;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -74,7 +75,11 @@ class GaugeReportTest {
     String html =
         new String(
             GaugeReport.of(
-                job, answer, GaugeCommand.findings(job.interpretation(), answer), Optional.empty()),
+                job,
+                answer,
+                GaugeCommand.findings(job.interpretation(), answer),
+                Optional.empty(),
+                new HtmlPen(GaugeReport.title(job), ProgramHash.footer(job))),
             UTF_8);
     Document page = parsed(html);
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
@@ -87,9 +92,9 @@ class GaugeReportTest {
   @Test
   void another_ending_or_an_input_as_the_report_is_refused() {
     ByteArrayOutputStream told = new ByteArrayOutputStream();
-    int status = gauge(told, "gauge", HOUSING.toString(), "--report", "first.pdf");
+    int status = gauge(told, "gauge", HOUSING.toString(), "--report", "first.doc");
     assertThat(status).isEqualTo(2);
-    assertThat(told.toString(UTF_8)).contains("RQ04", "does not end in .html");
-    assertThat(Path.of("first.pdf")).doesNotExist();
+    assertThat(told.toString(UTF_8)).contains("RQ04", "neither ending .html nor .pdf");
+    assertThat(Path.of("first.doc")).doesNotExist();
   }
 }

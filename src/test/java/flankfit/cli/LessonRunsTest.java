@@ -176,7 +176,7 @@ class LessonRunsTest {
                 new ByteArrayInputStream(html.substring(html.indexOf('\n') + 1).getBytes(UTF_8)));
     assertThat(page.getElementsByTagName("svg").getLength()).isGreaterThanOrEqualTo(10);
     assertThat(page.getElementsByTagName("h2").getLength()).isGreaterThan(15);
-    assertThat(html).contains("break-inside: avoid", "@page", "Accept threads with calibrated");
+    assertThat(html).contains("break-inside: avoid", "@page", "SHA-256", "Accept threads with calibrated");
   }
 
   @Test
@@ -203,7 +203,8 @@ class LessonRunsTest {
     "--answers key.txt, belong to --quiz",
     "--image p.png, draws what --forget does",
     "--forget 30 --image p.jpg, neither ending",
-    "--handout h.pdf, no ending .html",
+    "--handout h.doc, neither ending .html nor .pdf",
+    "--handout h.html --paper letter, --paper without a PDF",
     "--handout nowhere/h.html, there is no folder",
     "--quiz 2 --answers nowhere/key.txt, there is no folder",
     "--as absolute --out sample-programs/filter-housing-m20.setup.toml, it is an input",
