@@ -27,8 +27,10 @@ public final class HtmlPen implements Pen {
       table { border-collapse: collapse; width: 100%; margin: 0 0 2mm; }
       tr { break-inside: avoid; }
       th, td { text-align: left; padding: 0.6mm 2.5mm 0.6mm 0; border-bottom: 0.2mm solid #ccc;
-        vertical-align: top; overflow-wrap: anywhere; }
-      th { font-weight: normal; color: #5c6064; overflow-wrap: normal; }
+        vertical-align: top; }
+      th { font-weight: normal; color: #5c6064; }
+      table.pairs td { overflow-wrap: anywhere; width: 100%; }
+      table.pairs th { white-space: nowrap; }
       td.n { text-align: right; white-space: nowrap; }
       th.n { text-align: right; }
       td.fill { border-bottom: 0.3mm dotted #23272b; min-width: 24mm; }
@@ -58,7 +60,7 @@ public final class HtmlPen implements Pen {
         .two { grid-template-columns: 1fr; }
         section svg { float: none; width: 100%; margin: 0 0 2mm; }
       }
-      @media print { body { padding: 0; max-width: none; } .page { break-before: page; } }
+      @media print { body { font-size: 9.4pt; padding: 0; max-width: none; } .page { break-before: page; } }
       """;
 
   private final String footer;
@@ -123,7 +125,7 @@ public final class HtmlPen implements Pen {
 
   @Override
   public void table(Table table) {
-    out.append("<div class=\"wide\"><table>\n");
+    out.append("<div class=\"wide\"><table").append(table.headed() ? ">\n" : " class=\"pairs\">\n");
     if (table.headed()) {
       out.append("<thead><tr>");
       for (Table.Column column : table.columns()) {

@@ -6,7 +6,7 @@ import java.util.Objects;
 /**
  * A table; a row never parts between pages.
  *
- * @param columns its columns
+ * @param columns its columns, one at least
  * @param headed whether the names of the columns stand above
  * @param rows cells of each row, one for each column
  */
@@ -62,6 +62,9 @@ public record Table(List<Column> columns, boolean headed, List<List<Cell>> rows)
   public Table {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
+    if (columns.isEmpty()) {
+      throw new IllegalArgumentException("columns: none, and one is wanted at least");
+    }
     for (List<Cell> row : rows) {
       if (row.size() != columns.size()) {
         throw new IllegalArgumentException(

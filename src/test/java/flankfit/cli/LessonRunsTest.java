@@ -17,6 +17,9 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -176,7 +179,27 @@ class LessonRunsTest {
                 new ByteArrayInputStream(html.substring(html.indexOf('\n') + 1).getBytes(UTF_8)));
     assertThat(page.getElementsByTagName("svg").getLength()).isGreaterThanOrEqualTo(10);
     assertThat(page.getElementsByTagName("h2").getLength()).isGreaterThan(15);
-    assertThat(html).contains("break-inside: avoid", "@page", "SHA-256", "Accept threads with calibrated");
+    assertThat(html)
+        .contains("break-inside: avoid", "@page", "SHA-256", "Accept threads with calibrated");
+    if (name.equals("broken-compensation-left-on")) {
+      Browser.Opened opened = Browser.open(folder.resolve("h.html"), folder);
+      assertThat(opened.console()).isEmpty();
+      assertThat(opened.requests()).isEmpty();
+      assertThat(opened.dom()).contains("Mend first", "</svg>", "</body></html>");
+    }
+  }
+
+  @Test
+  void handout_as_pdf_keeps_each_step_on_its_page() throws Exception {
+    Run run = lesson(HOUSING, "--handout", file("h.pdf"), "--paper", "letter");
+    assertThat(run.status()).as(run.err()).isZero();
+    try (PDDocument document = Loader.loadPDF(folder.resolve("h.pdf").toFile())) {
+      assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
+      String text = new PDFTextStripper().getText(document);
+      assertThat(text)
+          .contains("N90 G3 I-2.6 Z1.5", "G90 G3 I-2.6 Z-15.312", "Accept threads with", "page 1 of")
+          .doesNotContain("\uFFFD");
+    }
   }
 
   @Test
