@@ -59,6 +59,7 @@ class ArchitectureTest {
         "draft",
         List.of(
             "check",
+            "solid",
             "gauge",
             "control",
             "sweep",

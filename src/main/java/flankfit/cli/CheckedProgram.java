@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import flankfit.check.MetalCheck;
 import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.finding.Findings;
@@ -92,7 +93,8 @@ record CheckedProgram(
           ? of(
               job.interpretation(),
               checked.verdicts(),
-              MetalAnswer.touches(job).with(checked.findings()))
+              MetalCheck.ofTouches(job.interpretation(), job.sheet(), job.mesh())
+                  .with(checked.findings()))
           : checked;
     } catch (RequestException wrong) {
       Findings all = new Findings();
