@@ -102,8 +102,8 @@ class LessonRunsTest {
   void rewritten_program_is_written_and_gauges_the_same() throws Exception {
     Run run = lesson(HOUSING, "--as", "absolute", "--out", file("abs.nc"));
     assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("21 moves", "as it was  line 33", "rounding   none");
-    assertThat(Files.readString(folder.resolve("abs.nc"))).contains("N90 G3 I-2.6 Z-15.312");
+    assertThat(run.out()).contains("21 moves", "rounding   none");
+    assertThat(Files.readString(folder.resolve("abs.nc"))).contains("N90 G3 I-2.6 Z-15.312", "N270 G28 Z50.");
     Run json = lesson(HOUSING, "--as", "incremental", "--out", file("inc.nc"), "--format", "json");
     assertThat(JsonShape.faults("rewrite", json(json))).isEmpty();
     try (var files = Files.list(folder)) {
