@@ -93,14 +93,18 @@ public record MetalCheck(
    * nothing of the touches.
    *
    * @param mesh the body of the stock's file; empty for other stock
+   * @param progress told how far it has come
    * @throws java.util.NoSuchElementException if the sheet states no stock
    */
   public static MetalCheck ofTouches(
-      Interpretation done, SetupSheet sheet, Optional<MeshBody> mesh) {
+      Interpretation done,
+      SetupSheet sheet,
+      Optional<MeshBody> mesh,
+      MetalProgress progress) {
     Extents box = sheet.stock().orElseThrow().box();
     MetalOptions options = MetalOptions.usual().withCell(box.diagonal() / CELLS);
     try {
-      Metal metal = Metal.of(done.tape(), sheet, mesh, options, MetalProgress.NONE);
+      Metal metal = Metal.of(done.tape(), sheet, mesh, options, progress);
       return of(done, sheet, metal, done.tape().size());
     } catch (TooFineException e) {
       throw new IllegalStateException("so few cells always fit", e);

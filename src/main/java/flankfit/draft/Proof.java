@@ -12,6 +12,7 @@ import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadGauging;
 import flankfit.gauge.Verdict;
+import flankfit.metal.MetalProgress;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
 import flankfit.setup.Hole;
@@ -79,7 +80,7 @@ public record Proof(
     if (sheet.stock().isEmpty() || isBuried(sheet)) {
       return this;
     }
-    MetalCheck check = MetalCheck.ofTouches(done, sheet, mesh);
+    MetalCheck check = MetalCheck.ofTouches(done, sheet, mesh, MetalProgress.NONE);
     return new Proof(done, gauged, Optional.of(check), check.with(findings));
   }
 

@@ -7,8 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,21 +35,8 @@ class LessonRunsTest {
 
   @TempDir private Path folder;
 
-  private record Run(int status, String out, String err) {}
-
-  private static Run run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int status =
-        Main.commandLine(new PrintStream(out, true, UTF_8), new PrintStream(err, true, UTF_8))
-            .execute(args);
-    return new Run(status, out.toString(UTF_8), err.toString(UTF_8));
-  }
-
   private static Run lesson(String... args) {
-    List<String> all = new ArrayList<>(List.of("lesson"));
-    all.addAll(List.of(args));
-    return run(all.toArray(String[]::new));
+    return Run.of("lesson", args);
   }
 
   private static JsonNode json(Run run) throws Exception {
