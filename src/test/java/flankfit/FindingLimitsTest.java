@@ -37,7 +37,8 @@ class FindingLimitsTest {
 
   /** Words of a page that tell a limit. */
   private static final Pattern TELLS_LIMIT =
-      Pattern.compile("(from|than|below|above|within) ((half|a) a? ?)?[0-9][0-9.]* (mm|mm/min|degrees)");
+      Pattern.compile(
+          "(from|than|below|above|within) ((half|a) a? ?)?[0-9][0-9.]* (mm|mm/min|degrees)");
 
   /**
    * One limit.
@@ -69,18 +70,18 @@ class FindingLimitsTest {
     try (InputStream in =
         FindingLimitsTest.class.getResourceAsStream("/flankfit/finding/limits.txt")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .map(FindingLimitsTest::limit)
-          .toList()
-          .stream();
+              .lines()
+              .filter(line -> !line.startsWith("#"))
+              .map(FindingLimitsTest::limit)
+              .toList()
+              .stream();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   private static Limit limit(String line) {
-    List<String> cells = Arrays.stream(line.split("\\|")).map(String::strip).toList();
+    List<String> cells = Arrays.stream(line.split("\\|", -1)).map(String::strip).toList();
     return new Limit(
         Code.valueOf(cells.get(0)),
         cells.get(1).equals("S"),

@@ -97,10 +97,7 @@ public record MetalCheck(
    * @throws java.util.NoSuchElementException if the sheet states no stock
    */
   public static MetalCheck ofTouches(
-      Interpretation done,
-      SetupSheet sheet,
-      Optional<MeshBody> mesh,
-      MetalProgress progress) {
+      Interpretation done, SetupSheet sheet, Optional<MeshBody> mesh, MetalProgress progress) {
     Extents box = sheet.stock().orElseThrow().box();
     MetalOptions options = MetalOptions.usual().withCell(box.diagonal() / CELLS);
     try {

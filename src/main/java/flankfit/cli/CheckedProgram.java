@@ -117,8 +117,7 @@ record CheckedProgram(
    * @param metal whether the metal is asked, too, where the sheet states the stock
    * @param progress told how far the metal has come
    */
-  static CheckedProgram of(
-      Path file, Optional<Path> setup, boolean metal, MetalProgress progress) {
+  static CheckedProgram of(Path file, Optional<Path> setup, boolean metal, MetalProgress progress) {
     try {
       ProgramOptions.Job job = ProgramOptions.of(file, setup).runUntried();
       CheckedProgram checked = of(job);
@@ -167,15 +166,21 @@ record CheckedProgram(
   }
 
   private CheckedProgram with(MetalCut cut) {
-    return new CheckedProgram(
-        file, complete, verdicts, findings, accepted, cut, failure, status);
+    return new CheckedProgram(file, complete, verdicts, findings, accepted, cut, failure, status);
   }
 
   /** The same with other findings left, where the program itself could be checked. */
   CheckedProgram with(List<Finding> left, List<AcceptedFinding> taken) {
     boolean checked = status == ExitStatus.OK || status == ExitStatus.ANSWER_NO;
     return new CheckedProgram(
-        file, complete, verdicts, left, taken, metal, failure, checked ? answer(verdicts, left) : status);
+        file,
+        complete,
+        verdicts,
+        left,
+        taken,
+        metal,
+        failure,
+        checked ? answer(verdicts, left) : status);
   }
 
   private static Gauged gauged(ThreadAnswer thread) {

@@ -54,7 +54,10 @@ record DraftJob(
     StockFolder folder = new StockFolder(Path.of(file));
     SetupSheet sheet = read(file, text, folder);
     return new DraftJob(
-        sheet, folder.body(), register -> SheetText.withRegister(text, tool, register, sheet.unit()), List.of());
+        sheet,
+        folder.body(),
+        register -> SheetText.withRegister(text, tool, register, sheet.unit()),
+        List.of());
   }
 
   /**
@@ -107,8 +110,7 @@ record DraftJob(
     taken.add(
         "reference point and the length in H are placeholders: replace them by the machine's");
     SetupSheet sheet = read(file, SheetText.of(wanted, new Offsets.Register(0, 0)));
-    return new DraftJob(
-        sheet, Optional.empty(), register -> SheetText.of(wanted, register), taken);
+    return new DraftJob(sheet, Optional.empty(), register -> SheetText.of(wanted, register), taken);
   }
 
   /**

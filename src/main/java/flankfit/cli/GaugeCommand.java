@@ -82,8 +82,7 @@ final class GaugeCommand implements Callable<Integer> {
     if (report.isPresent()) {
       checkReport(job.subprogramFiles());
       Pen pen = paper.pen(report.get(), GaugeReport.title(job), ProgramHash.footer(job));
-      OutputFile.write(
-          report.get(), GaugeReport.of(job, answer, findings, motion(job), pen));
+      OutputFile.write(report.get(), GaugeReport.of(job, answer, findings, motion(job), pen));
       written.add(report.get());
     }
     if (told.isPresent()) {

@@ -46,8 +46,7 @@ final class GaugeReport {
   private final LengthUnit unit;
   private final Pen pen;
 
-  private GaugeReport(
-      ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Pen pen) {
+  private GaugeReport(ProgramOptions.Job job, GaugeAnswer answer, List<Finding> findings, Pen pen) {
     this.job = job;
     this.answer = answer;
     this.findings = findings;
@@ -94,8 +93,7 @@ final class GaugeReport {
         png -> pen.photo(new Photo(png, "path, stock and holes")),
         () ->
             pen.paragraph(
-                Words.of(
-                    "no picture of the motion: there was no OpenGL 3.3 to draw it with")));
+                Words.of("no picture of the motion: there was no OpenGL 3.3 to draw it with")));
     findings();
     foot();
   }
@@ -142,8 +140,7 @@ final class GaugeReport {
   private void errors() {
     List<Finding> errors = of(Severity.ERROR);
     if (!errors.isEmpty()) {
-      pen.verdict(
-          "mend first: " + Figures.count(errors.size(), "error") + ", listed below", false);
+      pen.verdict("mend first: " + Figures.count(errors.size(), "error") + ", listed below", false);
     }
   }
 

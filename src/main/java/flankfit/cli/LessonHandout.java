@@ -128,8 +128,7 @@ final class LessonHandout {
     return rows;
   }
 
-  private static void row(
-      List<LessonStep.Row> rows, String name, String words, boolean own) {
+  private static void row(List<LessonStep.Row> rows, String name, String words, boolean own) {
     rows.add(new LessonStep.Row(name, words, own));
   }
 
@@ -147,8 +146,7 @@ final class LessonHandout {
       pen.paragraph(Words.of(steps.left() + " steps more are not told."));
     }
     if (!drawn) {
-      pen.paragraph(
-          Words.of("The path is too long to draw it at every step; name fewer lines."));
+      pen.paragraph(Words.of("The path is too long to draw it at every step; name fewer lines."));
     }
     if (!done.complete()) {
       pen.paragraph(Words.of("The run was stopped: the steps are all before it."));

@@ -37,10 +37,7 @@ import java.util.Set;
  * @param findings all findings together
  */
 public record Proof(
-    Interpretation done,
-    GaugeAnswer gauged,
-    Optional<MetalCheck> metal,
-    List<Finding> findings) {
+    Interpretation done, GaugeAnswer gauged, Optional<MetalCheck> metal, List<Finding> findings) {
   public Proof {
     Objects.requireNonNull(done, "done");
     Objects.requireNonNull(gauged, "gauged");
@@ -95,7 +92,8 @@ public record Proof(
     }
     double wide = stock.box().max().x() - stock.box().min().x();
     return sheet.holes().stream()
-        .filter(hole -> hole.boss() && hole.madeBy().filter(m -> m == Hole.MadeBy.PROGRAM).isEmpty())
+        .filter(
+            hole -> hole.boss() && hole.madeBy().filter(m -> m == Hole.MadeBy.PROGRAM).isEmpty())
         .anyMatch(
             hole ->
                 stock.shape() == Stock.Shape.BLOCK
@@ -129,7 +127,9 @@ public record Proof(
     all.addAll(
         metal
             .map(MetalCheck::assumptions)
-            .orElse(List.of("what would touch metal is not known: the sheet states no stock, or not where a boss"
+            .orElse(
+                List.of(
+                    "what would touch metal is not known: the sheet states no stock, or not where a boss"
                         + " stands free")));
     return List.copyOf(all);
   }

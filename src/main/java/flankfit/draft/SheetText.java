@@ -110,7 +110,9 @@ public final class SheetText {
     line("shape", quoted("cylinder"));
     line("diameter", n(wanted.blank()));
     line("height", high);
-    line("zero", "[" + n(radius - place.get(0)) + ", " + n(radius - place.get(1)) + ", " + high + "]");
+    line(
+        "zero",
+        "[" + n(radius - place.get(0)) + ", " + n(radius - place.get(1)) + ", " + high + "]");
   }
 
   private void blank() {

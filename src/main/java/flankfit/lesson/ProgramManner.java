@@ -20,8 +20,7 @@ import java.util.Locale;
  * @param points whether numbers but 0 are written with a point
  * @param minding places of blocks with X, Y, Z, G90 or G91, in order
  */
-record ProgramManner(
-    int decimals, boolean leadingZero, boolean points, List<Place> minding) {
+record ProgramManner(int decimals, boolean leadingZero, boolean points, List<Place> minding) {
   private static final String DIMENSIONS = "XYZIJKR";
 
   ProgramManner {

@@ -89,7 +89,9 @@ final class RewritePlan implements BlockObserver {
         .toList();
   }
 
-  /** Returns that cannot be said in the mode after all, why, by line: another plan has to be made. */
+  /**
+   * Returns that cannot be said in the mode after all, why, by line: another plan has to be made.
+   */
   Map<Integer, String> moreReturns() {
     return moreReturns;
   }

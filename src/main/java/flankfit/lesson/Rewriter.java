@@ -72,8 +72,7 @@ public final class Rewriter {
     Interpretation before = Interpreter.interpret(program, setup, subprograms, plan);
     requireComplete(before);
     if (!plan.moreReturns().isEmpty()) {
-      return proved(
-          program, setup, subprograms, mode, with(returnsKept, plan.moreReturns()));
+      return proved(program, setup, subprograms, mode, with(returnsKept, plan.moreReturns()));
     }
     plan.requireAllExecuted();
     List<Edit> edits = new ArrayList<>(plan.coordinates());

@@ -59,8 +59,7 @@ public final class PdfPen implements Pen {
     about.setProducer("Flankfit");
     document.setDocumentInformation(about);
     document.getDocumentCatalog().setLanguage("en");
-    PDViewerPreferences shown =
-        new PDViewerPreferences(new COSDictionary());
+    PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
     shown.setDisplayDocTitle(true);
     document.getDocumentCatalog().setViewerPreferences(shown);
   }
@@ -162,7 +161,8 @@ public final class PdfPen implements Pen {
                   (canvas, left, top) -> {
                     canvas.frame(left, top - high, width, high, 1.2, colour);
                     if (twice) {
-                      canvas.frame(left + 2.6, top - high + 2.6, width - 5.2, high - 5.2, 1, colour);
+                      canvas.frame(
+                          left + 2.6, top - high + 2.6, width - 5.2, high - 5.2, 1, colour);
                     }
                     double at = top - PAD;
                     for (PdfText text : said) {
@@ -201,8 +201,7 @@ public final class PdfPen implements Pen {
   @Override
   public void drawings(List<Diagram> drawings) {
     double each = (width - BETWEEN * (drawings.size() - 1)) / drawings.size();
-    double tall =
-        drawings.stream().mapToDouble(d -> each * d.height() / d.width()).max().orElse(0);
+    double tall = drawings.stream().mapToDouble(d -> each * d.height() / d.width()).max().orElse(0);
     pieces.add(
         Piece.of(
             tall,

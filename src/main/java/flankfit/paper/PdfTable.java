@@ -7,7 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** A table as pieces, a row each; where it goes on overleaf, the names of its columns stand again. */
+/**
+ * A table as pieces, a row each; where it goes on overleaf, the names of its columns stand again.
+ */
 final class PdfTable {
   private static final double GAP = 7;
   private static final double PAD = 1.7;
@@ -26,8 +28,7 @@ final class PdfTable {
   private final double[] widths;
   private final double width;
 
-  private PdfTable(Table table, double width, double size, PdfLetters letters)
-      throws IOException {
+  private PdfTable(Table table, double width, double size, PdfLetters letters) throws IOException {
     this.table = table;
     this.letters = letters;
     this.size = size;
@@ -109,13 +110,13 @@ final class PdfTable {
   /** Figures never part, and names do not where they are short. */
   private boolean isShort(int column, double whole, boolean head) {
     Table.Kind kind = table.columns().get(column).kind();
-    return kind == Table.Kind.FIGURES && !head || kind == Table.Kind.NAME && whole < width / 4;
+    return (kind == Table.Kind.FIGURES && !head) || (kind == Table.Kind.NAME && whole < width / 4);
   }
 
   private double longestWord(Words words, PdfText.Style style) throws IOException {
     double longest = 0;
     for (Words.Span span : words.spans()) {
-      for (String word : span.text().split("\\s+")) {
+      for (String word : span.text().split("\\s+", -1)) {
         Words alone = new Words(List.of(new Words.Span(word, span.look())));
         longest = Math.max(longest, PdfText.of(alone, style, FAR, letters).widest());
       }

@@ -56,8 +56,7 @@ final class PdfText {
    *
    * @param width width of a line (1/72 in)
    */
-  static PdfText of(Words words, Style style, double width, PdfLetters letters)
-      throws IOException {
+  static PdfText of(Words words, Style style, double width, PdfLetters letters) throws IOException {
     PdfText text = new PdfText(letters, style, width);
     boolean blank = false;
     for (Words.Span span : words.spans()) {
@@ -173,8 +172,7 @@ final class PdfText {
     for (int i = from; i < to; i++) {
       double base = top - (i - from) * style.leading() - ASCENT * style.size();
       for (Part part : lines.get(i)) {
-        canvas.text(
-            part.font(), part.size(), style.colour(), left + part.x(), base, part.text());
+        canvas.text(part.font(), part.size(), style.colour(), left + part.x(), base, part.text());
       }
     }
   }

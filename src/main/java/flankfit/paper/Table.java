@@ -75,7 +75,6 @@ public record Table(List<Column> columns, boolean headed, List<List<Cell>> rows)
 
   /** Names at the left, what belongs to them at the right. */
   public static Table ofPairs(List<List<Cell>> rows) {
-    return new Table(
-        List.of(new Column("", Kind.NAME), new Column("", Kind.WORDS)), false, rows);
+    return new Table(List.of(new Column("", Kind.NAME), new Column("", Kind.WORDS)), false, rows);
   }
 }

@@ -3,6 +3,7 @@ package flankfit.picture;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -39,8 +40,7 @@ public final class PdfLetters implements AutoCloseable {
       return known;
     }
     TrueTypeFont file =
-        new TTFParser()
-            .parse(new RandomAccessReadBuffer(new ByteArrayInputStream(font.bytes())));
+        new TTFParser().parse(new RandomAccessReadBuffer(new ByteArrayInputStream(font.bytes())));
     // Ligatures would be found by nobody who searches for the letters.
     file.setEnableGsub(false);
     Embedded made =
@@ -82,8 +82,8 @@ public final class PdfLetters implements AutoCloseable {
   }
 
   /** Characters asked for that a bundled font lacks, in rising order. */
-  public TreeSet<Integer> lacking() {
-    return new TreeSet<>(lacking);
+  public List<Integer> lacking() {
+    return List.copyOf(lacking);
   }
 
   @Override

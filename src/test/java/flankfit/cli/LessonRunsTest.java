@@ -88,7 +88,8 @@ class LessonRunsTest {
     Run run = lesson(HOUSING, "--as", "absolute", "--out", file("abs.nc"));
     assertThat(run.status()).isZero();
     assertThat(run.out()).contains("21 moves", "rounding   none");
-    assertThat(Files.readString(folder.resolve("abs.nc"))).contains("N90 G3 I-2.6 Z-15.312", "N270 G28 Z50.");
+    assertThat(Files.readString(folder.resolve("abs.nc")))
+        .contains("N90 G3 I-2.6 Z-15.312", "N270 G28 Z50.");
     Run json = lesson(HOUSING, "--as", "incremental", "--out", file("inc.nc"), "--format", "json");
     assertThat(JsonShape.faults("rewrite", json(json))).isEmpty();
     try (var files = Files.list(folder)) {
@@ -182,7 +183,8 @@ class LessonRunsTest {
       assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
       String text = new PDFTextStripper().getText(document);
       assertThat(text)
-          .contains("N90 G3 I-2.6 Z1.5", "G90 G3 I-2.6 Z-15.312", "Accept threads with", "page 1 of")
+          .contains(
+              "N90 G3 I-2.6 Z1.5", "G90 G3 I-2.6 Z-15.312", "Accept threads with", "page 1 of")
           .doesNotContain("\uFFFD");
     }
   }

@@ -215,8 +215,7 @@ class DraftingTest {
   }
 
   @Test
-  void holder_that_would_touch_a_clamp_is_refused_with_the_depth_that_clears_it()
-      throws Exception {
+  void holder_that_would_touch_a_clamp_is_refused_with_the_depth_that_clears_it() throws Exception {
     Drafts job = new Drafts();
     // The tip goes to Z-17.23, so the holder's face at 26 mm comes down to Z8.77.
     NotDraftedException no = refusal(job, underClamp(10, "block"));
@@ -226,7 +225,8 @@ class DraftingTest {
     String depth = no.fix().replaceAll("^.*clears is ([0-9.]+) mm.*$", "$1");
     // Half pitches less deep: 16 - 0.75 k with 8.77 + 0.75 k above the clamp's top of 10.
     assertThat(Double.parseDouble(depth)).isEqualTo(14.5);
-    Draft clear = Drafting.draft("job.nc", underClamp(8.6, "block"), job.choices(), Optional.empty());
+    Draft clear =
+        Drafting.draft("job.nc", underClamp(8.6, "block"), job.choices(), Optional.empty());
     assertThat(clear.proof().metal()).isPresent();
     assertThat(clear.proof().findings()).allMatch(f -> f.severity() == Severity.NOTE);
   }

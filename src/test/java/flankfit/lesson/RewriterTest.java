@@ -128,8 +128,7 @@ class RewriterTest {
     String sheet = "reference-point = [0, 0, 300]\nreference-point-2 = [0, 0, 250]";
     String in = HEAD + distances.replace("\\n", "\n") + "\nG90\nM30\n";
     Rewriting answer = rewrite(in, sheet, Distance.ABSOLUTE);
-    assertThat(done(answer))
-        .isEqualTo(HEAD + coordinates.replace("\\n", "\n") + "\nG90\nM30\n");
+    assertThat(done(answer)).isEqualTo(HEAD + coordinates.replace("\\n", "\n") + "\nG90\nM30\n");
     assertThat(((Rewriting.Done) answer).kept()).isEmpty();
     assertThat(((Rewriting.Done) answer).raised())
         .allMatch(finding -> finding.severity() == Severity.NOTE);
