@@ -59,6 +59,7 @@ class ArchitectureTest {
         "draft",
         List.of(
             "check",
+            "metal",
             "solid",
             "gauge",
             "control",
@@ -208,7 +209,7 @@ class ArchitectureTest {
         .that()
         .resideOutsideOfPackage("flankfit.paper..")
         .and()
-        .haveSimpleNameNotStartingWith("Pdf")
+        .haveNameNotMatching("flankfit\\.picture\\.Pdf.*")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
