@@ -59,6 +59,8 @@ class ArchitectureTest {
         "draft",
         List.of(
             "check",
+            "metal",
+            "solid",
             "gauge",
             "control",
             "sweep",
@@ -84,6 +86,7 @@ class ArchitectureTest {
             "setup",
             "unit",
             "finding"));
+    MAY_USE.put("paper", List.of("picture"));
     MAY_USE.put(
         "window",
         List.of(
@@ -110,6 +113,7 @@ class ArchitectureTest {
             "solid",
             "lesson",
             "window",
+            "paper",
             "picture",
             "trace",
             "check",
@@ -196,6 +200,20 @@ class ArchitectureTest {
         .orShould()
         .callMethod(System.class, "exit", int.class)
         .because("answers are values; one place writes them and one place ends the process")
+        .check(CLASSES);
+  }
+
+  @Test
+  void only_papers_and_their_drawings_know_the_library_for_pdf() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("flankfit.paper..")
+        .and()
+        .haveNameNotMatching("flankfit\\.picture\\.Pdf.*")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..")
+        .because("nobody who asks for no PDF shall load it")
         .check(CLASSES);
   }
 

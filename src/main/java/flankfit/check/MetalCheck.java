@@ -7,11 +7,17 @@ import flankfit.finding.Findings;
 import flankfit.metal.Contact;
 import flankfit.metal.Contacts;
 import flankfit.metal.Metal;
+import flankfit.metal.MetalOptions;
+import flankfit.metal.MetalProgress;
+import flankfit.metal.TooFineException;
+import flankfit.motion.Extents;
 import flankfit.setup.SetupSheet;
+import flankfit.solid.MeshBody;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -26,6 +32,9 @@ import java.util.Set;
  */
 public record MetalCheck(
     List<Finding> findings, List<String> assumptions, Set<Integer> rubbed, Set<Integer> unknown) {
+  /** Cells along the stock's diagonal where only touches are asked. */
+  private static final double CELLS = 100;
+
   /** Codes of rules without metal that stand back wherever the metal knows the tool. */
   private static final Set<Code> ASKED = EnumSet.of(Code.HZ01, Code.HZ08);
 
@@ -77,6 +86,26 @@ public record MetalCheck(
     }
     return new MetalCheck(
         scene.findings().sorted(), assumptions(contacts), rubbed, unknown(metal, moves));
+  }
+
+  /**
+   * Asks metal that is made for this alone, without volumes: its cells are coarse, which costs
+   * nothing of the touches.
+   *
+   * @param mesh the body of the stock's file; empty for other stock
+   * @param progress told how far it has come
+   * @throws java.util.NoSuchElementException if the sheet states no stock
+   */
+  public static MetalCheck ofTouches(
+      Interpretation done, SetupSheet sheet, Optional<MeshBody> mesh, MetalProgress progress) {
+    Extents box = sheet.stock().orElseThrow().box();
+    MetalOptions options = MetalOptions.usual().withCell(box.diagonal() / CELLS);
+    try {
+      Metal metal = Metal.of(done.tape(), sheet, mesh, options, progress);
+      return of(done, sheet, metal, done.tape().size());
+    } catch (TooFineException e) {
+      throw new IllegalStateException("so few cells always fit", e);
+    }
   }
 
   private static Set<Integer> unknown(Metal metal, int moves) {

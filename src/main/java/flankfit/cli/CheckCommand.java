@@ -116,7 +116,9 @@ final class CheckCommand implements Callable<Integer> {
     try (ProgressLine progress = new ProgressLine("checking", terminal)) {
       checked =
           CheckRuns.of(
-              programs, file -> policies.on(CheckedProgram.of(file, setup, metal)), progress);
+              programs,
+              (file, each) -> policies.on(CheckedProgram.of(file, setup, metal, each)),
+              progress);
     }
     output.write(checked, policies.unused(checked), terminal);
     return status(checked);

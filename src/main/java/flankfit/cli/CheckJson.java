@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import flankfit.cli.CheckedProgram.MetalCut;
 import flankfit.finding.Severity;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -16,6 +17,9 @@ final class CheckJson {
       json.object().put("schema", "flankfit/check/1").array("programs");
       for (CheckedProgram program : checked) {
         json.object().put("file", program.file()).put("complete", program.complete());
+        if (program.metal() != MetalCut.NOT_WANTED) {
+          json.put("metal", program.metal().word());
+        }
         json.array("verdicts");
         for (CheckedProgram.Gauged thread : program.verdicts()) {
           json.object()
@@ -34,6 +38,8 @@ final class CheckJson {
           .put("errors", CheckText.sum(checked, Severity.ERROR))
           .put("warnings", CheckText.sum(checked, Severity.WARNING))
           .put("accepted", checked.stream().mapToInt(p -> p.accepted().size()).sum())
+          .put("metalCut", CheckText.count(checked, MetalCut.CUT))
+          .put("metalNotCut", CheckText.count(checked, MetalCut.NO_STOCK))
           .end()
           .put("acceptedInVain", unused)
           .end();

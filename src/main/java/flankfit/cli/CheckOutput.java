@@ -3,6 +3,7 @@ package flankfit.cli;
 import java.io.IOException;
 import java.util.List;
 import javax.xml.stream.XMLStreamException;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How checked programs are written. */
@@ -16,11 +17,7 @@ final class CheckOutput {
       })
   private Format format = Format.TEXT;
 
-  @Option(
-      names = "--color",
-      paramLabel = "auto|always|never",
-      description = "whether words are coloured; auto heeds NO_COLOR (default: auto)")
-  private Style.ColourChoice colour = Style.ColourChoice.AUTO;
+  @Mixin private ColourOption colour = new ColourOption();
 
   /** Whether people read it. */
   boolean isText() {
@@ -29,7 +26,7 @@ final class CheckOutput {
 
   /** Style of text. */
   Style style() {
-    return Style.of(colour);
+    return colour.style();
   }
 
   /**

@@ -3,8 +3,7 @@ package flankfit.cli;
 import flankfit.metal.MetalProgress;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 
 /** Checks many programs, several at a time; their order is kept, and none stops the others. */
 final class CheckRuns {
@@ -13,25 +12,29 @@ final class CheckRuns {
   /**
    * Checks all.
    *
-   * @param check checks one; may be asked from several threads at once
+   * @param check checks one, and tells how far it is; may be asked from several threads at once
    * @param progress told how far it has come
    */
   static List<CheckedProgram> of(
-      List<Path> programs, Function<Path, CheckedProgram> check, MetalProgress progress) {
-    AtomicInteger done = new AtomicInteger();
+      List<Path> programs,
+      BiFunction<Path, MetalProgress, CheckedProgram> check,
+      MetalProgress progress) {
+    SharedProgress all = new SharedProgress(programs.size(), progress);
     return programs.parallelStream()
         .map(
             program -> {
-              CheckedProgram checked = one(program, check);
-              progress.goOn((double) done.incrementAndGet() / programs.size());
+              SharedProgress.Piece piece = all.piece();
+              CheckedProgram checked = one(program, check, piece);
+              piece.goOn(1);
               return checked;
             })
         .toList();
   }
 
-  private static CheckedProgram one(Path program, Function<Path, CheckedProgram> check) {
+  private static CheckedProgram one(
+      Path program, BiFunction<Path, MetalProgress, CheckedProgram> check, MetalProgress progress) {
     try {
-      return check.apply(program);
+      return check.apply(program, progress);
     } catch (RuntimeException | StackOverflowError e) {
       // Told with the program, and by the exit status: the others are still to be checked.
       return CheckedProgram.failed(program, e);

@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import flankfit.cli.CheckedProgram.MetalCut;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.gauge.Verdict;
@@ -54,6 +55,9 @@ final class CheckText {
     } else if (program.findings().isEmpty() && program.accepted().isEmpty()) {
       parts.add("nothing found");
     }
+    if (program.metal() == MetalCut.NO_STOCK) {
+      parts.add("metal not cut");
+    }
     String line = (good ? "[+] " : "[x] ") + program.file() + ": " + String.join("; ", parts);
     out.append(style.severity(good ? Severity.NOTE : Severity.ERROR, line)).append('\n');
     List<Finding> told =
@@ -95,8 +99,26 @@ final class CheckText {
     if (accepted > 0) {
       out.append(", ").append(accepted).append(" accepted");
     }
+    metal(checked);
     unused.forEach(sentence -> out.append("\nthe policy: ").append(sentence));
     out.append("\n--format json lists notes too; --explain CODE tells what a finding means\n");
+  }
+
+  /** Of how many programs the metal was cut, where somebody asked for it. */
+  private void metal(List<CheckedProgram> checked) {
+    long cut = count(checked, MetalCut.CUT);
+    long not = count(checked, MetalCut.NO_STOCK);
+    if (cut + not > 0) {
+      out.append("\nmetal cut of ").append(counted(cut, "program"));
+      if (not > 0) {
+        out.append("; not of ").append(not).append(", whose ");
+        out.append(not == 1 ? "sheet states" : "sheets state").append(" no stock");
+      }
+    }
+  }
+
+  static long count(List<CheckedProgram> checked, MetalCut metal) {
+    return checked.stream().filter(program -> program.metal() == metal).count();
   }
 
   static String counted(long count, String word) {

@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import flankfit.check.MetalCheck;
 import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.finding.Findings;
@@ -9,6 +10,7 @@ import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.ThreadGauging;
 import flankfit.gauge.Verdict;
+import flankfit.metal.MetalProgress;
 import flankfit.motion.ModalState;
 import flankfit.setup.Tool;
 import java.nio.file.Path;
@@ -24,6 +26,7 @@ import java.util.Optional;
  * @param findings findings of the control and of gauging; those of the request when it cannot be
  *     read
  * @param accepted findings that the policy accepts, with its reason; they do not count
+ * @param metal whether its metal was cut
  * @param failure in words when the tool failed on it, so that nothing else is known
  * @param status exit status that this program alone gives
  */
@@ -33,6 +36,7 @@ record CheckedProgram(
     List<Gauged> verdicts,
     List<Finding> findings,
     List<AcceptedFinding> accepted,
+    MetalCut metal,
     Optional<String> failure,
     int status) {
   CheckedProgram {
@@ -44,7 +48,34 @@ record CheckedProgram(
   /** Before any policy. */
   CheckedProgram(
       String file, boolean complete, List<Gauged> verdicts, List<Finding> findings, int status) {
-    this(file, complete, verdicts, findings, List.of(), Optional.empty(), status);
+    this(
+        file,
+        complete,
+        verdicts,
+        findings,
+        List.of(),
+        MetalCut.NOT_WANTED,
+        Optional.empty(),
+        status);
+  }
+
+  /** Whether the metal of a program was cut. */
+  enum MetalCut {
+    /** Nobody asked for it, or the program could not be read. */
+    NOT_WANTED(""),
+    CUT("cut"),
+    NO_STOCK("no stock");
+
+    private final String word;
+
+    MetalCut(String word) {
+      this.word = word;
+    }
+
+    /** The word of it; empty where it was not wanted. */
+    String word() {
+      return word;
+    }
   }
 
   /** One on which the tool failed. */
@@ -55,6 +86,7 @@ record CheckedProgram(
         List.of(),
         List.of(),
         List.of(),
+        MetalCut.NOT_WANTED,
         Optional.of(failure.toString()),
         ExitStatus.FAILED);
   }
@@ -83,17 +115,22 @@ record CheckedProgram(
    * @param file the program
    * @param setup setup sheet; when empty, the one beside the program if there is one
    * @param metal whether the metal is asked, too, where the sheet states the stock
+   * @param progress told how far the metal has come
    */
-  static CheckedProgram of(Path file, Optional<Path> setup, boolean metal) {
+  static CheckedProgram of(Path file, Optional<Path> setup, boolean metal, MetalProgress progress) {
     try {
       ProgramOptions.Job job = ProgramOptions.of(file, setup).runUntried();
       CheckedProgram checked = of(job);
-      return metal && job.sheet().stock().isPresent()
-          ? of(
-              job.interpretation(),
-              checked.verdicts(),
-              MetalAnswer.touches(job).with(checked.findings()))
-          : checked;
+      if (!metal) {
+        return checked;
+      }
+      if (job.sheet().stock().isEmpty()) {
+        return checked.with(MetalCut.NO_STOCK);
+      }
+      MetalCheck touches =
+          MetalCheck.ofTouches(job.interpretation(), job.sheet(), job.mesh(), progress);
+      return of(job.interpretation(), checked.verdicts(), touches.with(checked.findings()))
+          .with(MetalCut.CUT);
     } catch (RequestException wrong) {
       Findings all = new Findings();
       all.addAll(wrong.findings());
@@ -128,11 +165,22 @@ record CheckedProgram(
     return good ? ExitStatus.OK : ExitStatus.ANSWER_NO;
   }
 
+  private CheckedProgram with(MetalCut cut) {
+    return new CheckedProgram(file, complete, verdicts, findings, accepted, cut, failure, status);
+  }
+
   /** The same with other findings left, where the program itself could be checked. */
   CheckedProgram with(List<Finding> left, List<AcceptedFinding> taken) {
     boolean checked = status == ExitStatus.OK || status == ExitStatus.ANSWER_NO;
     return new CheckedProgram(
-        file, complete, verdicts, left, taken, failure, checked ? answer(verdicts, left) : status);
+        file,
+        complete,
+        verdicts,
+        left,
+        taken,
+        metal,
+        failure,
+        checked ? answer(verdicts, left) : status);
   }
 
   private static Gauged gauged(ThreadAnswer thread) {

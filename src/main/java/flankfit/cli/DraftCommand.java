@@ -83,12 +83,13 @@ final class DraftCommand implements Callable<Integer> {
             Drafting.draft(
                 name,
                 job.sheet(),
-                words.choices(tool, job.sheet().unit(), path(job.sheet(), tool)));
+                words.choices(tool, job.sheet().unit(), path(job.sheet(), tool)),
+                job.mesh());
       } else {
         DraftChoices choices =
             words.choices(words.tool().orElse(1), LengthUnit.MILLIMETRE, DraftChoices.Path.WEAR);
         job = thread.job(sheetName, choices);
-        draft = Drafting.draft(name, job.sheet(), choices);
+        draft = Drafting.draft(name, job.sheet(), choices, job.mesh());
       }
     } catch (NotDraftedException e) {
       throw new RequestException(

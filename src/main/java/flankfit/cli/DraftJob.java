@@ -13,6 +13,7 @@ import flankfit.setup.Offsets;
 import flankfit.setup.SetupReader;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.SheetReading;
+import flankfit.solid.MeshBody;
 import flankfit.unit.LengthUnit;
 import flankfit.unit.Tolerance;
 import java.nio.file.Path;
@@ -25,10 +26,15 @@ import java.util.function.Function;
  * What a draft is to cut, as a setup sheet.
  *
  * @param sheet the sheet as read
+ * @param mesh the body of the stock's file; empty for other stock
  * @param text its text with a D register
  * @param assumed what was taken because the request does not say it, one sentence each
  */
-record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<String> assumed) {
+record DraftJob(
+    SetupSheet sheet,
+    Optional<MeshBody> mesh,
+    Function<Offsets.Register, String> text,
+    List<String> assumed) {
   /** Hole depths and heights of stock are rounded up to these (mm and in). */
   private static final double STEP_MM = 0.5;
 
@@ -45,9 +51,13 @@ record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<
 
   /** The job of a sheet's text; its D register is replaced. */
   static DraftJob ofSheet(String file, String text, int tool) throws RequestException {
-    SetupSheet sheet = read(file, text);
+    StockFolder folder = new StockFolder(Path.of(file));
+    SetupSheet sheet = read(file, text, folder);
     return new DraftJob(
-        sheet, register -> SheetText.withRegister(text, tool, register, sheet.unit()), List.of());
+        sheet,
+        folder.body(),
+        register -> SheetText.withRegister(text, tool, register, sheet.unit()),
+        List.of());
   }
 
   /**
@@ -71,7 +81,7 @@ record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<
     String name = wanted.boss() ? "boss" : "hole";
     if (through) {
       SheetWanted last = wanted.deep(Optional.empty(), rounded);
-      taken.add("stock: a block as thick as the mill reaches, " + length(rounded, wanted.unit()));
+      taken.add(stock(wanted, "as thick as the mill reaches, " + length(rounded, wanted.unit())));
       return drawn(file, last, taken);
     }
     if (wanted.blankDepth().isEmpty()) {
@@ -79,13 +89,16 @@ record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<
           name + ": depth not stated: the least that serves, " + length(rounded, wanted.unit()));
     }
     double depth = wanted.blankDepth().orElse(rounded);
-    taken.add(
-        "stock: a block "
-            + length(floor, wanted.unit())
-            + " thicker than the "
-            + name
-            + " is deep");
+    String thicker = length(floor, wanted.unit()) + " thicker than the " + name + " is deep";
+    taken.add(stock(wanted, thicker));
     return drawn(file, wanted.deep(Optional.of(depth), depth + floor), taken);
+  }
+
+  /** What the sheet states of the stock, which nobody asked for. */
+  private static String stock(SheetWanted wanted, String thick) {
+    return wanted.boss()
+        ? "stock: the boss alone where it stands at the zero of the part, else none"
+        : "stock: a block " + thick;
   }
 
   private static String length(double millimetres, LengthUnit unit) {
@@ -97,7 +110,7 @@ record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<
     taken.add(
         "reference point and the length in H are placeholders: replace them by the machine's");
     SetupSheet sheet = read(file, SheetText.of(wanted, new Offsets.Register(0, 0)));
-    return new DraftJob(sheet, register -> SheetText.of(wanted, register), taken);
+    return new DraftJob(sheet, Optional.empty(), register -> SheetText.of(wanted, register), taken);
   }
 
   /**
@@ -130,7 +143,12 @@ record DraftJob(SetupSheet sheet, Function<Offsets.Register, String> text, List<
   }
 
   private static SetupSheet read(String file, String text) throws RequestException {
-    SheetReading reading = SetupReader.readWithFiles(file, text, new StockFolder(Path.of(file)));
+    return read(file, text, new StockFolder(Path.of(file)));
+  }
+
+  private static SetupSheet read(String file, String text, StockFolder folder)
+      throws RequestException {
+    SheetReading reading = SetupReader.readWithFiles(file, text, folder);
     Findings findings = new Findings();
     findings.addAll(reading.findings());
     return reading

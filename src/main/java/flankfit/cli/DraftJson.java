@@ -26,7 +26,11 @@ final class DraftJson {
           .put("name", "D" + draft.choices().tool())
           .put("geometry", draft.register().geometry())
           .put("wear", draft.register().wear())
+          .put("keyToMiddle", draft.offset().keyToMiddle())
+          .put("keyToGoLimit", draft.offset().keyToGoLimit())
+          .put("keyToNoGoLimit", draft.offset().keyToNoGoLimit())
           .end()
+          .put("metalAsked", draft.proof().metal().isPresent())
           .array("worksheet");
       for (WorksheetRow row : draft.worksheet()) {
         row(row, json);
@@ -109,6 +113,9 @@ final class DraftJson {
           .put("turns", thread.noGo().get().turns())
           .put("stops", thread.noGo().get().stops())
           .end();
+    }
+    if (thread.real().isPresent()) {
+      RealJson.write(thread.real().get(), json);
     }
     json.end();
   }

@@ -44,6 +44,7 @@ final class DraftText {
       out.append(style.severity(Severity.NOTE, head)).append('\n');
       out.append("    ");
       FindingText.wrap(thread.reason(), "    ", out);
+      thread.real().ifPresent(real -> RealText.write(thread, real, GaugeText.unit(thread), out));
     }
     List<Finding> told =
         draft.proof().findings().stream().filter(f -> f.severity() != Severity.NOTE).toList();
@@ -54,7 +55,12 @@ final class DraftText {
         .append(Figures.length(draft.register().geometry(), unit))
         .append(" and wear ")
         .append(Figures.lengthWithUnit(draft.register().wear(), unit))
-        .append("\n\n");
+        .append('\n');
+    String file = draft.proof().done().file();
+    OffsetText.write(
+        draft.offset(), draft.sheet().control().tools().wearLimit(), file, unit, style, out);
+    out.append("    entries on the endless helix; gauge tries them on the path as moved\n");
+    out.append('\n');
   }
 
   private void worksheet() {

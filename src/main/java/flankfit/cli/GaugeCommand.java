@@ -10,6 +10,7 @@ import flankfit.gauge.RegisterSweep;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.odds.OddsAnswer;
+import flankfit.paper.Pen;
 import flankfit.picture.MotionPicture;
 import flankfit.picture.NoOpenGlException;
 import flankfit.picture.Scene;
@@ -17,7 +18,6 @@ import flankfit.picture.Theme;
 import flankfit.picture.View;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,12 +54,14 @@ final class GaugeCommand implements Callable<Integer> {
 
   @Option(
       names = "--report",
-      paramLabel = "FILE.html",
+      paramLabel = "FILE.html|pdf",
       description = {
         "writes a sheet for the first part: verdict, what to measure, registers, pictures, findings,"
             + " what to verify at the machine"
       })
   private Optional<Path> report = Optional.empty();
+
+  @Mixin private PaperOption paper = new PaperOption();
 
   GaugeCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -79,7 +81,8 @@ final class GaugeCommand implements Callable<Integer> {
     List<Path> written = drawings.draw(answer.threads(), odds, swept, job.sheet().unit());
     if (report.isPresent()) {
       checkReport(job.subprogramFiles());
-      OutputFile.write(report.get(), GaugeReport.of(job, answer, findings, motion(job)));
+      Pen pen = paper.pen(report.get(), GaugeReport.title(job), ProgramHash.footer(job));
+      OutputFile.write(report.get(), GaugeReport.of(job, answer, findings, motion(job), pen));
       written.add(report.get());
     }
     if (told.isPresent()) {
@@ -94,19 +97,10 @@ final class GaugeCommand implements Callable<Integer> {
   }
 
   private void checkReport(Path... inputs) throws RequestException {
-    if (report.isEmpty()) {
-      return;
+    paper.check("report", report);
+    if (report.isPresent()) {
+      OutputFile.check(report.get(), inputs);
     }
-    if (!report.get().toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
-      throw RequestException.wrong(
-          Finding.of(
-              Code.RQ04,
-              Place.file(""),
-              "report " + report.get() + " does not end in .html",
-              "a report is one HTML file, which a browser prints",
-              "name it " + report.get() + ".html"));
-    }
-    OutputFile.check(report.get(), inputs);
   }
 
   /** The motion from where most of the part is seen; a machine without OpenGL has none. */
@@ -115,7 +109,7 @@ final class GaugeCommand implements Callable<Integer> {
         new Scene(job.interpretation().tape(), job.sheet(), job.sheet().title())
             .withMajorDiameters(job.majorDiameters());
     try {
-      return Optional.of(MotionPicture.png(scene, View.ISO, 1200, 700, Theme.LIGHT));
+      return Optional.of(MotionPicture.png(scene, View.ISO, 1200, 440, Theme.LIGHT));
     } catch (NoOpenGlException e) {
       // Told in the report itself: the rest of it is worth having.
       return Optional.empty();

@@ -8,6 +8,7 @@ import flankfit.lesson.Rewriting;
 import flankfit.lesson.Step;
 import flankfit.lesson.Steps;
 import flankfit.motion.ModalState.Distance;
+import flankfit.paper.Pen;
 import flankfit.picture.NoOpenGlException;
 import java.nio.file.Path;
 import java.util.List;
@@ -94,9 +95,11 @@ final class LessonCommand implements Callable<Integer> {
 
   @Option(
       names = "--handout",
-      paramLabel = "FILE.html",
-      description = "writes the steps with drawings as one HTML file to print")
+      paramLabel = "FILE.html|pdf",
+      description = "writes the steps with drawings, to print: as one HTML file or as a PDF")
   private Optional<Path> handout = Optional.empty();
+
+  @Mixin private PaperOption paper = new PaperOption();
 
   @Option(
       names = "--animate",
@@ -148,10 +151,7 @@ final class LessonCommand implements Callable<Integer> {
         works < 2,
         "--as, --forget, --quiz, --handout and --animate exclude each other",
         "ask for one of them");
-    require(
-        handout.isEmpty() || hasEnding(handout.get(), ".html"),
-        "handout " + handout.map(Path::toString).orElse("") + " has no ending .html",
-        "name it .html; a browser prints it to PDF, on A4 or letter");
+    paper.check("handout", handout);
     require(
         animate.isEmpty() || hasEnding(animate.get(), ".gif"),
         "moving picture " + animate.map(Path::toString).orElse("") + " has no ending .gif",
@@ -254,7 +254,8 @@ final class LessonCommand implements Callable<Integer> {
         job.sheet().title().isEmpty()
             ? String.valueOf(program.file().getFileName())
             : job.sheet().title() + " (" + program.file().getFileName() + ")";
-    OutputFile.write(file, LessonHandout.of(steps, job.interpretation(), title));
+    Pen pen = paper.pen(file, title, ProgramHash.footer(job));
+    OutputFile.write(file, LessonHandout.of(steps, job.interpretation(), title, pen));
     terminal.result("handout " + file + ": " + Figures.count(steps.all().size(), "step") + "\n");
   }
 

@@ -4,12 +4,7 @@ import flankfit.check.MetalCheck;
 import flankfit.finding.Finding;
 import flankfit.metal.Balance;
 import flankfit.metal.Metal;
-import flankfit.metal.MetalOptions;
-import flankfit.metal.MetalProgress;
 import flankfit.metal.Removed;
-import flankfit.metal.TooFineException;
-import flankfit.motion.Extents;
-import flankfit.motion.Tape;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -37,9 +32,6 @@ record MetalAnswer(
     List<Finding> collisions,
     List<Finding> findings,
     List<String> assumptions) {
-  /** Cells along the stock's diagonal where only touches are asked. */
-  private static final double CELLS = 100;
-
   MetalAnswer {
     collisions = List.copyOf(collisions);
     findings = List.copyOf(findings);
@@ -67,19 +59,6 @@ record MetalAnswer(
         MetalCheck.touching(findings),
         findings,
         List.copyOf(assumptions));
-  }
-
-  /** What the metal says of touches, without volumes: its cells may be coarse. */
-  static MetalCheck touches(ProgramOptions.Job job) {
-    Extents box = job.sheet().stock().orElseThrow().box();
-    Tape tape = job.interpretation().tape();
-    MetalOptions options = MetalOptions.usual().withCell(box.diagonal() / CELLS);
-    try {
-      Metal metal = Metal.of(tape, job.sheet(), job.mesh(), options, MetalProgress.NONE);
-      return MetalCheck.of(job.interpretation(), job.sheet(), metal, tape.size());
-    } catch (TooFineException e) {
-      throw new IllegalStateException("so few cells always fit", e);
-    }
   }
 
   /** Volume taken away by all tools (mm³). */

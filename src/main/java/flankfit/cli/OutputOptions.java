@@ -1,5 +1,6 @@
 package flankfit.cli;
 
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** How an answer is written. */
@@ -10,11 +11,7 @@ final class OutputOptions {
       description = "text for people (default), or json, one object on standard output")
   private Format format = Format.TEXT;
 
-  @Option(
-      names = "--color",
-      paramLabel = "auto|always|never",
-      description = "whether words are coloured; auto heeds NO_COLOR (default: auto)")
-  private Style.ColourChoice colour = Style.ColourChoice.AUTO;
+  @Mixin private ColourOption colour = new ColourOption();
 
   /** Whether JSON is asked for. */
   boolean json() {
@@ -23,7 +20,7 @@ final class OutputOptions {
 
   /** Style of text. */
   Style style() {
-    return Style.of(colour);
+    return colour.style();
   }
 
   /** Forms of an answer. */

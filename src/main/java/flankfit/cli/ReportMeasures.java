@@ -1,34 +1,43 @@
 package flankfit.cli;
 
-import static flankfit.cli.HtmlText.escaped;
-
 import flankfit.gauge.DepthReading;
 import flankfit.gauge.Measures;
 import flankfit.gauge.OffsetAdvice;
 import flankfit.gauge.ThreadAnswer;
+import flankfit.paper.Table;
+import flankfit.paper.Table.Cell;
+import flankfit.paper.Table.Column;
+import flankfit.paper.Table.Kind;
+import flankfit.paper.Words;
 import flankfit.unit.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What is predicted of a thread, with room for what was measured; what to key in. */
 final class ReportMeasures {
   private final LengthUnit unit;
-  private final StringBuilder out = new StringBuilder();
+  private final List<List<Cell>> rows = new ArrayList<>();
 
   private ReportMeasures(LengthUnit unit) {
     this.unit = unit;
   }
 
   /** The table of a thread. */
-  static String of(ThreadAnswer thread) {
+  static Table of(ThreadAnswer thread) {
     ReportMeasures table = new ReportMeasures(GaugeText.unit(thread));
     table.write(thread);
-    return table.out.toString();
+    List<Column> columns =
+        List.of(
+            new Column("", Kind.WORDS),
+            new Column("predicted (" + table.unit.symbol() + ")", Kind.FIGURES),
+            new Column("limits", Kind.WORDS),
+            new Column("measured", Kind.WORDS));
+    return new Table(columns, true, table.rows);
   }
 
   private void write(ThreadAnswer thread) {
-    out.append("<table>\n<tr><th>predicted (").append(unit.symbol());
-    out.append(")</th><th></th><th>limits</th><th>measured</th></tr>\n");
     String plug = thread.internal() ? " plug" : " ring";
     thread
         .real()
@@ -56,7 +65,6 @@ final class ReportMeasures {
                     p.noGoStops() ? "NO-GO stops" : "NO-GO enters",
                     true));
     thread.finished().ifPresent(m -> measures(thread, m));
-    out.append("</table>\n");
   }
 
   private void depth(DepthReading depth) {
@@ -96,35 +104,44 @@ final class ReportMeasures {
   }
 
   private void row(String name, String predicted, String limits, boolean measured) {
-    out.append("<tr><td>").append(escaped(name)).append("</td><td class=\"n\">");
-    out.append(escaped(predicted)).append("</td><td>").append(escaped(limits));
-    out.append("</td><td").append(measured ? " class=\"fill\"" : "").append("></td></tr>\n");
+    rows.add(
+        List.of(
+            Cell.of(name),
+            Cell.of(predicted),
+            Cell.of(limits),
+            measured ? Cell.blank() : Cell.empty()));
   }
 
   /** What to key in; empty when no register moves the finishing pass. */
-  static Optional<String> offset(ThreadAnswer thread) {
+  static Optional<Words> offset(ThreadAnswer thread) {
     LengthUnit unit = GaugeText.unit(thread);
     return thread.offset().map(offset -> offset(offset, unit));
   }
 
-  private static String offset(OffsetAdvice offset, LengthUnit unit) {
-    StringBuilder out = new StringBuilder("<p><b>").append(escaped(offset.register()));
-    out.append(" wear</b> is ").append(Figures.lengthWithUnit(offset.now(), unit));
+  private static Words offset(OffsetAdvice offset, LengthUnit unit) {
+    Words words =
+        Words.strong(offset.register() + " wear")
+            .then(" is " + Figures.lengthWithUnit(offset.now(), unit));
     if (!offset.hasWindow()) {
-      return out.append("; no value suits both gauges.</p>\n").toString();
+      return words.then("; no value suits both gauges.");
     }
-    out.append("; ").append(Figures.lengthWithUnit(offset.keyToMiddle(), unit));
-    out.append(" brings the middle; GO enters up to ");
-    out.append(Figures.lengthWithUnit(offset.keyToGoLimit(), unit));
-    out.append(", NO-GO stops up to ");
-    out.append(Figures.lengthWithUnit(offset.keyToNoGoLimit(), unit)).append('.');
-    offset
-        .setBy()
-        .ifPresent(
-            set ->
-                out.append(" G10 in line ")
-                    .append(set.place().line())
-                    .append(" overwrites the register: write the value there."));
-    return out.append("</p>\n").toString();
+    String window =
+        "; "
+            + Figures.lengthWithUnit(offset.keyToMiddle(), unit)
+            + " brings the middle; GO enters up to "
+            + Figures.lengthWithUnit(offset.keyToGoLimit(), unit)
+            + ", NO-GO stops up to "
+            + Figures.lengthWithUnit(offset.keyToNoGoLimit(), unit)
+            + '.';
+    String set =
+        offset
+            .setBy()
+            .map(
+                by ->
+                    " G10 in line "
+                        + by.place().line()
+                        + " overwrites the register: write the value there.")
+            .orElse("");
+    return words.then(window + set);
   }
 }

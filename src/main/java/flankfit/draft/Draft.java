@@ -1,5 +1,6 @@
 package flankfit.draft;
 
+import flankfit.gauge.OffsetAdvice;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.standard.ThreadSpec;
@@ -14,6 +15,7 @@ import java.util.Objects;
  * @param program text of the program
  * @param sheet the setup sheet with the D register that belongs to it
  * @param register what D holds (mm, as entered)
+ * @param offset the entries of D at which either gauge says no, on the endless helix
  * @param worksheet the numbers, in the order in which they are worked out
  * @param proof what executing and gauging gave
  */
@@ -23,6 +25,7 @@ public record Draft(
     String program,
     SetupSheet sheet,
     Offsets.Register register,
+    OffsetAdvice offset,
     List<WorksheetRow> worksheet,
     Proof proof) {
   public Draft {
@@ -31,6 +34,7 @@ public record Draft(
     Objects.requireNonNull(program, "program");
     Objects.requireNonNull(sheet, "sheet");
     Objects.requireNonNull(register, "register");
+    Objects.requireNonNull(offset, "offset");
     worksheet = List.copyOf(worksheet);
     Objects.requireNonNull(proof, "proof");
   }

@@ -8,9 +8,11 @@ import flankfit.gauge.Verdict;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Tool;
+import flankfit.solid.MeshBody;
 import flankfit.standard.ThreadSpec;
 import flankfit.unit.LengthUnit;
 import flankfit.unit.Lengths;
+import java.util.List;
 import java.util.Optional;
 
 /** Drafts a program: works out the numbers, writes it, and proves it before it is handed out. */
@@ -30,9 +32,12 @@ public final class Drafting {
   private final String name;
   private final DraftChoices choices;
 
-  private Drafting(String name, DraftChoices choices) {
+  private final Optional<MeshBody> mesh;
+
+  private Drafting(String name, DraftChoices choices, Optional<MeshBody> mesh) {
     this.name = name;
     this.choices = choices;
+    this.mesh = mesh;
   }
 
   /**
@@ -41,12 +46,14 @@ public final class Drafting {
    * @param name name of the program, for findings
    * @param sheet holes or bosses with a thread, the mill, registers, how the control reads
    * @param choices how it is to be written
+   * @param mesh the body of the stock's file; empty for other stock
    * @throws NotDraftedException if no program as asked would gauge good without touching; says why
    *     and what would
    */
-  public static Draft draft(String name, SetupSheet sheet, DraftChoices choices)
+  public static Draft draft(
+      String name, SetupSheet sheet, DraftChoices choices, Optional<MeshBody> mesh)
       throws NotDraftedException {
-    return new Drafting(name, choices).draft(ThreadJob.of(sheet, choices.tool()));
+    return new Drafting(name, choices, mesh).draft(ThreadJob.of(sheet, choices.tool()));
   }
 
   /**
@@ -110,6 +117,10 @@ public final class Drafting {
     if (!proof.isGood(job.holes().size())) {
       throw notGood(proof);
     }
+    proof = proof.againstMetal(sheet(job, register), mesh);
+    if (!proof.touches().isEmpty() || !proof.errors().isEmpty()) {
+      throw touches(job, proof, register);
+    }
     double divisor = job.sheet().control().tools().wearEntry().divisor();
     return new Draft(
         choices,
@@ -117,6 +128,7 @@ public final class Drafting {
         program(plan, register),
         sheet(job, register),
         register,
+        advice(job, plan, register, false),
         new Worksheet(plan).rows(register.wear() / divisor, proof.seconds()),
         proof);
   }
@@ -177,6 +189,53 @@ public final class Drafting {
 
   private Proof proof(ThreadJob job, PathPlan plan, Offsets.Register register) {
     return Proof.of(name, program(plan, register), sheet(job, register), true, false);
+  }
+
+  /** What touches, and how deep a thread could be cut without. */
+  private NotDraftedException touches(ThreadJob job, Proof proof, Offsets.Register register) {
+    List<Finding> told = proof.touches().isEmpty() ? proof.errors() : proof.touches();
+    Finding first = told.get(0);
+    Grid grid = grid(job.sheet(), choices.unit());
+    String deepest =
+        deepest(job, register)
+            .map(depth -> "the deepest thread that clears is " + grid.text(depth) + "; or ")
+            .orElse("");
+    return new NotDraftedException(
+        "the program would touch: line " + first.place().line() + ": " + first.what(),
+        first.code().name() + (first.why().isEmpty() ? "" : ": " + first.why()),
+        deepest + first.fix());
+  }
+
+  /** The greatest depth, by half pitches less than wanted, at which nothing touches (mm). */
+  private Optional<Double> deepest(ThreadJob job, Offsets.Register register) {
+    double step = job.spec().pitch() / 2;
+    long clear = (long) Math.floor((job.depth() - job.spec().pitch()) / step + 1e-9);
+    if (clear < 1 || !clears(job.withDepth(job.depth() - clear * step), register)) {
+      return Optional.empty();
+    }
+    long touching = 0;
+    while (clear - touching > 1) {
+      long middle = (clear + touching) / 2;
+      if (clears(job.withDepth(job.depth() - middle * step), register)) {
+        clear = middle;
+      } else {
+        touching = middle;
+      }
+    }
+    Grid grid = grid(job.sheet(), choices.unit());
+    long steps = (long) Math.floor((job.depth() - clear * step) / grid.increment() + 1e-6);
+    return Optional.of(grid.millimetres(steps));
+  }
+
+  private boolean clears(ThreadJob job, Offsets.Register register) {
+    try {
+      PathPlan plan = plan(job);
+      Proof proof = Proof.of(name, program(plan, register), sheet(job, register), false, false);
+      return proof.againstMetal(job.sheet(), mesh).touches().isEmpty();
+    } catch (NotDraftedException e) {
+      // Where there is no path of that depth, it is not what would do.
+      return false;
+    }
   }
 
   private static boolean onlyGaugesRefuse(Proof proof, ThreadJob job) {

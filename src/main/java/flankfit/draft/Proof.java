@@ -1,8 +1,10 @@
 package flankfit.draft;
 
+import flankfit.check.MetalCheck;
 import flankfit.check.ProgramCheck;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
+import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Findings;
 import flankfit.finding.Severity;
@@ -10,10 +12,15 @@ import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.GaugeRequest;
 import flankfit.gauge.ThreadGauging;
 import flankfit.gauge.Verdict;
+import flankfit.metal.MetalProgress;
 import flankfit.motion.Tape;
 import flankfit.nc.SourceText;
+import flankfit.setup.Hole;
 import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
+import flankfit.setup.Stock;
+import flankfit.solid.MeshBody;
+import flankfit.unit.Tolerance;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,12 +33,15 @@ import java.util.Set;
  *
  * @param done what the control made of it, with the findings of the rules
  * @param gauged what the gauges will say
+ * @param metal what the metal says; empty where the sheet states no stock, or before it was asked
  * @param findings all findings together
  */
-public record Proof(Interpretation done, GaugeAnswer gauged, List<Finding> findings) {
+public record Proof(
+    Interpretation done, GaugeAnswer gauged, Optional<MetalCheck> metal, List<Finding> findings) {
   public Proof {
     Objects.requireNonNull(done, "done");
     Objects.requireNonNull(gauged, "gauged");
+    Objects.requireNonNull(metal, "metal");
     findings = List.copyOf(findings);
   }
 
@@ -59,7 +69,45 @@ public record Proof(Interpretation done, GaugeAnswer gauged, List<Finding> findi
     Findings all = new Findings();
     all.addAll(done.findings());
     all.addAll(gauged.findings());
-    return new Proof(done, gauged, all.sorted());
+    return new Proof(done, gauged, Optional.empty(), all.sorted());
+  }
+
+  /** The same held against the metal of its sheet, where that states the stock. */
+  Proof againstMetal(SetupSheet sheet, Optional<MeshBody> mesh) {
+    if (sheet.stock().isEmpty() || isBuried(sheet)) {
+      return this;
+    }
+    MetalCheck check = MetalCheck.ofTouches(done, sheet, mesh, MetalProgress.NONE);
+    return new Proof(done, gauged, Optional.of(check), check.with(findings));
+  }
+
+  /**
+   * Whether a boss that is there before the program stands within stock that is wider: the sheet
+   * does not say then where it stands free, and metal round it would be told that is not there.
+   */
+  private static boolean isBuried(SetupSheet sheet) {
+    Stock stock = sheet.stock().orElseThrow();
+    if (stock.shape() == Stock.Shape.MESH) {
+      return false;
+    }
+    double wide = stock.box().max().x() - stock.box().min().x();
+    return sheet.holes().stream()
+        .filter(
+            hole -> hole.boss() && hole.madeBy().filter(m -> m == Hole.MadeBy.PROGRAM).isEmpty())
+        .anyMatch(
+            hole ->
+                stock.shape() == Stock.Shape.BLOCK
+                    || wide > hole.diameter() + Tolerance.MODEL.value());
+  }
+
+  /** What touches metal or a clamp that should not; not what cuts too little, and no notes. */
+  List<Finding> touches() {
+    return metal.isEmpty()
+        ? List.of()
+        : MetalCheck.touching(findings).stream()
+            .filter(f -> f.severity() != Severity.NOTE)
+            .filter(f -> f.code() != Code.HZ18 && f.code() != Code.HZ21)
+            .toList();
   }
 
   private static Optional<Tape> replay(SourceText text, SetupSheet sheet, Offsets offsets) {
@@ -76,6 +124,13 @@ public record Proof(Interpretation done, GaugeAnswer gauged, List<Finding> findi
   public List<String> assumptions() {
     Set<String> all = new LinkedHashSet<>(done.assumptions());
     all.addAll(gauged.assumptions());
+    all.addAll(
+        metal
+            .map(MetalCheck::assumptions)
+            .orElse(
+                List.of(
+                    "what would touch metal is not known: the sheet states no stock, or not where a boss"
+                        + " stands free")));
     return List.copyOf(all);
   }
 

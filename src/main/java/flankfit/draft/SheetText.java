@@ -74,9 +74,14 @@ public final class SheetText {
   }
 
   private void stock() {
+    if (wanted.boss()) {
+      stud();
+      return;
+    }
     double margin = Math.max(LEAST_MARGIN, MARGIN * wanted.blank());
-    double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    // The zero of the part lies on the stock, too, as a zero that is touched off there does.
+    double[] low = {0, 0};
+    double[] high = {0, 0};
     for (List<Double> place : wanted.places()) {
       for (int k = 0; k < 2; k++) {
         low[k] = Math.min(low[k], place.get(k) - margin);
@@ -88,6 +93,26 @@ public final class SheetText {
     String thick = n(wanted.thickness());
     line("size", "[" + n(high[0] - low[0]) + ", " + n(high[1] - low[1]) + ", " + thick + "]");
     line("zero", "[" + n(-low[0]) + ", " + n(-low[1]) + ", " + thick + "]");
+  }
+
+  /**
+   * A boss stands free: its stock is the boss alone. Several, or one beside the zero of the part,
+   * are no shape of stock, so none is stated then.
+   */
+  private void stud() {
+    List<Double> place = wanted.places().get(0);
+    double radius = wanted.blank() / 2;
+    if (wanted.places().size() > 1 || Math.hypot(place.get(0), place.get(1)) > radius) {
+      return;
+    }
+    String high = n(wanted.thickness());
+    out.append("\n[stock]\n");
+    line("shape", quoted("cylinder"));
+    line("diameter", n(wanted.blank()));
+    line("height", high);
+    line(
+        "zero",
+        "[" + n(radius - place.get(0)) + ", " + n(radius - place.get(1)) + ", " + high + "]");
   }
 
   private void blank() {

@@ -187,6 +187,11 @@ record ThreadJob(
     return new ThreadJob(changed, holes, spec, other, teeth, depth);
   }
 
+  /** The same job with a thread of another depth (mm). */
+  ThreadJob withDepth(double other) {
+    return new ThreadJob(sheet, holes, spec, mill, teeth, other);
+  }
+
   /** The same job with other registers. */
   ThreadJob withOffsets(Offsets offsets) {
     return new ThreadJob(sheet.withOffsets(offsets), holes, spec, mill, teeth, depth);

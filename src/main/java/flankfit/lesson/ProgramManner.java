@@ -17,9 +17,10 @@ import java.util.Locale;
  *
  * @param decimals most decimals of a dimension word
  * @param leadingZero whether fractions below 1 are written with 0 before the point
+ * @param points whether numbers but 0 are written with a point
  * @param minding places of blocks with X, Y, Z, G90 or G91, in order
  */
-record ProgramManner(int decimals, boolean leadingZero, List<Place> minding) {
+record ProgramManner(int decimals, boolean leadingZero, boolean points, List<Place> minding) {
   private static final String DIMENSIONS = "XYZIJKR";
 
   ProgramManner {
@@ -34,6 +35,8 @@ record ProgramManner(int decimals, boolean leadingZero, List<Place> minding) {
     int decimals = 0;
     int bare = 0;
     int full = 0;
+    int pointed = 0;
+    int whole = 0;
     List<Place> minding = new ArrayList<>();
     while (reader.next(block)) {
       boolean minds = false;
@@ -46,6 +49,9 @@ record ProgramManner(int decimals, boolean leadingZero, List<Place> minding) {
           decimals = Math.max(decimals, block.decimals(word));
           String digits = block.text(word).replaceAll("[^0-9.]", "");
           bare += digits.startsWith(".") ? 1 : 0;
+          boolean point = digits.contains(".");
+          pointed += point ? 1 : 0;
+          whole += !point && block.value(word) != 0 ? 1 : 0;
           full += digits.startsWith("0.") && digits.length() > 2 ? 1 : 0;
         }
       }
@@ -53,7 +59,7 @@ record ProgramManner(int decimals, boolean leadingZero, List<Place> minding) {
         minding.add(block.place());
       }
     }
-    return new ProgramManner(decimals, full >= bare, minding);
+    return new ProgramManner(decimals, full >= bare, pointed > 0 && pointed >= whole, minding);
   }
 
   /**
@@ -65,6 +71,8 @@ record ProgramManner(int decimals, boolean leadingZero, List<Place> minding) {
     Numeral like = Numeral.like(word.toUpperCase(Locale.ROOT));
     boolean counts = reading.numbers() == ControlSwitches.NumberReading.LEAST_INCREMENT;
     // Without a point the control would count least increments.
-    return new Numeral(like.point() || counts, like.zeros(), leadingZero);
+    // A bare 0 means the same either way, so it says nothing of how the author writes numbers.
+    boolean zero = word.replaceAll("[^0-9.]", "").matches("0+");
+    return new Numeral(like.point() || counts || (zero && points), like.zeros(), leadingZero);
   }
 }

@@ -49,7 +49,23 @@ final class RewritePlan implements BlockObserver {
   private double rounding;
   private double closing;
 
-  RewritePlan(String file, Distance mode, ControlSwitches.Reading reading, ProgramManner manner) {
+  /** Returns that keep their mode, found by a plan before, and those that this one finds. */
+  private final Map<Integer, String> returnsKept;
+
+  private final Map<Integer, String> moreReturns = new TreeMap<>();
+
+  /**
+   * A plan that has seen nothing yet.
+   *
+   * @param returnsKept why returns to a reference point keep their mode, by line
+   */
+  RewritePlan(
+      String file,
+      Distance mode,
+      ControlSwitches.Reading reading,
+      ProgramManner manner,
+      Map<Integer, String> returnsKept) {
+    this.returnsKept = returnsKept;
     this.file = file;
     this.mode = mode;
     this.reading = reading;
@@ -71,6 +87,13 @@ final class RewritePlan implements BlockObserver {
     return kept.entrySet().stream()
         .map(entry -> new Rewriting.Kept(entry.getKey(), entry.getValue()))
         .toList();
+  }
+
+  /**
+   * Returns that cannot be said in the mode after all, why, by line: another plan has to be made.
+   */
+  Map<Integer, String> moreReturns() {
+    return moreReturns;
   }
 
   /** Greatest error of a programmed coordinate by rounding (mm). */
@@ -153,6 +176,7 @@ final class RewritePlan implements BlockObserver {
   private void take(BlockTrace block) {
     List<Edit> edits = new ArrayList<>();
     Optional<Distance> need = need(block, edits);
+    returned(block);
     Site site = Site.of(block, edits);
     Integer index = known.get(block.place());
     if (index == null) {
@@ -160,6 +184,11 @@ final class RewritePlan implements BlockObserver {
       known.put(block.place(), index);
       sites.add(site);
     } else if (!sites.get(index).edits().equals(site.edits())) {
+      if (isReturn(block)) {
+        moreReturns.put(
+            block.place().line(), "it is executed several times, each time from elsewhere");
+        return;
+      }
       throw new RefusedException(
           block.place(),
           "this block is executed several times, and its " + mode.word() + " words would differ",
@@ -186,16 +215,62 @@ final class RewritePlan implements BlockObserver {
       return keep(block, no.why());
     }
     List<Telling.Changed> changed = ((Telling.Words) telling).changed();
-    boolean back =
-        block.words().stream().anyMatch(w -> w.meaning() == WordMeaning.INTERMEDIATE_DISTANCE);
-    if (back && mode == Distance.ABSOLUTE) {
-      return keep(block, "a return that starts where the tool stands is safer said so");
+    if (isReturn(block)) {
+      Optional<String> why = keptReturn(block, changed);
+      if (why.isPresent()) {
+        return keep(block, why.get());
+      }
     }
     if (changed.isEmpty()) {
       asWritten(block);
     }
     changed.forEach(word -> edits.add(edit(block, word)));
     return Optional.of(mode);
+  }
+
+  /** Whether a block goes to a reference point by way of another point. */
+  private static boolean isReturn(BlockTrace block) {
+    return block.words().stream().anyMatch(w -> isIntermediate(w.meaning()));
+  }
+
+  private static boolean isIntermediate(WordMeaning meaning) {
+    return meaning == WordMeaning.INTERMEDIATE_POINT
+        || meaning == WordMeaning.INTERMEDIATE_DISTANCE;
+  }
+
+  /**
+   * Why a return keeps its mode. The point that it goes by can be said in either; where that takes
+   * a rounded or a computed number, the words as they are say it better.
+   */
+  private Optional<String> keptReturn(BlockTrace block, List<Telling.Changed> changed) {
+    int line = block.place().line();
+    if (returnsKept.containsKey(line)) {
+      return Optional.of(returnsKept.get(line));
+    }
+    LengthUnit unit = block.after().unit();
+    for (Telling.Changed word : changed) {
+      String text = block.words().get(word.word()).text();
+      if (!WordsInMode.isNumber(block.words().get(word.word()))) {
+        return Optional.of("the point that it goes by is computed by " + text);
+      }
+      double error = mode == Distance.INCREMENTAL ? this.error[word.axis()] : 0;
+      BigDecimal written = Numeral.rounded(word.value() - error, unit, decimals(unit));
+      double off = unit.toMillimetres(written.doubleValue()) + error - word.value();
+      if (Math.abs(off) >= Numeral.NOTHING) {
+        return Optional.of("the point that it goes by would have to be rounded");
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** On the axes of a return both programs come to the same point. */
+  private void returned(BlockTrace block) {
+    for (WordTrace word : block.words()) {
+      if (isIntermediate(word.meaning())) {
+        close(word.letter() - 'X');
+        error[word.letter() - 'X'] = 0;
+      }
+    }
   }
 
   /**
@@ -264,7 +339,8 @@ final class RewritePlan implements BlockObserver {
     LengthUnit unit = block.after().unit();
     int decimals = decimals(unit);
     boolean position = isPosition(word.meaning());
-    double before = position && mode == Distance.INCREMENTAL ? error[changed.axis()] : 0;
+    boolean counts = position || isIntermediate(word.meaning());
+    double before = counts && mode == Distance.INCREMENTAL ? error[changed.axis()] : 0;
     BigDecimal written = Numeral.rounded(changed.value() - before, unit, decimals);
     double made = unit.toMillimetres(written.doubleValue()) + before - changed.value();
     double off = Math.abs(made) < Numeral.NOTHING ? 0 : made;

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Rewrites a program in the other distance mode: X, Y, Z, the levels of cycles, G90 and G91 change,
@@ -53,25 +54,36 @@ public final class Rewriter {
   public static Rewriting rewrite(
       SourceText program, SetupSheet setup, List<SourceText> subprograms, Distance mode) {
     try {
-      return proved(program, setup, subprograms, mode);
+      return proved(program, setup, subprograms, mode, Map.of());
     } catch (RefusedException no) {
       return no.refused();
     }
   }
 
   private static Rewriting proved(
-      SourceText program, SetupSheet setup, List<SourceText> subprograms, Distance mode) {
+      SourceText program,
+      SetupSheet setup,
+      List<SourceText> subprograms,
+      Distance mode,
+      Map<Integer, String> returnsKept) {
     ControlSwitches.Reading reading = setup.control().reading();
     ProgramManner manner = ProgramManner.of(program, reading);
-    RewritePlan plan = new RewritePlan(program.file(), mode, reading, manner);
+    RewritePlan plan = new RewritePlan(program.file(), mode, reading, manner, returnsKept);
     Interpretation before = Interpreter.interpret(program, setup, subprograms, plan);
     requireComplete(before);
+    if (!plan.moreReturns().isEmpty()) {
+      return proved(program, setup, subprograms, mode, with(returnsKept, plan.moreReturns()));
+    }
     plan.requireAllExecuted();
     List<Edit> edits = new ArrayList<>(plan.coordinates());
     edits.addAll(plan.modeWords().edits(program::line));
     List<Edit> joined = joined(edits);
     SourceText text = program.edited(joined);
     Interpretation after = Interpreter.replay(text, setup, subprograms);
+    Map<Integer, String> low = lowReturns(before, after);
+    if (!returnsKept.keySet().containsAll(low.keySet())) {
+      return proved(program, setup, subprograms, mode, with(returnsKept, low));
+    }
     double rounding = plan.rounding();
     Difference difference =
         SameMotion.of(
@@ -87,6 +99,31 @@ public final class Rewriter {
         difference.greatest(),
         before.tape().size(),
         raised(before, after));
+  }
+
+  private static Map<Integer, String> with(Map<Integer, String> some, Map<Integer, String> more) {
+    Map<Integer, String> all = new TreeMap<>(some);
+    all.putAll(more);
+    return all;
+  }
+
+  /** Returns that name a level near the part in absolute words, which reads as going down there. */
+  private static Map<Integer, String> lowReturns(Interpretation before, Interpretation after) {
+    Set<Integer> lowBefore = lines(before);
+    Map<Integer, String> low = new TreeMap<>();
+    for (int line : lines(after)) {
+      if (!lowBefore.contains(line)) {
+        low.put(line, "in absolute words it would name a level below the clearance plane");
+      }
+    }
+    return low;
+  }
+
+  private static Set<Integer> lines(Interpretation done) {
+    return done.findings().stream()
+        .filter(finding -> finding.code() == Code.OF11)
+        .map(finding -> finding.place().line())
+        .collect(Collectors.toSet());
   }
 
   private static void requireComplete(Interpretation done) {

@@ -51,17 +51,8 @@ class CheckRunsTest {
 
   @TempDir private Path folder;
 
-  private record Run(int status, String out, String err) {}
-
   private static Run check(String... args) {
-    List<String> all = new ArrayList<>(List.of("check"));
-    all.addAll(List.of(args));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int status =
-        Main.commandLine(new PrintStream(out, true, UTF_8), new PrintStream(err, true, UTF_8))
-            .execute(all.toArray(String[]::new));
-    return new Run(status, out.toString(UTF_8), err.toString(UTF_8));
+    return Run.of("check", args);
   }
 
   private String write(String name, String text) throws Exception {
@@ -213,7 +204,7 @@ class CheckRunsTest {
     List<CheckedProgram> checked =
         CheckRuns.of(
             programs,
-            file -> {
+            (file, progress) -> {
               if (file.endsWith("p7.nc")) {
                 throw new IllegalStateException("a fault of its own");
               }
@@ -226,6 +217,41 @@ class CheckRunsTest {
     assertThat(checked.get(7).status()).isEqualTo(3);
     assertThat(CheckText.of(checked, List.of(), Style.plain()))
         .contains("[x] p7.nc: not checked, Flankfit failed on it: ", "a fault of its own");
+  }
+
+  @Test
+  void metal_that_no_sheet_states_is_told_and_not_passed_over() throws Exception {
+    write("bare.nc", GOOD);
+    write("plate.nc", GOOD.replace("M30", "G1 X5.\nM30"));
+    write(
+        "plate.setup.toml",
+        "[stock]\nshape = \"block\"\nsize = [20.0, 20.0, 10.0]\nzero = [10.0, 10.0, 10.0]\n");
+    Run run = check(folder.toString(), "--metal");
+    assertThat(run.out())
+        .contains("bare.nc: ", "; metal not cut", "metal cut of 1 program; not of 1, whose sheet")
+        .containsPattern("plate.nc: (?!.*metal not cut)");
+    assertThat(check(folder.toString()).out()).doesNotContain("metal");
+    JsonNode answer =
+        new ObjectMapper().readTree(check(folder.toString(), "--metal", "--format", "json").out());
+    assertThat(JsonShape.faults("check", answer)).isEmpty();
+    assertThat(answer.at("/programs/0/metal").asText()).isEqualTo("no stock");
+    assertThat(answer.at("/programs/1/metal").asText()).isEqualTo("cut");
+    assertThat(answer.at("/totals/metalCut").asInt()).isEqualTo(1);
+    assertThat(answer.at("/totals/metalNotCut").asInt()).isEqualTo(1);
+  }
+
+  @Test
+  void progress_of_several_pieces_only_grows_and_ends_whole() {
+    List<Double> told = new ArrayList<>();
+    SharedProgress all = new SharedProgress(2, told::add);
+    SharedProgress.Piece first = all.piece();
+    SharedProgress.Piece second = all.piece();
+    first.goOn(0.5);
+    first.goOn(0.1);
+    second.goOn(1);
+    second.goOn(0.3);
+    first.goOn(1);
+    assertThat(told).containsExactly(0.25, 0.25, 0.75, 0.75, 1.0);
   }
 
   @Test

@@ -1,14 +1,11 @@
 package flankfit.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,17 +23,8 @@ class DraftRunsTest {
 
   @TempDir private Path folder;
 
-  private record Run(int status, String out, String err) {}
-
   private static Run draft(String... args) {
-    List<String> all = new ArrayList<>(List.of("draft"));
-    all.addAll(List.of(args));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int status =
-        Main.commandLine(new PrintStream(out, true, UTF_8), new PrintStream(err, true, UTF_8))
-            .execute(all.toArray(String[]::new));
-    return new Run(status, out.toString(UTF_8), err.toString(UTF_8));
+    return Run.of("draft", args);
   }
 
   /** Kept texts are written anew with {@code -Dgolden=write}, and then read in the diff. */

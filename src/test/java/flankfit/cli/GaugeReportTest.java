@@ -3,15 +3,26 @@ package flankfit.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import flankfit.gauge.GaugeAnswer;
+import flankfit.paper.HtmlPen;
+import flankfit.paper.PdfPen;
+import flankfit.paper.Sheet;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
@@ -58,6 +69,10 @@ class GaugeReportTest {
         .contains("A prediction is no inspection");
     long blanks = html.lines().filter(line -> line.contains("class=\"fill\"")).count();
     assertThat(blanks).as("room for what is measured").isGreaterThan(5);
+    Browser.Opened opened = Browser.open(file, folder);
+    assertThat(opened.console()).isEmpty();
+    assertThat(opened.requests()).isEmpty();
+    assertThat(opened.dom()).contains("gauges good", "</svg>", "</body></html>");
   }
 
   @Test
@@ -74,7 +89,11 @@ class GaugeReportTest {
     String html =
         new String(
             GaugeReport.of(
-                job, answer, GaugeCommand.findings(job.interpretation(), answer), Optional.empty()),
+                job,
+                answer,
+                GaugeCommand.findings(job.interpretation(), answer),
+                Optional.empty(),
+                new HtmlPen(GaugeReport.title(job), ProgramHash.footer(job))),
             UTF_8);
     Document page = parsed(html);
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
@@ -82,14 +101,48 @@ class GaugeReportTest {
     assertThat(html)
         .contains("mend first: 1 error", "[x] GO refused", "error TH01")
         .contains("no picture of the motion: there was no OpenGL");
+    for (Sheet paper : Sheet.values()) {
+      byte[] pdf = pdf(job, answer, paper);
+      assertThat(pdf(job, answer, paper)).as("the same again").isEqualTo(pdf);
+      try (PDDocument document = Loader.loadPDF(pdf)) {
+        assertThat(document.getNumberOfPages()).as("pages on %s", paper).isEqualTo(2);
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setEndPage(1);
+        assertThat(stripper.getText(document))
+            .contains("First part: a<b>&\"c", "[x] GO refused", "Verify at the machine")
+            .contains("SHA-256 " + ProgramHash.of(job), "page 1 of 2");
+        stripper.setEndPage(2);
+        assertThat(stripper.getText(document))
+            .contains("error TH01", "D4 wear, mm", "basic pitch line", "page 2 of 2");
+      }
+    }
+  }
+
+  private static byte[] picture() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      ImageIO.write(new BufferedImage(1200, 440, BufferedImage.TYPE_INT_RGB), "png", out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  private static byte[] pdf(ProgramOptions.Job job, GaugeAnswer answer, Sheet paper) {
+    return GaugeReport.of(
+        job,
+        answer,
+        GaugeCommand.findings(job.interpretation(), answer),
+        Optional.of(picture()),
+        new PdfPen(GaugeReport.title(job), ProgramHash.footer(job), paper));
   }
 
   @Test
   void another_ending_or_an_input_as_the_report_is_refused() {
     ByteArrayOutputStream told = new ByteArrayOutputStream();
-    int status = gauge(told, "gauge", HOUSING.toString(), "--report", "first.pdf");
+    int status = gauge(told, "gauge", HOUSING.toString(), "--report", "first.doc");
     assertThat(status).isEqualTo(2);
-    assertThat(told.toString(UTF_8)).contains("RQ04", "does not end in .html");
-    assertThat(Path.of("first.pdf")).doesNotExist();
+    assertThat(told.toString(UTF_8)).contains("RQ04", "neither ending .html nor .pdf");
+    assertThat(Path.of("first.doc")).doesNotExist();
   }
 }

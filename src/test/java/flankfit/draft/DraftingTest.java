@@ -6,6 +6,10 @@ import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Severity;
 import flankfit.motion.ModalState.Distance;
+import flankfit.setup.Offsets;
+import flankfit.setup.SetupReader;
+import flankfit.setup.SetupSheet;
+import flankfit.setup.Stock;
 import flankfit.setup.Tool;
 import flankfit.unit.LengthUnit;
 import java.util.List;
@@ -189,6 +193,80 @@ class DraftingTest {
     String most = no.fix().replaceAll("^.*does has ([0-9.]+) mm.*$", "$1");
     job.mill = Double.parseDouble(most);
     assertThat(job.draft().program()).isNotEmpty();
+  }
+
+  /** A port under a clamp, cut by a mill held short: 30 mm of it stand out. */
+  private static SetupSheet underClamp(double clampTop, String stock) {
+    Drafts job = new Drafts();
+    job.fluteLength = Optional.of(18.0);
+    job.neck = Optional.of(new Tool.Section(11, 22));
+    String text = SheetText.of(job.wanted(), new Offsets.Register(0, 0));
+    String held =
+        text.replace(
+            "neck = ",
+            "shank = { diameter = 14.0, length = 4.0 }\n"
+                + "holder = { diameter = 40.0, length = 50.0 }\nneck = ");
+    String clamp =
+        "\n[[keep-out]]\nname = \"clamp\"\nmin = [15.0, -10.0, 0.0]\nmax = [40.0, 10.0, "
+            + clampTop
+            + "]\n";
+    String whole = held.replaceFirst("(?s)\\[stock\\].*?\n\n", stock.isEmpty() ? "" : "$0") + clamp;
+    return SetupReader.read("job.setup.toml", whole).sheet().orElseThrow();
+  }
+
+  @Test
+  void holder_that_would_touch_a_clamp_is_refused_with_the_depth_that_clears_it() throws Exception {
+    Drafts job = new Drafts();
+    // The tip goes to Z-17.23, so the holder's face at 26 mm comes down to Z8.77.
+    NotDraftedException no = refusal(job, underClamp(10, "block"));
+    assertThat(no.what()).contains("the program would touch", "holder of tool 4", "into clamp");
+    assertThat(no.why()).contains("HZ17");
+    assertThat(no.fix()).contains("the deepest thread that clears is ", "stand out farther");
+    String depth = no.fix().replaceAll("^.*clears is ([0-9.]+) mm.*$", "$1");
+    // Half pitches less deep: 16 - 0.75 k with 8.77 + 0.75 k above the clamp's top of 10.
+    assertThat(Double.parseDouble(depth)).isEqualTo(14.5);
+    Draft clear =
+        Drafting.draft("job.nc", underClamp(8.6, "block"), job.choices(), Optional.empty());
+    assertThat(clear.proof().metal()).isPresent();
+    assertThat(clear.proof().findings()).allMatch(f -> f.severity() == Severity.NOTE);
+  }
+
+  @Test
+  void sheet_without_stock_gives_a_draft_that_says_what_is_not_known() throws Exception {
+    Draft draft =
+        Drafting.draft("job.nc", underClamp(8, ""), new Drafts().choices(), Optional.empty());
+    assertThat(draft.proof().metal()).isEmpty();
+    assertThat(draft.proof().assumptions()).anyMatch(a -> a.contains("the sheet states no stock"));
+  }
+
+  @Test
+  void boss_stands_free_in_the_sheet_that_a_draft_writes() throws Exception {
+    Drafts job = new Drafts();
+    job.thread = "M20x1.5-6g";
+    job.blank = 19.85;
+    Draft draft = job.draft();
+    assertThat(draft.sheet().stock().orElseThrow().shape()).isEqualTo(Stock.Shape.CYLINDER);
+    assertThat(draft.proof().metal()).isPresent();
+    assertThat(draft.proof().findings()).allMatch(f -> f.severity() == Severity.NOTE);
+    job.places = List.of(List.of(0.0, 0.0), List.of(60.0, 0.0));
+    assertThat(job.sheet().stock()).isEmpty();
+  }
+
+  @Test
+  void entries_of_the_gauges_stand_on_both_sides_of_the_register() throws Exception {
+    Draft draft = new Drafts().draft();
+    double wear = draft.register().wear();
+    assertThat(draft.offset().keyToNoGoLimit()).isLessThan(wear - 0.01);
+    assertThat(draft.offset().keyToGoLimit()).isGreaterThan(wear + 0.01);
+  }
+
+  private static NotDraftedException refusal(Drafts job, SetupSheet sheet) {
+    try {
+      Draft draft = Drafting.draft("job.nc", sheet, job.choices(), Optional.empty());
+      throw new AssertionError("a refusal was expected: " + draft.program());
+    } catch (NotDraftedException e) {
+      return e;
+    }
   }
 
   private static void refused(Drafts job, String what, String... fixes) {

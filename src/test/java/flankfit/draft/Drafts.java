@@ -87,7 +87,7 @@ final class Drafts {
   }
 
   Draft draft() throws NotDraftedException {
-    return Drafting.draft("job.nc", sheet(), choices());
+    return Drafting.draft("job.nc", sheet(), choices(), Optional.empty());
   }
 
   /** The path and its numbers without executing anything. */

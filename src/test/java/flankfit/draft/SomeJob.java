@@ -188,6 +188,6 @@ record SomeJob(SheetWanted wanted, DraftChoices choices) {
   }
 
   Draft draft() throws NotDraftedException {
-    return Drafting.draft("job.nc", sheet(), choices);
+    return Drafting.draft("job.nc", sheet(), choices, Optional.empty());
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import flankfit.control.ExampleSheet;
 import flankfit.control.Interpreter;
+import flankfit.finding.Severity;
 import flankfit.motion.ModalState.Distance;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupReader;
@@ -108,6 +109,60 @@ class RewriterTest {
     assertThat(((Rewriting.Done) answer).kept())
         .extracting(Rewriting.Kept::line)
         .containsExactly(2, 4, 5);
+  }
+
+  /**
+   * A return by way of a point says the same in either mode: from Z50, Z0 in distances is Z50 in
+   * coordinates, and the reference point is reached alike (worked out by hand).
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "G0 Z50.\\nG91 G28 Z0. | G0 Z50.\\nG28 Z50.",
+        "G0 Z50.\\nG91 G28 Z10. | G0 Z50.\\nG28 Z60.",
+        "G0 X7. Y-3. Z50.\\nG91 G28 X0 Y0 Z0 | G0 X7. Y-3. Z50.\\nG28 X7. Y-3. Z50.",
+        "G0 Z50.\\nG91 G30 Z0. | G0 Z50.\\nG30 Z50."
+      })
+  void return_by_way_of_a_point_is_said_in_either_mode(String distances, String coordinates) {
+    String sheet = "reference-point = [0, 0, 300]\nreference-point-2 = [0, 0, 250]";
+    String in = HEAD + distances.replace("\\n", "\n") + "\nG90\nM30\n";
+    Rewriting answer = rewrite(in, sheet, Distance.ABSOLUTE);
+    assertThat(done(answer)).isEqualTo(HEAD + coordinates.replace("\\n", "\n") + "\nG90\nM30\n");
+    assertThat(((Rewriting.Done) answer).kept()).isEmpty();
+    assertThat(((Rewriting.Done) answer).raised())
+        .allMatch(finding -> finding.severity() == Severity.NOTE);
+    assertThat(((Rewriting.Done) answer).difference()).isZero();
+    Rewriting back = rewrite(done(answer), sheet, Distance.INCREMENTAL);
+    String number = distances.replaceAll("^.*\\\\n", "").replaceAll("(?<=[XYZ]0)(?= |$)", ".");
+    assertThat(done(back)).contains(number.replace("G91 ", ""));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Z-1.\\nG91 G28 Z0.\\nG90\\nM30 | 4 | below the clearance plane",
+        "G91 G28 X0.\\nG28 X0.\\nG90\\nM30 | 4 | is not said by a coordinate",
+        "#1=0\\nG0 Z50.\\nG91 G28 Z#1\\nG90\\nM30 | 5 | is computed by Z#1",
+        "Z50.\\nM98 P7\\nG90 Z60.\\nM98 P7\\nG90 M30\\nO7\\nG91 G28 Z0.\\nM99 | 9 | several times",
+        "G20\\nG0 Z2.0001\\nG21\\nG91 G28 Z0.\\nG90\\nM30 | 6 | would have to be rounded"
+      })
+  void return_that_coordinates_say_badly_keeps_its_mode_with_the_reason(
+      String body, int line, String why) {
+    String sheet = "reference-point = [10, 0, 300]";
+    Rewriting answer = rewrite(HEAD + body.replace("\\n", "\n") + "\n", sheet, Distance.ABSOLUTE);
+    assertThat(answer).as("%s", answer).isInstanceOf(Rewriting.Done.class);
+    Rewriting.Done kept = (Rewriting.Done) answer;
+    assertThat(kept.kept())
+        .as("%s", done(answer))
+        .anySatisfy(
+            k -> {
+              assertThat(k.line()).isEqualTo(line);
+              assertThat(k.why()).contains(why);
+            });
+    assertThat(kept.difference()).isLessThanOrEqualTo(Rewriter.EXACT + 4 * kept.rounding());
+    assertThat(kept.raised()).filteredOn(f -> f.code().name().equals("OF11")).isEmpty();
   }
 
   /** G91 at the first Z after a tool change is MD08; the first Z itself is no cause for it here. */
