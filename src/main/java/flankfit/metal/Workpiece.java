@@ -35,14 +35,30 @@ record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumpt
       tell(tool, assumptions);
     }
     List<Hole> there = new ArrayList<>();
+    List<Hole> bosses = new ArrayList<>();
     for (Hole hole : sheet.holes()) {
       if (hole.boss()) {
-        assumptions.add("boss \"" + hole.name() + "\": only moves of the program shape it");
+        boss(hole, bosses, assumptions);
       } else if (isThere(hole, stock, cuts, tree, assumptions)) {
         there.add(hole);
       }
     }
-    return new Workpiece(SheetStock.of(stock, mesh, there), cuts, tree, assumptions);
+    StockBody body = SheetStock.of(stock, mesh, there);
+    return new Workpiece(
+        bosses.isEmpty() ? body : ShoulderedStock.of(body, bosses), cuts, tree, assumptions);
+  }
+
+  private static void boss(Hole boss, List<Hole> bosses, List<String> assumptions) {
+    String name = "boss \"" + boss.name() + "\": ";
+    boolean there = boss.madeBy().filter(by -> by == Hole.MadeBy.STOCK).isPresent();
+    if (there && boss.depth().isPresent()) {
+      bosses.add(boss);
+      assumptions.add(name + "the stock stands free round it as deep as it is stated");
+    } else if (there) {
+      assumptions.add(name + "its depth is not stated, so the stock stands as if it were not there");
+    } else {
+      assumptions.add(name + "only moves of the program shape it");
+    }
   }
 
   private static void tell(Tool tool, List<String> assumptions) {

@@ -145,4 +145,43 @@ class VolumesTest {
     Job job = block().hole(hole).take(endMill(10));
     assertThat(job.metal(0.15).volume(0)).isCloseTo(expected, within(SHARE * (24000 - expected)));
   }
+
+  private static Hole boss(double x, double y, double diameter, double depth) {
+    return new Hole(
+        "stud",
+        true,
+        x,
+        y,
+        0,
+        diameter,
+        Optional.of(depth),
+        Math.PI,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(Hole.MadeBy.STOCK),
+        0);
+  }
+
+  @Test
+  void bosses_of_the_stock_stand_free_above_a_shoulder() {
+    Job job = block().hole(boss(-9, 1, 8, 11)).hole(boss(8, -2, 12, 12));
+    // Round the bosses, so that only air is met.
+    job.take(endMill(6)).rapid(-1.5, 12, 4).line(-1.5, 12, -10);
+    job.line(-1.5, -12, -10).line(18, -12, -10);
+    Metal metal = job.metal(0.15);
+    double expected = 40.0 * 30 * 8 + Math.PI * (16 + 36) * 12;
+    assertThat(metal.volume(0)).isCloseTo(expected, within(SHARE * expected));
+    assertThat(metal.volume(metal.cuts().tape().size())).isEqualTo(metal.volume(0));
+    assertThat(metal.isMetal(-9, 1, -1, 0)).isTrue();
+    assertThat(metal.isMetal(0, 0, -1, 0)).isFalse();
+    assertThat(metal.isMetal(0, 0, -13, 0)).isTrue();
+    double[] normal = new double[3];
+    metal.stock().normal(-5, 1, -6, normal);
+    assertThat(normal).containsExactly(1, 0, 0);
+    metal.stock().normal(0, 0, -12, normal);
+    assertThat(normal).containsExactly(0, 0, 1);
+    metal.stock().normal(20, 3, -15, normal);
+    assertThat(normal).containsExactly(1, 0, 0);
+  }
 }
