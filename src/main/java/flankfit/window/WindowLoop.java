@@ -73,8 +73,9 @@ final class WindowLoop implements AutoCloseable {
     glSide.init("#version 330 core");
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
+    MotionSheet motion = new MotionSheet(state, contentScale, samples);
     sheets =
-        List.of(new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
+        List.of(motion, new GaugeSheet(state, contentScale), new LessonSheet(state, motion));
   }
 
   private static String title(String file) {
@@ -250,7 +251,8 @@ final class WindowLoop implements AutoCloseable {
     }
     boolean explained =
         (state.explains() && state.position() >= 0) || state.sheet() == SheetName.GAUGE;
-    layout = new Layout(width, height, contentScale / pixels, explained);
+    boolean lesson = state.sheet() == SheetName.LESSON && !state.desk().isWelcome();
+    layout = new Layout(width, height, contentScale / pixels, explained, lesson);
   }
 
   private void rescale() {
@@ -305,6 +307,7 @@ final class WindowLoop implements AutoCloseable {
   @Override
   public void close() {
     state.gauge().close();
+    state.lesson().close();
     sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on
