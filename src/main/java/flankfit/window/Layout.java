@@ -15,10 +15,13 @@ record Layout(float width, float height, float scale, boolean explained, boolean
   private static final float EXPLANATION = 0.56f;
 
   /** Least height of the tellings where there is room (logical px). */
-  private static final float TELLINGS = 236;
+  private static final float TELLINGS = 232;
 
   /** What the tellings take of the room for them and the scene (1). */
-  private static final float TELLING = 0.4f;
+  private static final float TELLING = 0.35f;
+
+  /** Height of the window below which a lesson does without the time band (logical px). */
+  private static final float CROWDED = 540;
 
   /** What they take at most (1). */
   private static final float MOST_TELLING = 0.58f;
@@ -39,7 +42,12 @@ record Layout(float width, float height, float scale, boolean explained, boolean
 
   /** Height of the time band and the operations below the scene. */
   float band() {
-    return 60 * scale;
+    return isCrowded() ? 0 : 60 * scale;
+  }
+
+  /** Whether letters are so large that the tellings leave no room for time and scene both. */
+  private boolean isCrowded() {
+    return lesson && height < CROWDED * scale;
   }
 
   /** Width of the program and the state at the right. */

@@ -31,6 +31,7 @@ final class LessonMarks {
 
   private final ViewState state;
   private final ImVec2 size = new ImVec2();
+  private final FreePlaces labels = new FreePlaces();
   private final double[] p = new double[3];
   private long shownChange = -1;
   private long shownView = -1;
@@ -58,11 +59,12 @@ final class LessonMarks {
         new Sight(
             state.viewpoint().camera(), state.viewpoint().wall(), layout.header(), paper.pixels());
     ImGui.pushFont(paper.style().strong());
-    wrong(list, paper, sight);
+    labels.clear();
     if (!state.lesson().isHiding()) {
       block(list, paper, sight, step);
       step.onPart().ifPresent(at -> vectors(list, paper, sight, step, at));
     }
+    wrong(list, paper, sight);
     ImGui.popFont();
     list.popClipRect();
   }
@@ -123,7 +125,6 @@ final class LessonMarks {
     float s = paper.scale();
     boolean written = step.mode() == Distance.ABSOLUTE;
     int ink = PaperStyle.ink(paper.palette().ink());
-    step.arc().ifPresent(arc -> centre(list, paper, sight, at.begin(), arc));
     if (state.lesson().shown().has(Distance.ABSOLUTE)) {
       int blue = PaperStyle.ink(paper.palette().absoluteText());
       vector(list, sight, at.zero(), at.end(), blue, written ? 1.5f * s : s);
@@ -132,8 +133,8 @@ final class LessonMarks {
       list.addCircle(x, y, 6 * s, ink, 20, 1.5f * s);
       list.addLine(x - 10 * s, y, x + 10 * s, y, ink, 1.5f * s);
       list.addLine(x, y - 10 * s, x, y + 10 * s, ink, 1.5f * s);
-      label(list, paper, x + 10 * s, y + 4 * s, zero, ink);
       label(list, paper, sight.x(at.end()) + 10 * s, sight.y(at.end()) + 6 * s, end, blue);
+      label(list, paper, x + 10 * s, y + 4 * s, zero, ink);
     }
     if (state.lesson().shown().has(Distance.INCREMENTAL)) {
       int orange = PaperStyle.ink(paper.palette().incrementalText());
@@ -141,11 +142,12 @@ final class LessonMarks {
       float x = sight.x(at.begin());
       float y = sight.y(at.begin());
       list.addCircleFilled(x, y, 4.5f * s, orange);
-      label(list, paper, x - 44 * s, y - 24 * s, "start", ink);
       float middleX = (x + sight.x(at.end())) / 2;
       float middleY = (y + sight.y(at.end())) / 2;
       label(list, paper, middleX + 10 * s, middleY - 24 * s, move, orange);
+      label(list, paper, x - 44 * s, y - 24 * s, "start", ink);
     }
+    step.arc().ifPresent(arc -> centre(list, paper, sight, at.begin(), arc));
     list.addCircleFilled(sight.x(at.end()), sight.y(at.end()), 4 * s, ink);
   }
 
@@ -206,15 +208,14 @@ final class LessonMarks {
     }
   }
 
-  /** A text near a place, held within the scene. */
+  /** A text near a place, held within the scene and off those written before. */
   private void label(ImDrawList list, Paper paper, float x, float y, String text, int ink) {
-    Layout layout = paper.layout();
     ImGui.calcTextSize(size, text);
+    labels.put(x, y, size.x, size.y, paper);
     float room = 3 * paper.scale();
-    float left = Math.max(room, Math.min(x, layout.sceneWidth() - size.x - 2 * room));
-    float lowest = layout.header() + layout.sceneHeight() - size.y - room;
-    float top = Math.max(layout.header() + room, Math.min(y, lowest));
     int ground = PaperStyle.ink(paper.palette().ground(), 0.85);
+    float left = labels.left();
+    float top = labels.top();
     list.addRectFilled(left - room, top, left + size.x + room, top + size.y, ground);
     list.addText(left, top, ink, text);
   }

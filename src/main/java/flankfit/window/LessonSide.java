@@ -338,6 +338,19 @@ final class LessonSide implements AutoCloseable {
     }
   }
 
+  /** Puts back what is left out, else ends asking; gives whether there was anything. */
+  boolean leave() {
+    if (what.isPresent()) {
+      toggleForgetting();
+      return true;
+    }
+    if (asks) {
+      toggleAsking();
+      return true;
+    }
+    return false;
+  }
+
   private void touch() {
     changes++;
     changed.run();

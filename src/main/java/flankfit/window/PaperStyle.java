@@ -37,7 +37,7 @@ final class PaperStyle {
     strong = font(atlas, BundledFont.STRONG, 15 * raster, ranges);
     title = font(atlas, BundledFont.STRONG, 20 * raster, ranges);
     listing = font(atlas, BundledFont.LISTING, 13.5f * raster, ranges);
-    words = font(atlas, BundledFont.LISTING, 20 * raster, ranges);
+    words = font(atlas, BundledFont.LISTING, 23 * raster, ranges);
     ImGui.getIO().setFontGlobalScale(1 / pixels);
     ImGui.getIO().setFontDefault(body);
   }

@@ -24,7 +24,7 @@ final class TellingPanel {
   private static final int MOST_FINDINGS = 3;
 
   /** Height of the panel from which on words are written large (logical px). */
-  private static final int LARGE = 230;
+  private static final int LARGE = 200;
 
   private final ViewState state;
   private final ImVec2 size = new ImVec2();
@@ -278,7 +278,7 @@ final class TellingPanel {
     boolean large = paper.layout().tellings() >= LARGE * s;
     ImFont font = large ? paper.style().words() : paper.style().listing();
     ImGui.pushFont(font);
-    float high = (large ? 27 : 20) * s;
+    float high = (large ? 31 : 20) * s;
     float at = x;
     for (Wording.Word word : wording.words()) {
       String text = word.inForce() ? "(" + word.text() + ")" : word.text();

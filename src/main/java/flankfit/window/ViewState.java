@@ -373,6 +373,8 @@ final class ViewState {
       desk.welcome(false);
     } else if (selection.clear()) {
       desk.notice("");
+    } else if (sheet == SheetName.LESSON && lesson.leave()) {
+      desk.notice("");
     } else if (search.isOn()) {
       search.clear();
     } else if (player.playback().isPlaying()) {
