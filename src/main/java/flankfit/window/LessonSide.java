@@ -58,7 +58,32 @@ final class LessonSide implements AutoCloseable {
   }
 
   /** Which blocks are told: a stretch of a program as it was read once. */
-  private record Near(long beginning, boolean whole, int chunk) {}
+  private record Near(Reading reading, int chunk) {
+    Near {
+      Objects.requireNonNull(reading, "reading");
+    }
+  }
+
+  /** A program as it was read once; what was found in it meanwhile makes no other one of it. */
+  private record Reading(long beginning, boolean whole, WindowInput input) {
+    Reading {
+      Objects.requireNonNull(input, "input");
+    }
+
+    static Reading of(Loaded loaded) {
+      return new Reading(loaded.beginning(), loaded.whole(), loaded.input());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Reading o && beginning == o.beginning && whole == o.whole;
+    }
+
+    @Override
+    public int hashCode() {
+      return Long.hashCode(beginning) * 2 + (whole ? 1 : 0);
+    }
+  }
 
   /** A step that is asked about. */
   private record Asked(Step step) {
@@ -68,7 +93,11 @@ final class LessonSide implements AutoCloseable {
   }
 
   /** A word that is left out. */
-  private record What(long beginning, int line, int since, int choice) {}
+  private record What(Reading reading, int line, int since, int choice) {
+    What {
+      Objects.requireNonNull(reading, "reading");
+    }
+  }
 
   /**
    * Tells nothing yet.
@@ -86,18 +115,18 @@ final class LessonSide implements AutoCloseable {
             wake.run();
           }
         };
-    near = new Latest<>("lesson", 0, this::tell, open);
+    near = new Latest<>("lesson", 0, LessonSide::tell, open);
     quiz = new Latest<>("quiz", 0, (q, watch) -> asked(q.step()), open);
-    accidents = new Latest<>("accident", 0, this::leaveOut, open);
+    accidents = new Latest<>("accident", 0, LessonSide::leaveOut, open);
   }
 
-  private NearSteps tell(Near wanted, Latest.Watch watch) {
-    Loaded loaded = course.loaded();
+  private static NearSteps tell(Near wanted, Latest.Watch watch) {
+    WindowInput input = wanted.reading().input();
     int from = wanted.chunk() * CHUNK - BEFORE;
     int to = (wanted.chunk() + 1) * CHUNK;
     return NearSteps.of(
-        loaded.input().replay()::run,
-        loaded.input().setup(),
+        input.replay()::run,
+        input.setup(),
         from,
         to,
         number -> watch.goesOn(Math.min(1, number / (double) to)));
@@ -110,8 +139,8 @@ final class LessonSide implements AutoCloseable {
         .toList();
   }
 
-  private Optional<Accident> leaveOut(What wanted, Latest.Watch watch) {
-    WindowInput input = course.loaded().input();
+  private static Optional<Accident> leaveOut(What wanted, Latest.Watch watch) {
+    WindowInput input = wanted.reading().input();
     return input
         .replay()
         .text()
@@ -136,16 +165,16 @@ final class LessonSide implements AutoCloseable {
       answered = false;
       question = 0;
     }
-    Loaded loaded = course.loaded();
+    Reading reading = Reading.of(course.loaded());
     Optional<Told> now = Optional.empty();
-    Near wanted = new Near(loaded.beginning(), loaded.whole(), number / CHUNK);
+    Near wanted = new Near(reading, number / CHUNK);
     if (number > 0) {
       near.ask(wanted);
       now = near.told(wanted).flatMap(n -> n.at(number));
     }
     boolean came = take(now, wanted);
     came |= takeQuestions();
-    came |= takeAccident(loaded.beginning());
+    came |= takeAccident(reading);
     if (came) {
       changes++;
       changed.run();
@@ -183,9 +212,9 @@ final class LessonSide implements AutoCloseable {
     return other;
   }
 
-  private boolean takeAccident(long beginning) {
+  private boolean takeAccident(Reading reading) {
     Optional<Accident> now = Optional.empty();
-    if (what.isPresent() && what.get().beginning() != beginning) {
+    if (what.isPresent() && !what.get().reading().equals(reading)) {
       what = Optional.empty();
       accidents.stop();
     }
@@ -321,7 +350,7 @@ final class LessonSide implements AutoCloseable {
               .filter(place -> place.file().equals(file))
               .map(place -> place.line())
               .orElse(0);
-      what = Optional.of(new What(course.loaded().beginning(), course.line(), since, 0));
+      what = Optional.of(new What(Reading.of(course.loaded()), course.line(), since, 0));
     }
     touch();
   }
@@ -333,7 +362,7 @@ final class LessonSide implements AutoCloseable {
     } else {
       What now = what.get();
       int next = accident.map(a -> a.which() % a.choices()).orElse(now.choice());
-      what = Optional.of(new What(now.beginning(), now.line(), now.since(), next));
+      what = Optional.of(new What(now.reading(), now.line(), now.since(), next));
       touch();
     }
   }
