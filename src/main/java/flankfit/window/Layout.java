@@ -52,7 +52,9 @@ record Layout(float width, float height, float scale, boolean explained, boolean
 
   /** Width of the program and the state at the right. */
   float panel() {
-    return Math.max(384 * scale, Math.min(480 * scale, width * 0.33f));
+    // The state stands in two columns; anything else wraps, and leaves more to the scene.
+    float least = explained || lesson ? 300 : 384;
+    return Math.max(least * scale, Math.min(480 * scale, width * 0.33f));
   }
 
   /** Width of the scene. */

@@ -62,7 +62,7 @@ final class LessonMarks {
     labels.clear();
     if (!state.lesson().isHiding()) {
       block(list, paper, sight, step);
-      step.onPart().ifPresent(at -> vectors(list, paper, sight, step, at));
+      step.onPart().ifPresent(at -> vectors(list, paper, sight, told.get(), at));
     }
     wrong(list, paper, sight);
     ImGui.popFont();
@@ -121,11 +121,12 @@ final class LessonMarks {
     }
   }
 
-  private void vectors(ImDrawList list, Paper paper, Sight sight, Step step, Step.OnPart at) {
+  private void vectors(ImDrawList list, Paper paper, Sight sight, Told told, Step.OnPart at) {
+    Step step = told.step();
     float s = paper.scale();
     boolean written = step.mode() == Distance.ABSOLUTE;
     int ink = PaperStyle.ink(paper.palette().ink());
-    if (state.lesson().shown().has(Distance.ABSOLUTE)) {
+    if (shows(told, Distance.ABSOLUTE)) {
       int blue = PaperStyle.ink(paper.palette().absoluteText());
       vector(list, sight, at.zero(), at.end(), blue, written ? 1.5f * s : s);
       float x = sight.x(at.zero());
@@ -136,7 +137,7 @@ final class LessonMarks {
       label(list, paper, sight.x(at.end()) + 10 * s, sight.y(at.end()) + 6 * s, end, blue);
       label(list, paper, x + 10 * s, y + 4 * s, zero, ink);
     }
-    if (state.lesson().shown().has(Distance.INCREMENTAL)) {
+    if (shows(told, Distance.INCREMENTAL)) {
       int orange = PaperStyle.ink(paper.palette().incrementalText());
       vector(list, sight, at.begin(), at.end(), orange, written ? s : 1.5f * s);
       float x = sight.x(at.begin());
@@ -149,6 +150,11 @@ final class LessonMarks {
     }
     step.arc().ifPresent(arc -> centre(list, paper, sight, at.begin(), arc));
     list.addCircleFilled(sight.x(at.end()), sight.y(at.end()), 4 * s, ink);
+  }
+
+  /** What cannot be said in a mode has no vector either: where it begins is not known. */
+  private boolean shows(Told told, Distance mode) {
+    return state.lesson().shown().has(mode) && told.in(mode).isSaid();
   }
 
   private static void vector(

@@ -23,6 +23,9 @@ final class TellingPanel {
   private static final int EDGE = 28;
   private static final int MOST_FINDINGS = 3;
 
+  /** Width of a telling below which not all of its heading fits (logical px). */
+  private static final int NARROW = 340;
+
   /** Height of the panel from which on words are written large (logical px). */
   private static final int LARGE = 200;
 
@@ -251,7 +254,9 @@ final class TellingPanel {
     float head = y;
     text(paper.style().strong(), x, wide, isAbsolute ? "absolute" : "incremental", hue);
     ImGui.setCursorPos(x + 98 * s, head + s);
-    row(paper.style().small(), counts + (written ? "   ■ as written" : ""), soft());
+    String mark = written ? "■ as written" : "";
+    boolean narrow = wide < NARROW * s;
+    row(paper.style().small(), narrow && written ? mark : counts + "   " + mark, soft());
     y += 2 * s;
     Wording wording = told.in(mode);
     if (lesson().isHiding() && !written) {
@@ -266,7 +271,7 @@ final class TellingPanel {
     } else {
       words(wording, x, wide, hue);
     }
-    if (!lesson().isHiding()) {
+    if (!lesson().isHiding() && wording.isSaid()) {
       for (String figures : isAbsolute ? absolute : incremental) {
         text(paper.style().body(), x, wide, figures, hue);
       }
