@@ -21,7 +21,7 @@ public record Insets(int left, int right, int bottom, int top) {
 
   /** The room of a window's scene that is not high: a rule and one row of the legend. */
   public static Insets ofLowWindow(double contentScale) {
-    return scaled(74, 14, 60, 10, contentScale);
+    return scaled(74, 14, 60, 24, contentScale);
   }
 
   private static Insets scaled(int left, int right, int bottom, int top, double s) {

@@ -75,7 +75,7 @@ record GaugeRoom(
 
   /** Width of the ladder (logical px); wide enough to be drawn. */
   int ladderWidth() {
-    return Math.max(300, Math.round((ladderRight - dialRight) / scale));
+    return Math.max(hasDial() ? 310 : 300, Math.round((ladderRight - dialRight) / scale));
   }
 
   /** Height of the ladder (logical px). */
