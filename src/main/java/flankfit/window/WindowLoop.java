@@ -51,6 +51,7 @@ final class WindowLoop implements AutoCloseable {
   private int height;
   private long drawnChanges = -1;
   private long frames;
+  private boolean pointer = true;
   private long frameBegun;
   private int pending = FRAMES_AFTER_EVENT;
 
@@ -180,7 +181,13 @@ final class WindowLoop implements AutoCloseable {
             Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     drawnChanges = state.changes();
     Paper paper =
-        new Paper(style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
+        new Paper(
+            style,
+            layout,
+            state.theme().palette(),
+            pixels,
+            pointer ? hand.column() : -1,
+            pointer ? hand.row() : -1);
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
     glViewport(0, 0, framebufferWidth, framebufferHeight);
     Colours.put(state.theme().palette().ground(), 1, ground, 0);
@@ -270,6 +277,16 @@ final class WindowLoop implements AutoCloseable {
    */
   long frameTime(long now) {
     return now - frameBegun;
+  }
+
+  /** Draws from now on as if there were no pointer. */
+  void withoutPointer() {
+    pointer = false;
+  }
+
+  /** Draws another frame after this one. */
+  void again() {
+    touched();
   }
 
   /** Whether some of the picture is still to come. */
