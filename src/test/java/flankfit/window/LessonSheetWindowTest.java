@@ -9,6 +9,8 @@ import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -16,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -94,6 +97,30 @@ class LessonSheetWindowTest {
       window.run(loader, places, Habits.none(), this::script);
     }
     assertThat(window.seen().error).isZero();
+  }
+
+  @Test
+  @Timeout(value = 60, unit = TimeUnit.SECONDS)
+  void a_picture_is_taken_when_the_sheet_is_complete() throws Exception {
+    ProgramSource source = SheetPrograms.of(Path.of("sample-programs", NAME + ".nc"));
+    byte[] png =
+        WindowPicture.png(
+            source,
+            source.read(),
+            List.of("a caution"),
+            new WindowPicture.Wanted("lesson", 13, 800, 600, true));
+    BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
+    assertThat(picture.getWidth()).isEqualTo(800);
+    assertThat(picture.getHeight()).isEqualTo(600);
+    // Words in the hue of incremental mode, to be had only where the block is told.
+    int hue = Theme.DARK.palette().incrementalText();
+    int seen = 0;
+    for (int x = 400; x < 800; x++) {
+      for (int y = 380; y < 560; y++) {
+        seen += (picture.getRGB(x, y) & 0xFFFFFF) == hue ? 1 : 0;
+      }
+    }
+    assertThat(seen).isGreaterThan(300);
   }
 
   private void script() {
