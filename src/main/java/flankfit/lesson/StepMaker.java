@@ -63,8 +63,7 @@ final class StepMaker {
 
   private static Wording wording(
       BlockTrace block, Distance mode, Telling telling, List<String> own, List<String> other) {
-    boolean added =
-        block.after().distance() == mode && WordsInMode.addsModeWord(block, telling);
+    boolean added = block.after().distance() == mode && WordsInMode.addsModeWord(block, telling);
     List<Wording.Word> all = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
       boolean differs = own.size() == other.size() && !own.get(i).equals(other.get(i));

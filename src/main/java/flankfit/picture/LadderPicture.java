@@ -48,6 +48,7 @@ public final class LadderPicture {
 
   /** Columns that belong to one pass (px). */
   private final double column;
+
   private final RungNames naming;
 
   /**

@@ -50,7 +50,10 @@ public final class Png {
     ByteBuffer header = ByteBuffer.allocate(13);
     header.putInt(width).putInt(height).put((byte) 8).put((byte) 2);
     chunk(out, "IHDR", header.array());
-    chunk(out, "IDAT", deflate(above ? filtered(rgb, width, height) : plain(rgb, width, height), level));
+    chunk(
+        out,
+        "IDAT",
+        deflate(above ? filtered(rgb, width, height) : plain(rgb, width, height), level));
     chunk(out, "IEND", new byte[0]);
     return out.toByteArray();
   }

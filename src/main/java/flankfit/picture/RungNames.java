@@ -32,7 +32,8 @@ enum RungNames {
   private boolean fits(Diagram diagram, List<PassAnswer> passes, double column) {
     int last = passes.size() - 1;
     for (int i = 1; i <= last; i++) {
-      double half = width(diagram, passes.get(i - 1), false) + width(diagram, passes.get(i), i == last);
+      double half =
+          width(diagram, passes.get(i - 1), false) + width(diagram, passes.get(i), i == last);
       if (half / 2 + GAP > column) {
         return false;
       }

@@ -25,7 +25,15 @@ final class FreePlaces {
    */
   void put(float x, float y, float wide, float high, Paper paper) {
     Layout layout = paper.layout();
-    put(x, y, wide, high, layout.sceneWidth(), layout.header(), layout.sceneHeight(), paper.scale());
+    put(
+        x,
+        y,
+        wide,
+        high,
+        layout.sceneWidth(),
+        layout.header(),
+        layout.sceneHeight(),
+        paper.scale());
   }
 
   /**

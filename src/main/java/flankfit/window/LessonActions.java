@@ -25,7 +25,11 @@ final class LessonActions {
         LessonSide::otherShown,
         key(GLFW_KEY_S));
     actions.add(
-        "lesson.ask", "ask me first, or tell", When.LESSON, LessonSide::toggleAsking, key(GLFW_KEY_A));
+        "lesson.ask",
+        "ask me first, or tell",
+        When.LESSON,
+        LessonSide::toggleAsking,
+        key(GLFW_KEY_A));
     actions.add(
         "lesson.answer",
         "show the answer",

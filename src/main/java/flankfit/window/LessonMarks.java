@@ -93,7 +93,9 @@ final class LessonMarks {
     Tape tape = state.course().tape();
     int last = state.steps().endOfBlock(state.position());
     int ink = PaperStyle.ink(hue(paper.palette(), step.mode()), 0.55);
-    for (int i = last, n = 0; i >= 0 && n < MOST_OF_BLOCK && tape.block(i) == tape.block(last); i--, n++) {
+    for (int i = last, n = 0;
+        i >= 0 && n < MOST_OF_BLOCK && tape.block(i) == tape.block(last);
+        i--, n++) {
       path(list, sight, tape, i, ink, 5 * paper.scale());
     }
   }
@@ -159,8 +161,7 @@ final class LessonMarks {
 
   private static void vector(
       ImDrawList list, Sight sight, Point from, Point to, int ink, float thick) {
-    SelectionMarks.arrow(
-        list, sight.x(from), sight.y(from), sight.x(to), sight.y(to), ink, thick);
+    SelectionMarks.arrow(list, sight.x(from), sight.y(from), sight.x(to), sight.y(to), ink, thick);
   }
 
   private void centre(ImDrawList list, Paper paper, Sight sight, Point begin, ArcStep arc) {

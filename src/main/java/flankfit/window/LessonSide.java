@@ -52,6 +52,14 @@ final class LessonSide implements AutoCloseable {
     ABSOLUTE,
     INCREMENTAL;
 
+    Shown next() {
+      return switch (this) {
+        case BOTH -> ABSOLUTE;
+        case ABSOLUTE -> INCREMENTAL;
+        case INCREMENTAL -> BOTH;
+      };
+    }
+
     boolean has(Distance mode) {
       return this == BOTH || (this == ABSOLUTE) == (mode == Distance.ABSOLUTE);
     }
@@ -117,7 +125,7 @@ final class LessonSide implements AutoCloseable {
         };
     near = new Latest<>("lesson", 0, LessonSide::tell, open);
     quiz = new Latest<>("quiz", 0, (q, watch) -> asked(q.step()), open);
-    accidents = new Latest<>("accident", 0, LessonSide::leaveOut, open);
+    accidents = new Latest<>("accident", 0, (w, watch) -> leaveOut(w), open);
   }
 
   private static NearSteps tell(Near wanted, Latest.Watch watch) {
@@ -139,7 +147,7 @@ final class LessonSide implements AutoCloseable {
         .toList();
   }
 
-  private static Optional<Accident> leaveOut(What wanted, Latest.Watch watch) {
+  private static Optional<Accident> leaveOut(What wanted) {
     WindowInput input = wanted.reading().input();
     return input
         .replay()
@@ -268,7 +276,7 @@ final class LessonSide implements AutoCloseable {
 
   /** Shows both tellings, then each alone. */
   void otherShown() {
-    shown = Shown.values()[(shown.ordinal() + 1) % Shown.values().length];
+    shown = shown.next();
     touch();
   }
 
@@ -310,9 +318,7 @@ final class LessonSide implements AutoCloseable {
 
   /** Which question it is, from 1, and of how many. */
   String questionOf() {
-    return questions.isEmpty()
-        ? ""
-        : question % questions.size() + 1 + " of " + questions.size();
+    return questions.isEmpty() ? "" : question % questions.size() + 1 + " of " + questions.size();
   }
 
   /** Asks another question about the same block. */

@@ -34,8 +34,7 @@ record LessonWords(LengthUnit unit) {
   List<String> absolute(Step step) {
     List<String> rows = new ArrayList<>();
     rows.add("ends at  " + point(step.end()) + "  " + unit.symbol());
-    step.arc()
-        .ifPresent(arc -> rows.add("centre at  " + inPlane(arc, arc.centre(), false)));
+    step.arc().ifPresent(arc -> rows.add("centre at  " + inPlane(arc, arc.centre(), false)));
     return rows;
   }
 
@@ -44,8 +43,7 @@ record LessonWords(LengthUnit unit) {
     List<String> rows = new ArrayList<>();
     rows.add("goes  " + way(step.move()) + "  " + unit.symbol());
     step.arc()
-        .ifPresent(
-            arc -> rows.add("centre from the start  " + inPlane(arc, arc.toCentre(), true)));
+        .ifPresent(arc -> rows.add("centre from the start  " + inPlane(arc, arc.toCentre(), true)));
     return rows;
   }
 

@@ -39,10 +39,15 @@ final class MotionSheet implements Sheet {
     return SheetName.MOTION;
   }
 
+  /** The room round the scene, in units of which a logical pixel has so many. */
+  static Insets insets(Paper paper, double scale) {
+    boolean low = paper.layout().sceneHeight() < LOW * paper.scale();
+    return low ? Insets.ofLowWindow(scale) : Insets.ofWindow(scale);
+  }
+
   @Override
   public void picture(Paper paper, int below) {
-    boolean low = paper.layout().sceneHeight() < LOW * paper.scale();
-    Insets insets = low ? Insets.ofLowWindow(contentScale) : Insets.ofWindow(contentScale);
+    Insets insets = insets(paper, contentScale);
     if (state.viewpoint().takeFit()) {
       state.viewpoint().camera().fit(state.viewpoint().fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;

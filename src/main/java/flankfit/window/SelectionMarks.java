@@ -167,8 +167,7 @@ final class SelectionMarks {
   }
 
   /** An arrow from place to place (window units). */
-  static void arrow(
-      ImDrawList list, float x0, float y0, float x1, float y1, int ink, float s) {
+  static void arrow(ImDrawList list, float x0, float y0, float x1, float y1, int ink, float s) {
     list.addLine(x0, y0, x1, y1, ink, 2 * s);
     double length = Math.hypot(x1 - x0, y1 - y0);
     if (length > 1) {

@@ -172,8 +172,7 @@ final class TellingPanel {
           "question " + lesson().questionOf() + "  ·  Enter shows the answer  ·  Tab asks another",
           soft());
     } else {
-      text(
-          paper.style().title(), EDGE * s, width(), "■  " + question.get().answer(), ink());
+      text(paper.style().title(), EDGE * s, width(), "■  " + question.get().answer(), ink());
     }
     y += 2 * s;
   }
@@ -248,9 +247,7 @@ final class TellingPanel {
     list.addRectFilled(left, top, left + wide, top + (written ? 4 : 1) * s, hue);
     y += 8 * s;
     String counts =
-        isAbsolute
-            ? "from the zero of " + told.step().zero()
-            : "from where the tool stands";
+        isAbsolute ? "from the zero of " + told.step().zero() : "from where the tool stands";
     float head = y;
     text(paper.style().strong(), x, wide, isAbsolute ? "absolute" : "incremental", hue);
     ImGui.setCursorPos(x + 98 * s, head + s);
@@ -303,7 +300,8 @@ final class TellingPanel {
             left + size.x + 3 * s,
             top + high,
             PaperStyle.ink(paper.palette().shade()));
-        list.addRectFilled(left - 3 * s, top + high - 2 * s, left + size.x + 3 * s, top + high, hue);
+        list.addRectFilled(
+            left - 3 * s, top + high - 2 * s, left + size.x + 3 * s, top + high, hue);
       }
       int colour = word.differs() && !word.inForce() ? hue : word.differs() ? soft() : ink();
       ImGui.pushStyleColor(ImGuiCol.Text, colour);

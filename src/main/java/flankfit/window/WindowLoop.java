@@ -75,8 +75,7 @@ final class WindowLoop implements AutoCloseable {
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
     MotionSheet motion = new MotionSheet(state, contentScale, samples);
-    sheets =
-        List.of(motion, new GaugeSheet(state, contentScale), new LessonSheet(state, motion));
+    sheets = List.of(motion, new GaugeSheet(state, contentScale), new LessonSheet(state, motion));
   }
 
   private static String title(String file) {

@@ -85,8 +85,7 @@ class LessonSheetWindowTest {
   @Timeout(value = 60, unit = TimeUnit.SECONDS)
   void a_block_is_told_asked_about_and_told_without_its_mode_word() throws Exception {
     MotionWindow.Places places = DrivenWindow.places(folder);
-    new Preferences(
-            WIDTH, HEIGHT, View.PLAN, Theme.LIGHT, Optional.of(LengthUnit.MILLIMETRE))
+    new Preferences(WIDTH, HEIGHT, View.PLAN, Theme.LIGHT, Optional.of(LengthUnit.MILLIMETRE))
         .write(places.preferences());
     for (String ending : List.of(".nc", ".setup.toml")) {
       Files.copy(Path.of("sample-programs", NAME + ending), folder.resolve(NAME + ending));

@@ -86,7 +86,8 @@ class LessonTest {
         .containsExactly("goes  X +4  Y +4  Z 0  mm", "centre from the start  I 0  J +4  mm");
     LessonWords inch = new LessonWords(LengthUnit.INCH);
     // 4 mm are 0.15748 inch: an inch is 25.4 mm (from memory of ISO 80000-3)
-    assertThat(inch.incremental(arc.step()).get(0)).isEqualTo("goes  X +0.1575  Y +0.1575  Z 0  in");
+    assertThat(inch.incremental(arc.step()).get(0))
+        .isEqualTo("goes  X +0.1575  Y +0.1575  Z 0  in");
   }
 
   @Test
@@ -184,7 +185,9 @@ class LessonTest {
 
   @Test
   void scene_program_and_tellings_share_the_height() {
-    float[][] sizes = {{900, 600, 1}, {1440, 900, 1}, {1440, 900, 2}, {2880, 1800, 2}, {640, 480, 1}};
+    float[][] sizes = {
+      {900, 600, 1}, {1440, 900, 1}, {1440, 900, 2}, {2880, 1800, 2}, {640, 480, 1}
+    };
     for (float[] size : sizes) {
       Layout layout = new Layout(size[0], size[1], size[2], false, true);
       assertThat(

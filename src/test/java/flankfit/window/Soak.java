@@ -15,8 +15,8 @@ import java.util.function.ToLongFunction;
 import org.lwjgl.opengl.GL33C;
 
 /**
- * Plays about with the window at random for some minutes: scrubs, changes sheets, turns the dial and
- * gauges, looks from elsewhere, changes letters and paper. Tells heap, memory of the process,
+ * Plays about with the window at random for some minutes: scrubs, changes sheets, turns the dial
+ * and gauges, looks from elsewhere, changes letters and paper. Tells heap, memory of the process,
  * objects of OpenGL and times of frames, and fails where anything grows. Not part of the tests.
  */
 final class Soak {
@@ -92,9 +92,7 @@ final class Soak {
       lastLook = now;
     }
     if (!skips) {
-      times
-          .computeIfAbsent(state.sheet(), sheet -> new FrameTimes())
-          .add(loop.frameTime(now));
+      times.computeIfAbsent(state.sheet(), sheet -> new FrameTimes()).add(loop.frameTime(now));
     }
     skips = false;
     if (resting > 0) {
@@ -142,8 +140,7 @@ final class Soak {
   }
 
   /** Compares the middle of the first third with that of the last. */
-  private static Optional<String> grows(
-      List<Look> looks, ToLongFunction<Look> what, long atLeast) {
+  private static Optional<String> grows(List<Look> looks, ToLongFunction<Look> what, long atLeast) {
     int third = looks.size() / 3;
     long first = median(looks.subList(0, third), what);
     long last = median(looks.subList(looks.size() - third, looks.size()), what);

@@ -6,6 +6,8 @@ import java.util.Random;
 
 /** Does at random what a hand does with the window. */
 final class SoakHand {
+  private static final List<View> VIEWS = List.of(View.values());
+
   private final Random random;
 
   SoakHand(Random random) {
@@ -19,7 +21,7 @@ final class SoakHand {
       case 1, 2, 3 -> state.gauge().step(random.nextInt(21) - 10);
       case 4 -> state.gauge().otherPicture();
       case 5 -> plugs(state);
-      case 6 -> state.viewpoint().look(View.values()[random.nextInt(View.values().length)]);
+      case 6 -> state.viewpoint().look(VIEWS.get(random.nextInt(VIEWS.size())));
       case 7 -> state.viewpoint().orbit(random.nextInt(80) - 40, random.nextInt(40) - 20);
       case 8 -> state.viewpoint().zoom(random.nextInt(5) - 2, 300, 200);
       case 9 -> state.viewpoint().fit(random.nextBoolean());
