@@ -43,6 +43,7 @@ class LessonSheetWindowTest {
       int told,
       String plain,
       boolean whole,
+      boolean finished,
       boolean hides,
       Optional<String> question,
       Optional<String> without,
@@ -65,6 +66,7 @@ class LessonSheetWindowTest {
         told.map(t -> t.step().place().line()).orElse(0),
         told.map(t -> t.step().plain()).orElse(""),
         state.loaded().stage() == Stage.DONE,
+        !loop.isUnfinished(),
         lesson.isHiding(),
         lesson.question().map(q -> q.question()),
         lesson.accident().map(a -> a.left().word() + " " + a.left().place().line()),
@@ -138,8 +140,8 @@ class LessonSheetWindowTest {
     wantsPixels = true;
     window.press("z", s -> s.pixels.isPresent());
     Xdotool.run("mousemove", "1080", "20");
-    Xdotool.pause(250);
-    compare("window-lesson.png", window.seen());
+    Xdotool.pause(500);
+    compare("window-lesson.png", window.await("the whole picture", s -> s.finished));
     wantsPixels = false;
     window.press("w", s -> s.without.equals(Optional.of("G91 10")));
     window.press("Right", s -> s.told == 14 && s.without.isPresent());
