@@ -84,6 +84,11 @@ final class PictureOptions {
         (int) Math.floor(size.width() / times), (int) Math.floor(size.height() / times));
   }
 
+  /** Whether nothing was asked for. */
+  boolean isDefault() {
+    return size.isEmpty() && !dark;
+  }
+
   Theme theme() {
     return dark ? Theme.DARK : Theme.LIGHT;
   }

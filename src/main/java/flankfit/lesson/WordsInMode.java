@@ -8,9 +8,10 @@ import flankfit.motion.ModalState.Distance;
 import flankfit.setup.ControlSwitches;
 import flankfit.unit.LengthUnit;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.StringJoiner;
 
 /** Writes the words of a block in a distance mode as one line, without number and comments. */
 final class WordsInMode {
@@ -38,13 +39,17 @@ final class WordsInMode {
    * @param telling what changes; not for a block that cannot be said in it
    */
   String of(BlockTrace block, Distance mode, Telling telling) {
+    return String.join(" ", list(block, mode, telling));
+  }
+
+  /** The same words one by one, the mode word first where the block does not state it. */
+  List<String> list(BlockTrace block, Distance mode, Telling telling) {
     Map<Integer, Changed> changed = new HashMap<>();
     if (telling instanceof Telling.Words words) {
       words.changed().forEach(c -> changed.put(c.word(), c));
     }
-    StringJoiner line = new StringJoiner(" ");
-    boolean stated = block.words().stream().anyMatch(WordsInMode::isModeWord);
-    if (!stated && telling instanceof Telling.Words) {
+    List<String> line = new ArrayList<>();
+    if (addsModeWord(block, telling)) {
       line.add(modeWord(mode));
     }
     lookAt(block);
@@ -62,7 +67,13 @@ final class WordsInMode {
         line.add(word.letter() + written(word, other.value(), block.after().unit()));
       }
     }
-    return line.toString();
+    return line;
+  }
+
+  /** Whether the words begin with a mode word that the block does not have. */
+  static boolean addsModeWord(BlockTrace block, Telling telling) {
+    return telling instanceof Telling.Words
+        && block.words().stream().noneMatch(WordsInMode::isModeWord);
   }
 
   /** Looks how the writer writes fractions below 1; what was seen last counts. */

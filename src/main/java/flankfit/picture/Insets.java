@@ -19,6 +19,11 @@ public record Insets(int left, int right, int bottom, int top) {
     return scaled(74, 14, 84, 28, contentScale);
   }
 
+  /** The room of a window's scene that is not high: a rule and one row of the legend. */
+  public static Insets ofLowWindow(double contentScale) {
+    return scaled(74, 14, 60, 24, contentScale);
+  }
+
   private static Insets scaled(int left, int right, int bottom, int top, double s) {
     return new Insets(
         (int) Math.round(left * s),

@@ -49,6 +49,8 @@ public final class LadderPicture {
   /** Columns that belong to one pass (px). */
   private final double column;
 
+  private final RungNames naming;
+
   /**
    * Simple pitch diameters between which 95 of 100 threads of a batch lie.
    *
@@ -117,6 +119,7 @@ public final class LadderPicture {
     rule = new DiagramRule(shown.low(), shown.high(), bottom, top);
     marks = new GaugeMarks(diagram, thread, unit, bare.isPresent());
     column = (right - left) / Math.max(1, thread.passes().size());
+    naming = RungNames.of(diagram, thread.passes(), column);
   }
 
   private Range withAir() {
@@ -256,13 +259,7 @@ public final class LadderPicture {
     Theme.Palette palette = diagram.palette();
     boolean last = index == thread.passes().size() - 1;
     int words = last ? palette.ink() : palette.softInk();
-    Face face = last ? Face.STRONG : Face.BODY;
-    String role = pass.role().word();
-    if (!diagram.label(face, x, bottom + 24, role + " pass", Align.MIDDLE, words)) {
-      diagram.label(Face.SMALL, x, bottom + 24, role, Align.MIDDLE, words);
-    }
-    diagram.label(
-        Face.SMALL, x, bottom + 41, "line " + pass.line(), Align.MIDDLE, palette.softInk());
+    naming.name(diagram, pass, index, last, x, bottom);
     if (pass.after().isEmpty()) {
       oneOf(x, bottom - 12, palette.softInk(), "no groove to measure yet", "no groove", "none");
       return;

@@ -25,6 +25,11 @@ final class LineStyles {
   /** How far each level fades towards the paper (1). */
   private static final double[] PALENESS = {0, 0.30, 0.45, 0.58};
 
+  /** How far the lines of a pass fade towards the paper (1) that so many passes follow. */
+  static double paleness(int following) {
+    return PALENESS[Math.min(following, LEVELS - 1)];
+  }
+
   private final float[] colours = new float[4 * COUNT];
   private final float[] thinColours = new float[4 * COUNT];
   private final float[] tickColours = new float[4 * COUNT];

@@ -261,6 +261,14 @@ public final class Scene {
     return passes;
   }
 
+  /**
+   * How much of the paper's colour the line of a move has (1): more for earlier passes, none for
+   * the last.
+   */
+  public double paleness(int move) {
+    return LineStyles.paleness(passes.following(move));
+  }
+
   /** The box to show at first: stock, holes and feed moves; all moves if there are none. */
   public Extents bounds() {
     return bounds;

@@ -34,6 +34,9 @@ final class Actions {
     if (sheets.contains(SheetName.GAUGE)) {
       GaugeActions.addTo(all);
     }
+    if (sheets.contains(SheetName.LESSON)) {
+      LessonActions.addTo(all);
+    }
     position();
     view();
     program();

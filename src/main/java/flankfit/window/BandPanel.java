@@ -42,6 +42,9 @@ final class BandPanel {
 
   void draw(PaperStyle style, Layout layout, Theme.Palette palette) {
     follow();
+    if (layout.band() == 0) {
+      return;
+    }
     float s = style.scale();
     float top = layout.header() + layout.sceneHeight();
     Panels.begin("band", 0, top, layout.sceneWidth(), layout.band());

@@ -147,8 +147,11 @@ final class DepthPanel {
     String name = plug.kind().word() + (sec.spec().internal() ? " plug" : " ring");
     ImGui.pushFont(paper.style().strong());
     list.addText(left, top - 22 * s, PaperStyle.ink(palette.ink()), name);
+    ImGui.calcTextSize(size, name);
     ImGui.popFont();
-    clock(list, palette, plug, left + wide - 12 * s, top - 13 * s, s);
+    // In a narrow column the clock moves into the gap beside it rather than over the name.
+    float clock = Math.max(left + wide - 12 * s, left + size.x + 11 * s);
+    clock(list, palette, plug, clock, top - 13 * s, s);
     hand(plug, sec, left, wide, top, bottom);
     words(paper, plug, left, wide, bottom);
   }

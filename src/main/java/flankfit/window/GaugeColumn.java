@@ -165,6 +165,18 @@ final class GaugeColumn {
     }
   }
 
+  /** Height where metal is touched (mm): a ridge's flanks lie beside its middle. */
+  private static double touched(Travel.Contact contact, ThreadSection sec) {
+    double quarter = sec.spec().pitch() / 4;
+    double z =
+        switch (contact.by()) {
+          case FLANK_UP -> contact.z() + quarter;
+          case FLANK_DOWN -> contact.z() - quarter;
+          default -> contact.z();
+        };
+    return Math.max(sec.end(), Math.min(sec.mouth(), z));
+  }
+
   /** Where a gauge touches at its end, as far as that lies near this section. */
   private void contacts(ImDrawList list, Theme.Palette palette, Side side, Plug plug) {
     if (!plug.isAtEnd() || plug.travel().isEmpty()) {
@@ -172,8 +184,9 @@ final class GaugeColumn {
     }
     int alarm = PaperStyle.ink(palette.alarm());
     for (Travel.Contact contact : plug.travel().get().contacts()) {
-      float y = (float) frame.row(contact.z());
-      float x = side.x(side.sec().wall(contact.z()));
+      double z = touched(contact, side.sec());
+      float y = (float) frame.row(z);
+      float x = side.x(side.sec().wall(z));
       list.addCircle(x, y, 6, alarm, 0, 1.8f);
       list.addLine(side.left(), y, x - 8, y, PaperStyle.ink(palette.alarm(), 0.5), 1);
     }

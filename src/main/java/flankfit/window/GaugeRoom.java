@@ -27,6 +27,9 @@ record GaugeRoom(
   private static final float DIAL = 124;
   private static final float LEAST_WITH_DEPTH = 690;
 
+  /** Width of a scene below which the ladder needs it all (logical px). */
+  private static final float LEAST_WITH_DIAL = 460;
+
   /** Least height of a diagram (logical px). */
   private static final float LEAST_HEIGHT = 210;
 
@@ -50,7 +53,7 @@ record GaugeRoom(
         left,
         top,
         bottom,
-        left + (hasDial ? DIAL * s : 0),
+        left + (hasDial && layout.sceneWidth() >= LEAST_WITH_DIAL * s ? DIAL * s : 0),
         ladder,
         ladder + 18 * s,
         depth ? right : ladder,
@@ -61,13 +64,18 @@ record GaugeRoom(
     return depthRight > depthLeft;
   }
 
+  /** Whether there is room for the dial beside the ladder; its keys work without. */
+  boolean hasDial() {
+    return dialRight > left;
+  }
+
   float height() {
     return bottom - top;
   }
 
   /** Width of the ladder (logical px); wide enough to be drawn. */
   int ladderWidth() {
-    return Math.max(310, Math.round((ladderRight - dialRight) / scale));
+    return Math.max(hasDial() ? 310 : 300, Math.round((ladderRight - dialRight) / scale));
   }
 
   /** Height of the ladder (logical px). */

@@ -152,7 +152,9 @@ final class GaugeSheet implements Sheet {
       missing(paper);
     } else {
       sentences(paper);
-      range().ifPresent(r -> dial.draw(paper, room, r));
+      if (room.hasDial()) {
+        range().ifPresent(r -> dial.draw(paper, room, r));
+      }
       if (bench().shown().thread().isEmpty()) {
         stopped(paper, room);
       }
@@ -187,10 +189,7 @@ final class GaugeSheet implements Sheet {
     ImGui.pushFont(paper.style().title());
     list.addText(28 * s, top + 22 * s, ink, GaugeWords.verdict(thread));
     ImGui.popFont();
-    ImGui.pushFont(paper.style().body());
-    list.addText(
-        28 * s, top + 48 * s, PaperStyle.ink(paper.palette().ink()), words.because(thread));
-    ImGui.popFont();
+    because(paper, list, top, words.because(thread));
     ImGui.pushFont(paper.style().small());
     String failure = bench().failure().map(f -> " · ▲ " + f).orElse("");
     list.addText(
@@ -199,6 +198,28 @@ final class GaugeSheet implements Sheet {
         PaperStyle.ink(paper.palette().softInk()),
         words.entry(bench()) + failure);
     ImGui.popFont();
+  }
+
+  /** In one row, or in two small ones where that is too wide. */
+  private void because(Paper paper, ImDrawList list, float top, String text) {
+    float s = paper.scale();
+    int ink = PaperStyle.ink(paper.palette().ink());
+    ImGui.pushFont(paper.style().body());
+    ImGui.calcTextSize(size, text);
+    boolean fits = size.x < paper.layout().sceneWidth() - 40 * s;
+    if (fits) {
+      list.addText(28 * s, top + 48 * s, ink, text);
+    }
+    ImGui.popFont();
+    if (!fits) {
+      ImGui.pushFont(paper.style().small());
+      float y = top + 43 * s;
+      for (String row : text.split(" · ", 2)) {
+        list.addText(28 * s, y, ink, row);
+        y += 14 * s;
+      }
+      ImGui.popFont();
+    }
   }
 
   /** The holes to choose among; the one in hand underlined. */

@@ -171,7 +171,7 @@ final class Hand implements AutoCloseable {
   /** Whether the pointer is over the scene and over no panel that lies on it. */
   private boolean isInScene() {
     int told = Math.min(ProblemPanel.MOST, state.desk().problems().size());
-    return state.sheet() == SheetName.MOTION
+    return (state.sheet() == SheetName.MOTION || state.sheet() == SheetName.LESSON)
         && state.desk().over() == Desk.Over.NOTHING
         && !state.desk().isWelcome()
         && layout.inScene(column, row)

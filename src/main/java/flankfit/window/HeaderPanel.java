@@ -72,13 +72,15 @@ final class HeaderPanel {
       state.toggleHelp();
     }
     ImGui.sameLine(0, 22 * s);
-    if (state.sheet() != SheetName.GAUGE) {
+    if (state.sheet() == SheetName.LESSON) {
+      ofLesson(palette, s);
+    } else if (state.sheet() != SheetName.GAUGE) {
       ofMotion(palette, s);
     }
     if (word(palette, s, state.unit() == LengthUnit.INCH ? "U  mm" : "U  inch", false)) {
       state.otherUnit();
     }
-    if (state.sheet() != SheetName.GAUGE && word(palette, s, "B  meaning", state.explains())) {
+    if (state.sheet() == SheetName.MOTION && word(palette, s, "B  meaning", state.explains())) {
       state.toggleExplanation();
     }
     ImGui.sameLine(0, 22 * s);
@@ -114,6 +116,22 @@ final class HeaderPanel {
     }
     if (word(palette, s, "M  measure", state.selection().isMeasuring())) {
       state.toggleMeasuring();
+    }
+  }
+
+  private void ofLesson(Theme.Palette palette, float s) {
+    LessonSide lesson = state.lesson();
+    if (word(palette, s, "A  ask me first", lesson.asks())) {
+      lesson.toggleAsking();
+    }
+    if (word(palette, s, "S  one telling", lesson.shown() != LessonSide.Shown.BOTH)) {
+      lesson.otherShown();
+    }
+    if (word(palette, s, "W  what if left out", lesson.isForgetting())) {
+      lesson.toggleForgetting();
+    }
+    if (word(palette, s, "Z  zoom to it", false)) {
+      state.viewpoint().fitBlock();
     }
   }
 

@@ -8,13 +8,26 @@ package flankfit.window;
  * @param height height of the window
  * @param scale units a logical pixel (1)
  * @param explained whether the block at the position is explained in place of the state
+ * @param lesson whether it is told in both modes below scene and program, in place of the state
  */
-record Layout(float width, float height, float scale, boolean explained) {
+record Layout(float width, float height, float scale, boolean explained, boolean lesson) {
   /** What an explanation takes of the room for program and state (1). */
   private static final float EXPLANATION = 0.56f;
 
+  /** Least height of the tellings where there is room (logical px). */
+  private static final float TELLINGS = 232;
+
+  /** What the tellings take of the room for them and the scene (1). */
+  private static final float TELLING = 0.35f;
+
+  /** Height of the window below which a lesson does without the time band (logical px). */
+  private static final float CROWDED = 540;
+
+  /** What they take at most (1). */
+  private static final float MOST_TELLING = 0.58f;
+
   Layout(float width, float height, float scale) {
-    this(width, height, scale, false);
+    this(width, height, scale, false, false);
   }
 
   /** Height of headline and words above the scene. */
@@ -29,12 +42,19 @@ record Layout(float width, float height, float scale, boolean explained) {
 
   /** Height of the time band and the operations below the scene. */
   float band() {
-    return 60 * scale;
+    return isCrowded() ? 0 : 60 * scale;
+  }
+
+  /** Whether letters are so large that the tellings leave no room for time and scene both. */
+  private boolean isCrowded() {
+    return lesson && height < CROWDED * scale;
   }
 
   /** Width of the program and the state at the right. */
   float panel() {
-    return Math.max(384 * scale, Math.min(480 * scale, width * 0.33f));
+    // The state stands in two columns; anything else wraps, and leaves more to the scene.
+    float least = explained || lesson ? 300 : 384;
+    return Math.max(least * scale, Math.min(480 * scale, width * 0.33f));
   }
 
   /** Width of the scene. */
@@ -44,12 +64,22 @@ record Layout(float width, float height, float scale, boolean explained) {
 
   /** Height of the scene. */
   float sceneHeight() {
-    return Math.max(64, height - header() - band() - footer());
+    return Math.max(64, height - header() - band() - footer() - tellings());
+  }
+
+  /** Height of both tellings of the block below everything but the cautions; 0 without them. */
+  float tellings() {
+    float room = height - header() - band() - footer();
+    float wanted = Math.max(TELLINGS * scale, TELLING * room);
+    return lesson ? Math.max(64, Math.min(Math.min(wanted, 400 * scale), MOST_TELLING * room)) : 0;
   }
 
   /** Height of the state words, or of the explanation in their place. */
   float stateHeight() {
     float words = 206 * scale;
+    if (lesson) {
+      return tellings();
+    }
     return explained ? Math.max(words, EXPLANATION * (height - header() - footer())) : words;
   }
 

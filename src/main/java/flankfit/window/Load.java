@@ -5,7 +5,6 @@ import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.control.InterpreterRun;
 import flankfit.motion.Tape;
-import flankfit.nc.SourceText;
 import flankfit.picture.GrowingScene;
 import flankfit.picture.Scene;
 import java.util.List;
@@ -194,7 +193,6 @@ final class Load implements Runnable {
 
   private WindowInput input(
       ProgramSource.Text text, List<String> lines, Tape tape, ProgramSource.Judgement said) {
-    SourceText program = text.program();
     return new WindowInput(
         source.file(),
         lines,
@@ -204,7 +202,7 @@ final class Load implements Runnable {
         said.headline(),
         cautions,
         text.majorDiameters(),
-        observer -> Interpreter.observe(program, text.setup(), text.subprograms(), observer),
+        Replay.of(text),
         said.gauged());
   }
 }

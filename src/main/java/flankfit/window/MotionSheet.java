@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** What the tool does: the scene of the part, or the wall of a hole unrolled. */
 final class MotionSheet implements Sheet {
+  /** Height of a scene below which it is worth more than the legend (logical px). */
+  private static final int LOW = 320;
+
   private final ViewState state;
   private final int samples;
   private final UnrolledWall wall;
@@ -36,9 +39,15 @@ final class MotionSheet implements Sheet {
     return SheetName.MOTION;
   }
 
+  /** The room round the scene, in units of which a logical pixel has so many. */
+  static Insets insets(Paper paper, double scale) {
+    boolean low = paper.layout().sceneHeight() < LOW * paper.scale();
+    return low ? Insets.ofLowWindow(scale) : Insets.ofWindow(scale);
+  }
+
   @Override
   public void picture(Paper paper, int below) {
-    Insets insets = Insets.ofWindow(contentScale);
+    Insets insets = insets(paper, contentScale);
     if (state.viewpoint().takeFit()) {
       state.viewpoint().camera().fit(state.viewpoint().fitted(), insets.widened(18 * contentScale));
       drawnChanges = -1;

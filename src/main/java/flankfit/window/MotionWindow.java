@@ -66,9 +66,23 @@ public final class MotionWindow {
   static Optional<String> open(Loads loads, Places places, Habits habits, WindowObserver observer)
       throws NoDisplayException {
     Preferences preferences = Preferences.read(places.preferences());
+    Preferences last = show(loads, preferences, places.pictures(), habits, observer);
+    return last.equals(preferences) ? Optional.empty() : remember(last, places.preferences());
+  }
+
+  /** Shows a program in a window of which nothing is remembered. */
+  static void show(Loads loads, Preferences preferences, WindowObserver observer)
+      throws NoDisplayException {
+    Path home = WindowFiles.folder(System.getProperty("user.home"));
+    show(loads, preferences, home, Habits.none(), observer);
+  }
+
+  private static Preferences show(
+      Loads loads, Preferences preferences, Path pictures, Habits habits, WindowObserver observer)
+      throws NoDisplayException {
     ViewState state = new ViewState(loads, preferences, habits);
     Preferences last;
-    try (WindowLoop loop = new WindowLoop(state, preferences, places.pictures())) {
+    try (WindowLoop loop = new WindowLoop(state, preferences, pictures)) {
       loads.wakes(WindowLoop::wake);
       loop.run(observer);
       last = loop.preferences();
@@ -76,7 +90,7 @@ public final class MotionWindow {
     } catch (LinkageError e) {
       throw new NoDisplayException("a native library is missing: " + e.getMessage());
     }
-    return last.equals(preferences) ? Optional.empty() : remember(last, places.preferences());
+    return last;
   }
 
   private static Optional<String> remember(Preferences last, Path file) {

@@ -32,7 +32,11 @@ final class Panels {
    * place to put a value, and breaks a number at its point.
    */
   static void wrapped(String text) {
-    float room = ImGui.getContentRegionAvailX();
+    wrapped(text, ImGui.getContentRegionAvailX());
+  }
+
+  /** The same in a given width (window units). */
+  static void wrapped(String text, float room) {
     float x = ImGui.getCursorPosX();
     ImVec2 size = new ImVec2();
     String rest = text;

@@ -18,6 +18,7 @@ final class PaperStyle {
   private ImFont strong;
   private ImFont title;
   private ImFont listing;
+  private ImFont words;
 
   /**
    * Prepares letters for a scale.
@@ -36,6 +37,7 @@ final class PaperStyle {
     strong = font(atlas, BundledFont.STRONG, 15 * raster, ranges);
     title = font(atlas, BundledFont.STRONG, 20 * raster, ranges);
     listing = font(atlas, BundledFont.LISTING, 13.5f * raster, ranges);
+    words = font(atlas, BundledFont.LISTING, 23 * raster, ranges);
     ImGui.getIO().setFontGlobalScale(1 / pixels);
     ImGui.getIO().setFontDefault(body);
   }
@@ -74,6 +76,11 @@ final class PaperStyle {
 
   ImFont listing() {
     return listing;
+  }
+
+  /** Words of a program to be read from the back of a room. */
+  ImFont words() {
+    return words;
   }
 
   /** A colour 0xRRGGBB as the panels' draw lists want it. */

@@ -166,8 +166,8 @@ final class SelectionMarks {
     list.addCircleFilled(sight.x(at), sight.y(at), radius, ink);
   }
 
-  private static void arrow(
-      ImDrawList list, float x0, float y0, float x1, float y1, int ink, float s) {
+  /** An arrow from place to place (window units). */
+  static void arrow(ImDrawList list, float x0, float y0, float x1, float y1, int ink, float s) {
     list.addLine(x0, y0, x1, y1, ink, 2 * s);
     double length = Math.hypot(x1 - x0, y1 - y0);
     if (length > 1) {

@@ -2,8 +2,10 @@ package flankfit.window;
 
 import flankfit.motion.Point;
 import flankfit.picture.Camera;
+import flankfit.picture.Colours;
 import flankfit.picture.Figures;
 import flankfit.picture.Insets;
+import flankfit.picture.Scene;
 import flankfit.picture.Theme;
 import flankfit.picture.Ticks;
 import flankfit.setup.Tool;
@@ -83,7 +85,7 @@ final class UnrolledWall {
       return;
     }
     WallFrame wall = shown.get();
-    Insets insets = Insets.ofWindow(s);
+    Insets insets = MotionSheet.insets(paper, s);
     float left = insets.left();
     float right = layout.sceneWidth() - insets.right();
     float top = layout.header() + insets.top();
@@ -145,17 +147,13 @@ final class UnrolledWall {
     double perMm = 1 / c.millimetresPerPixel() / paper.pixels();
     double zeroX = c.width() / 2.0 / paper.pixels() - c.centre().x() * perMm;
     double zeroY = depth.rowOf(0);
-    int absolute = PaperStyle.ink(palette.absoluteText());
-    int incremental = PaperStyle.ink(palette.incrementalText());
-    int absolutePale = PaperStyle.ink(palette.absoluteText(), 0.3);
-    int incrementalPale = PaperStyle.ink(palette.incrementalText(), 0.3);
+    Scene scene = state.scene();
     float thick = 2.2f * paper.scale();
     for (int i = 0; i < flat.count(); i++) {
-      boolean pale = flat.isBeyond(i, move, share);
-      int ink =
-          flat.isAbsolute(i)
-              ? (pale ? absolutePale : absolute)
-              : (pale ? incrementalPale : incremental);
+      int hue = flat.isAbsolute(i) ? palette.absoluteText() : palette.incrementalText();
+      // Earlier passes paler, as in the scene; what is still to come see-through.
+      int colour = Colours.mix(hue, palette.ground(), scene.paleness(flat.move(i)));
+      int ink = PaperStyle.ink(colour, flat.isBeyond(i, move, share) ? 0.3 : 1);
       list.addLine(
           (float) (zeroX + flat.number(i, 0) * perMm),
           (float) (zeroY - flat.number(i, 1) * perMm),

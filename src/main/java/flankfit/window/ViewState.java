@@ -25,6 +25,7 @@ final class ViewState {
   private final Search search;
   private final Habits habits;
   private final GaugeSide gauge;
+  private final LessonSide lesson;
   private SheetName sheet;
   private boolean explains;
   private boolean close;
@@ -57,6 +58,7 @@ final class ViewState {
     opening = new Opening(loads, desk);
     search = new Search(WindowLoop::wake);
     gauge = new GaugeSide(course, look, desk, this::changed, WindowLoop::wake);
+    lesson = new LessonSide(course, desk, this::changed, WindowLoop::wake);
     sheet = preferences.sheet();
     explains = preferences.explains();
     sentence = LoadWords.sentence(first);
@@ -75,7 +77,8 @@ final class ViewState {
       found = true;
     }
     boolean came = gauge.follow(sheet == SheetName.GAUGE);
-    return came || found;
+    boolean told = lesson.follow(sheet == SheetName.LESSON);
+    return came || found || told;
   }
 
   private void take(Loaded now) {
@@ -150,6 +153,11 @@ final class ViewState {
   /** What a hand does on the Gauge sheet. */
   GaugeSide gauge() {
     return gauge;
+  }
+
+  /** What the Lesson sheet tells. */
+  LessonSide lesson() {
+    return lesson;
   }
 
   /** Programs opened before, the last one first. */
@@ -364,6 +372,8 @@ final class ViewState {
     } else if (desk.isWelcome() && loaded().stage() != Stage.NOTHING) {
       desk.welcome(false);
     } else if (selection.clear()) {
+      desk.notice("");
+    } else if (sheet == SheetName.LESSON && lesson.leave()) {
       desk.notice("");
     } else if (search.isOn()) {
       search.clear();

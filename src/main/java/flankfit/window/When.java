@@ -10,7 +10,10 @@ enum When {
   SEARCHING("while a search is on"),
   GAUGE("on the Gauge sheet"),
   GAUGE_FREE("on the Gauge sheet, no search on"),
-  DIAL("on the Gauge sheet, with a register");
+  DIAL("on the Gauge sheet, with a register"),
+  LESSON("on the Lesson sheet"),
+  ASKING("on the Lesson sheet, asked first"),
+  ASKED("on the Lesson sheet, with an answer kept back");
 
   private final String words;
 
@@ -37,7 +40,14 @@ enum When {
       case GAUGE -> isGauge(state);
       case GAUGE_FREE -> isGauge(state) && !state.search().isOn();
       case DIAL -> isGauge(state) && state.gauge().hasDial();
+      case LESSON -> isLesson(state);
+      case ASKING -> isLesson(state) && state.lesson().asks();
+      case ASKED -> isLesson(state) && state.lesson().isHiding();
     };
+  }
+
+  private static boolean isLesson(ViewState state) {
+    return state.sheet() == SheetName.LESSON && state.position() >= 0;
   }
 
   private static boolean isGauge(ViewState state) {

@@ -51,6 +51,7 @@ final class WindowLoop implements AutoCloseable {
   private int height;
   private long drawnChanges = -1;
   private long frames;
+  private boolean pointer = true;
   private long frameBegun;
   private int pending = FRAMES_AFTER_EVENT;
 
@@ -73,8 +74,8 @@ final class WindowLoop implements AutoCloseable {
     glSide.init("#version 330 core");
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
-    sheets =
-        List.of(new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
+    MotionSheet motion = new MotionSheet(state, contentScale, samples);
+    sheets = List.of(motion, new GaugeSheet(state, contentScale), new LessonSheet(state, motion));
   }
 
   private static String title(String file) {
@@ -179,7 +180,13 @@ final class WindowLoop implements AutoCloseable {
             Math.round(layout.sceneWidth() * pixels), Math.round(layout.sceneHeight() * pixels));
     drawnChanges = state.changes();
     Paper paper =
-        new Paper(style, layout, state.theme().palette(), pixels, hand.column(), hand.row());
+        new Paper(
+            style,
+            layout,
+            state.theme().palette(),
+            pixels,
+            pointer ? hand.column() : -1,
+            pointer ? hand.row() : -1);
     glBindFramebuffer(GL_FRAMEBUFFER, 0);
     glViewport(0, 0, framebufferWidth, framebufferHeight);
     Colours.put(state.theme().palette().ground(), 1, ground, 0);
@@ -250,7 +257,8 @@ final class WindowLoop implements AutoCloseable {
     }
     boolean explained =
         (state.explains() && state.position() >= 0) || state.sheet() == SheetName.GAUGE;
-    layout = new Layout(width, height, contentScale / pixels, explained);
+    boolean lesson = state.sheet() == SheetName.LESSON && !state.desk().isWelcome();
+    layout = new Layout(width, height, contentScale / pixels, explained, lesson);
   }
 
   private void rescale() {
@@ -268,6 +276,16 @@ final class WindowLoop implements AutoCloseable {
    */
   long frameTime(long now) {
     return now - frameBegun;
+  }
+
+  /** Draws from now on as if there were no pointer. */
+  void withoutPointer() {
+    pointer = false;
+  }
+
+  /** Draws another frame after this one. */
+  void again() {
+    touched();
   }
 
   /** Whether some of the picture is still to come. */
@@ -305,6 +323,7 @@ final class WindowLoop implements AutoCloseable {
   @Override
   public void close() {
     state.gauge().close();
+    state.lesson().close();
     sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on

@@ -48,7 +48,7 @@ final class WindowPanels {
       listing.draw(paper);
       if (state.sheet() == SheetName.GAUGE) {
         chance.draw(paper);
-      } else {
+      } else if (state.sheet() != SheetName.LESSON) {
         words.draw(paper.style(), paper.layout(), paper.palette());
         block.draw(paper.style(), paper.layout(), paper.palette());
       }

@@ -15,7 +15,12 @@ class PngTest {
     for (int i = 0; i < rgb.length; i++) {
       rgb[i] = (byte) (i * 37);
     }
-    BufferedImage read = ImageIO.read(new ByteArrayInputStream(Png.encode(rgb, 7, 5)));
+    holds(Png.encode(rgb, 7, 5), rgb);
+    holds(Png.encodeSmall(rgb, 7, 5), rgb);
+  }
+
+  private static void holds(byte[] png, byte[] rgb) throws Exception {
+    BufferedImage read = ImageIO.read(new ByteArrayInputStream(png));
     assertThat(read.getWidth()).isEqualTo(7);
     assertThat(read.getHeight()).isEqualTo(5);
     for (int y = 0; y < 5; y++) {
