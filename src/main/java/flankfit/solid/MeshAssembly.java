@@ -58,22 +58,26 @@ final class MeshAssembly {
             (float) source.hermite().normal(triangles.centres[centre], axis);
       }
     }
-    return new Mesh(
-        places,
-        pointVertices,
-        normals,
-        openness(places, pointVertices, normals),
-        triangles.points,
-        triangles.makers,
-        creases());
+    Mesh mesh =
+        new Mesh(
+            places,
+            pointVertices,
+            normals,
+            new byte[pointVertices.length],
+            triangles.points,
+            triangles.makers,
+            creases());
+    Mesh used = source.cells().isPiece() ? mesh.compact() : mesh;
+    openness(used);
+    return used;
   }
 
   /** How far the air reaches along each normal, near steps weighing more. */
-  private byte[] openness(double[] places, int[] pointVertices, float[] normals) {
-    byte[] result = new byte[pointVertices.length];
+  private void openness(Mesh mesh) {
+    byte[] result = mesh.openness();
     if (!(step > 0)) {
       Arrays.fill(result, (byte) 255);
-      return result;
+      return;
     }
     workers.run(
         result.length,
@@ -81,23 +85,24 @@ final class MeshAssembly {
         () ->
             (piece, from, to) -> {
               for (int point = from; point < to; point++) {
-                result[point] = (byte) open(places, 3 * pointVertices[point], normals, 3 * point);
+                result[point] = (byte) open(mesh, point);
               }
             });
-    return result;
   }
 
-  private int open(double[] places, int at, float[] normals, int n) {
+  private int open(Mesh mesh, int point) {
+    int at = mesh.vertexOf(point);
     double sum = 0;
     double weights = 0;
     double distance = step;
     double weight = 1;
     for (int i = 0; i < STEPS; i++) {
       double value =
-          solid.value(
-              places[at] + distance * normals[n],
-              places[at + 1] + distance * normals[n + 1],
-              places[at + 2] + distance * normals[n + 2]);
+          solid.air(
+              mesh.x(at) + distance * mesh.normalX(point),
+              mesh.y(at) + distance * mesh.normalY(point),
+              mesh.z(at) + distance * mesh.normalZ(point),
+              distance);
       sum += weight * Math.max(0, Math.min(1, value / distance));
       weights += weight;
       distance *= 2;
@@ -111,7 +116,8 @@ final class MeshAssembly {
     GridEdges edges = source.edges();
     Sheets sheets = source.sheets();
     for (int edge = 0; edge < edges.count(); edge++) {
-      for (int quadrant = 0; quadrant < 4; quadrant++) {
+      int sides = source.share().owns(edge) ? 4 : 0;
+      for (int quadrant = 0; quadrant < sides; quadrant++) {
         int leaf = edges.leaf(edge, quadrant);
         int next = edges.leaf(edge, quadrant + 1 & 3);
         if (leaf != next) {

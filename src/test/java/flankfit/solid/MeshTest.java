@@ -82,6 +82,7 @@ class MeshTest {
               cells,
               new LeafIndex(cells),
               edges,
+              Share.of(cells, edges),
               new Workers(1, Halt.NEVER));
       middles += Polygons.middles(cells, edges, sheets).count();
     }
