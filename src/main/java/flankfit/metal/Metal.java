@@ -106,6 +106,18 @@ public final class Metal {
     return new Metal(piece, skeleton.get(), options, pool, pace, assumptions);
   }
 
+  /**
+   * Side of the cells that the tools of a program want at the finest (mm).
+   *
+   * @param mesh the body of the file that the sheet names as stock; empty for other stock
+   * @throws IllegalArgumentException if the sheet states no stock
+   */
+  public static double finest(Tape tape, SetupSheet sheet, Optional<MeshBody> mesh) {
+    Stock stock =
+        sheet.stock().orElseThrow(() -> new IllegalArgumentException("the sheet states no stock"));
+    return Workpiece.of(tape, sheet, stock, mesh).finest();
+  }
+
   /** What was assumed, a sentence each. */
   public List<String> assumptions() {
     return assumptions;

@@ -31,6 +31,9 @@ final class Actions {
    */
   Actions(List<SheetName> sheets) {
     sheets(sheets);
+    if (sheets.contains(SheetName.METAL)) {
+      MetalActions.addTo(all);
+    }
     if (sheets.contains(SheetName.GAUGE)) {
       GaugeActions.addTo(all);
     }

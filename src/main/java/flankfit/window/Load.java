@@ -132,7 +132,7 @@ final class Load implements Runnable {
       ProgramSource.Text text, List<String> lines, InterpreterRun execution, double share) {
     Tape tape = execution.tape();
     steps = steps.and(tape);
-    WindowInput input = input(text, lines, tape, NOTHING_SAID);
+    WindowInput input = input(text, lines, tape, NOTHING_SAID, Optional.empty());
     loader.take(
         this,
         new Loaded(
@@ -153,6 +153,7 @@ final class Load implements Runnable {
     Tape tape = done.tape();
     steps = steps.and(tape);
     Scene scene = growing.finish(tape);
+    Optional<Cutting> cutting = Optional.of(new Cutting(done, text.mesh()));
     Loaded whole =
         new Loaded(
             beginning,
@@ -160,7 +161,7 @@ final class Load implements Runnable {
             0,
             true,
             done.blocks(),
-            input(text, lines, tape, new ProgramSource.Judgement(done.findings(), "")),
+            input(text, lines, tape, new ProgramSource.Judgement(done.findings(), ""), cutting),
             steps,
             scene,
             "");
@@ -179,13 +180,13 @@ final class Load implements Runnable {
               return !stopped;
             });
     WindowInput found =
-        input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), ""));
+        input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), ""), cutting);
     loader.take(
         this,
         new Loaded(beginning, Stage.GAUGING, -1, true, done.blocks(), found, steps, scene, "")
             .with(survey.with(found, steps)));
     ProgramSource.Judgement judgement = source.judge(text, checked);
-    WindowInput all = input(text, lines, tape, judgement);
+    WindowInput all = input(text, lines, tape, judgement, cutting);
     loader.take(
         this,
         new Loaded(beginning, Stage.DONE, 1, true, done.blocks(), all, steps, scene, "")
@@ -193,7 +194,11 @@ final class Load implements Runnable {
   }
 
   private WindowInput input(
-      ProgramSource.Text text, List<String> lines, Tape tape, ProgramSource.Judgement said) {
+      ProgramSource.Text text,
+      List<String> lines,
+      Tape tape,
+      ProgramSource.Judgement said,
+      Optional<Cutting> cutting) {
     SourceText program = text.program();
     return new WindowInput(
         source.file(),
@@ -205,6 +210,7 @@ final class Load implements Runnable {
         cautions,
         text.majorDiameters(),
         observer -> Interpreter.observe(program, text.setup(), text.subprograms(), observer),
-        said.gauged());
+        said.gauged(),
+        cutting);
   }
 }

@@ -25,6 +25,7 @@ final class ViewState {
   private final Search search;
   private final Habits habits;
   private final GaugeSide gauge;
+  private final MetalSide metal;
   private SheetName sheet;
   private boolean explains;
   private boolean close;
@@ -57,6 +58,7 @@ final class ViewState {
     opening = new Opening(loads, desk);
     search = new Search(WindowLoop::wake);
     gauge = new GaugeSide(course, look, desk, this::changed, WindowLoop::wake);
+    metal = new MetalSide(course, look, desk, this::changed, WindowLoop::wake);
     sheet = preferences.sheet();
     explains = preferences.explains();
     sentence = LoadWords.sentence(first);
@@ -75,7 +77,8 @@ final class ViewState {
       found = true;
     }
     boolean came = gauge.follow(sheet == SheetName.GAUGE);
-    return came || found;
+    boolean cut = metal.follow(sheet == SheetName.METAL, player.playback().isPlaying());
+    return came || found || cut;
   }
 
   private void take(Loaded now) {
@@ -150,6 +153,16 @@ final class ViewState {
   /** What a hand does on the Gauge sheet. */
   GaugeSide gauge() {
     return gauge;
+  }
+
+  /** What a hand does on the Metal sheet. */
+  MetalSide metal() {
+    return metal;
+  }
+
+  /** Whether metal is being cut for the sheet that is shown. */
+  boolean isCutting() {
+    return sheet == SheetName.METAL && metal.bench().isWorking();
   }
 
   /** Programs opened before, the last one first. */
@@ -363,6 +376,8 @@ final class ViewState {
       desk.problems(List.of());
     } else if (desk.isWelcome() && loaded().stage() != Stage.NOTHING) {
       desk.welcome(false);
+    } else if (sheet == SheetName.METAL && !selection.isMeasuring() && metal.leave()) {
+      selection.clear();
     } else if (selection.clear()) {
       desk.notice("");
     } else if (search.isOn()) {

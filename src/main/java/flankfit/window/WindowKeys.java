@@ -5,7 +5,7 @@ import java.util.List;
 /** The keys of the window, for the help of the command line and for documents. */
 public final class WindowKeys {
   /** The sheets that there are. */
-  static final List<SheetName> SHEETS = List.of(SheetName.MOTION, SheetName.GAUGE);
+  static final List<SheetName> SHEETS = List.of(SheetName.MOTION, SheetName.METAL, SheetName.GAUGE);
 
   private WindowKeys() {}
 

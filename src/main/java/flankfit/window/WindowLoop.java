@@ -74,7 +74,10 @@ final class WindowLoop implements AutoCloseable {
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
     sheets =
-        List.of(new MotionSheet(state, contentScale, samples), new GaugeSheet(state, contentScale));
+        List.of(
+            new MotionSheet(state, contentScale, samples),
+            new MetalSheet(state, contentScale, samples),
+            new GaugeSheet(state, contentScale));
   }
 
   private static String title(String file) {
@@ -155,7 +158,8 @@ final class WindowLoop implements AutoCloseable {
       } else if (pending > 0) {
         glfwPollEvents();
       } else {
-        glfwWaitEventsTimeout(panels.block().isWaiting() ? WAIT_FOR_BLOCK : LONGEST_WAIT);
+        boolean soon = panels.block().isWaiting() || state.isCutting();
+        glfwWaitEventsTimeout(soon ? WAIT_FOR_BLOCK : LONGEST_WAIT);
       }
       if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
         pending--;
@@ -305,6 +309,7 @@ final class WindowLoop implements AutoCloseable {
   @Override
   public void close() {
     state.gauge().close();
+    state.metal().close();
     sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on

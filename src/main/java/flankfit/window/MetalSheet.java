@@ -1,0 +1,406 @@
+package flankfit.window;
+
+import flankfit.finding.Finding;
+import flankfit.gauge.ThreadAnswer;
+import flankfit.motion.Point;
+import flankfit.motion.Tape;
+import flankfit.picture.BodyScene.KeyRow;
+import flankfit.picture.Camera;
+import flankfit.picture.Insets;
+import flankfit.picture.LiveBody;
+import flankfit.picture.MetalInk;
+import flankfit.picture.ThreadWalls;
+import imgui.ImDrawList;
+import imgui.ImGui;
+import imgui.ImVec2;
+import imgui.flag.ImGuiCol;
+import imgui.flag.ImGuiWindowFlags;
+import java.util.List;
+import java.util.Optional;
+
+/** What the program leaves: the metal at the position, opened by planes, with the cutter in it. */
+final class MetalSheet implements Sheet {
+  /** Time that a frame may spend on bringing faces into graphics memory (ns). */
+  private static final long UPLOADING = 4_000_000;
+
+  /** Grooves that are seen this wide get their exact wall (px a pitch). */
+  private static final double EXACT_FROM = 24;
+
+  /** Radius of a grip, and how near the pointer must come to it (px at scale 1). */
+  private static final float GRIP = 9;
+
+  static final double GRIP_REACH = 14;
+
+  private static final int MOST_TOUCHES = 3;
+
+  private final ViewState state;
+  private final int samples;
+  private final SelectionMarks marks;
+  private final ImVec2 size = new ImVec2();
+  private LiveBody body;
+  private double contentScale;
+  private long drawnChanges = -1;
+  private Optional<MetalPicture> given = Optional.empty();
+  private Optional<ThreadWalls> exact = Optional.empty();
+  private List<StateWords.Row> rows = List.of();
+  private long shownChanges = -1;
+
+  /**
+   * Prepares shaders and letters with the current context.
+   *
+   * @param contentScale pixels a logical pixel (1)
+   * @param samples samples a pixel; 0 where the processor draws
+   */
+  MetalSheet(ViewState state, double contentScale, int samples) {
+    this.state = state;
+    this.samples = samples;
+    this.contentScale = contentScale;
+    marks = new SelectionMarks(state);
+    body = new LiveBody(contentScale, samples);
+  }
+
+  @Override
+  public SheetName name() {
+    return SheetName.METAL;
+  }
+
+  private MetalSide side() {
+    return state.metal();
+  }
+
+  private Camera camera() {
+    return state.viewpoint().camera();
+  }
+
+  @Override
+  public void picture(Paper paper, int below) {
+    if (state.viewpoint().isUnrolled()) {
+      state.viewpoint().look(state.viewpoint().view());
+    }
+    Insets insets = Insets.ofWindow(contentScale);
+    if (state.viewpoint().takeFit()) {
+      camera().fit(state.viewpoint().fitted(), insets.widened(18 * contentScale));
+      drawnChanges = -1;
+    }
+    take();
+    if (side().bench().subject().isEmpty()) {
+      return;
+    }
+    boolean other = body.upload(System.nanoTime() + UPLOADING);
+    if (other || drawnChanges != state.changes()) {
+      drawnChanges = state.changes();
+      LiveBody.Look look =
+          new LiveBody.Look(
+              side().sections().cuts(camera()),
+              side().seesThrough(),
+              side().isByTool() ? Optional.empty() : Optional.of(plain()),
+              !side().isBare());
+      body.draw(state.scene(), camera(), state.theme(), state.unit(), insets, look);
+    }
+    body.copyTo(0, 0, below);
+  }
+
+  private int plain() {
+    MetalSubject subject = side().bench().subject().orElseThrow();
+    return new MetalInk(subject.tape(), subject.setup()).metal();
+  }
+
+  /** Hands over what is to be shown. */
+  private void take() {
+    Optional<MetalPicture> now = side().bench().shown();
+    if (now.isEmpty() && given.isPresent()) {
+      body.forget();
+      drawnChanges = -1;
+    }
+    boolean other = now.isPresent() && (given.isEmpty() || given.get() != now.get());
+    given = now;
+    if (other) {
+      body.show(now.get().pieces());
+    }
+    exact = Optional.empty();
+    if (now.isPresent() && isClose()) {
+      exact = side().bench().walls(side().threads(), camera().millimetresPerPixel());
+    }
+    body.show(exact);
+  }
+
+  /** Whether grooves are seen so large that their exact wall is worth while. */
+  private boolean isClose() {
+    double pixels = EXACT_FROM * contentScale * camera().millimetresPerPixel();
+    for (ThreadAnswer thread : side().threads()) {
+      if (thread.spec().pitch() >= pixels) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Override
+  public void words(Paper paper) {
+    if (side().bench().subject().isEmpty()) {
+      ImGui.pushStyleColor(ImGuiCol.WindowBg, PaperStyle.ink(paper.palette().ground(), 0));
+      Layout layout = paper.layout();
+      Panels.begin("metal", 0, layout.header(), layout.sceneWidth(), layout.sceneHeight());
+      LackWords.draw(
+          paper, MissingStock.heading(state.loaded()), MissingStock.of(state.loaded()));
+      ImGui.end();
+      ImGui.popStyleColor();
+      return;
+    }
+    ImDrawList list = ImGui.getBackgroundDrawList();
+    Layout layout = paper.layout();
+    list.pushClipRect(
+        0, layout.header(), layout.sceneWidth(), layout.header() + layout.sceneHeight(), true);
+    Sight sight = new Sight(camera(), Optional.empty(), layout.header(), paper.pixels());
+    for (int axis = 0; axis < 3; axis++) {
+      if (side().sections().isOn(axis)) {
+        plane(list, paper, sight, axis);
+      }
+    }
+    touches(list, paper, sight);
+    key(list, paper);
+    list.popClipRect();
+    told(paper);
+    if (state.selection().isMeasuring()) {
+      marks.draw(paper);
+    } else {
+      side().picked().ifPresent(p -> picked(paper, sight, p));
+    }
+  }
+
+  private void plane(ImDrawList list, Paper paper, Sight sight, int axis) {
+    float s = paper.scale();
+    Sections sections = side().sections();
+    boolean held = sections.held() == axis;
+    int ink = PaperStyle.ink(held ? paper.palette().ink() : paper.palette().softInk());
+    for (int corner = 0; corner < 4; corner++) {
+      Point a = SectionGrips.corner(sections, axis, corner);
+      Point b = SectionGrips.corner(sections, axis, (corner + 1) % 4);
+      list.addLine(sight.x(a), sight.y(a), sight.x(b), sight.y(b), ink, held ? 1.6f * s : s);
+    }
+    Point grip = SectionGrips.grip(sections, axis, camera());
+    float x = sight.x(grip);
+    float y = sight.y(grip);
+    double near = Math.hypot(x - paper.column(), y - paper.row());
+    boolean hot = side().dragged() == axis || near < GRIP_REACH * s;
+    float r = (hot ? GRIP + 2 : GRIP) * s;
+    list.addCircleFilled(x, y, r, PaperStyle.ink(paper.palette().ground()), 24);
+    list.addCircle(x, y, r, ink, 24, 2 * s);
+    arrows(list, axis, x, y, r, ink, s);
+    String words = new MetalWords(state.unit()).section(sections, axis);
+    ImGui.pushFont(paper.style().small());
+    ImGui.calcTextSize(size, words);
+    float left = Math.min(x + r + 12 * s, paper.layout().sceneWidth() - size.x - 8 * s);
+    float top = Math.max(paper.layout().header() + 4 * s, y - r - size.y);
+    list.addRectFilled(
+        left - 3 * s,
+        top,
+        left + size.x + 3 * s,
+        top + size.y,
+        PaperStyle.ink(paper.palette().ground(), 0.85));
+    list.addText(left, top, ink, words);
+    ImGui.popFont();
+  }
+
+  /** Two arrow heads at a grip, the ways it can go. */
+  private void arrows(ImDrawList list, int axis, float x, float y, float r, int ink, float s) {
+    double ux = camera().right(axis);
+    double uy = -camera().up(axis);
+    double length = Math.hypot(ux, uy);
+    if (length < 0.12) {
+      ux = 0;
+      uy = 1;
+      length = 1;
+    }
+    float dx = (float) (ux / length);
+    float dy = (float) (uy / length);
+    for (int way = -1; way <= 1; way += 2) {
+      float tipX = x + way * dx * r * 0.72f;
+      float tipY = y + way * dy * r * 0.72f;
+      float backX = x + way * dx * r * 0.2f;
+      float backY = y + way * dy * r * 0.2f;
+      float side = r * 0.34f;
+      list.addTriangleFilled(
+          tipX, tipY, backX - dy * side, backY + dx * side, backX + dy * side, backY - dx * side, ink);
+    }
+  }
+
+  /** Marks where something touches that should not. */
+  private void touches(ImDrawList list, Paper paper, Sight sight) {
+    float s = paper.scale();
+    Tape tape = state.course().tape();
+    int alarm = PaperStyle.ink(paper.palette().alarm());
+    for (Finding finding : side().touching()) {
+      int move = move(finding);
+      if (move >= 0) {
+        Point at = tape.to(move);
+        float x = sight.x(at);
+        float y = sight.y(at);
+        list.addTriangleFilled(
+            x, y - 11 * s, x - 9 * s, y + 5 * s, x + 9 * s, y + 5 * s,
+            PaperStyle.ink(paper.palette().ground()));
+        list.addTriangle(x, y - 11 * s, x - 9 * s, y + 5 * s, x + 9 * s, y + 5 * s, alarm, 2 * s);
+        list.addLine(x, y - 5 * s, x, y, alarm, 2 * s);
+        list.addCircleFilled(x, y + 2.6f * s, 1.2f * s, alarm);
+      }
+    }
+  }
+
+  private int move(Finding finding) {
+    if (!finding.place().file().equals(state.input().file())) {
+      return -1;
+    }
+    Tape tape = state.course().tape();
+    for (int move = 0; move < tape.size(); move++) {
+      if (tape.line(move) == finding.place().line()) {
+        return move;
+      }
+    }
+    return -1;
+  }
+
+  /** What the colours mean, below the rules. */
+  private void key(ImDrawList list, Paper paper) {
+    if (given.isEmpty() || !side().isByTool()) {
+      return;
+    }
+    float s = paper.scale();
+    float x = 28 * s;
+    float y = paper.layout().header() + paper.layout().sceneHeight() - 32 * s;
+    float end = paper.layout().sceneWidth() - 190 * s;
+    ImGui.pushFont(paper.style().small());
+    int ink = PaperStyle.ink(paper.palette().softInk());
+    for (KeyRow row : given.get().key()) {
+      ImGui.calcTextSize(size, row.words());
+      if (x + 20 * s + size.x > end) {
+        break;
+      }
+      list.addRectFilled(
+          x, y + 2 * s, x + 14 * s, y + 12 * s, PaperStyle.ink(row.colour()));
+      list.addRect(x, y + 2 * s, x + 14 * s, y + 12 * s, ink);
+      list.addText(x + 20 * s, y, ink, row.words());
+      x += 20 * s + size.x + 18 * s;
+    }
+    ImGui.popFont();
+  }
+
+  /** What is shown, the work under way, and what touches, in the upper left corner. */
+  private void told(Paper paper) {
+    float s = paper.scale();
+    Layout layout = paper.layout();
+    MetalBench bench = side().bench();
+    MetalWords words = new MetalWords(state.unit());
+    String progress = side().progress();
+    String shown =
+        given
+            .map(
+                p ->
+                    words.shown(p, bench.isFine(), exact.isPresent() && !exact.get().regions().isEmpty())
+                        + words.coarsened(p).map(c -> " " + c).orElse(""))
+            .orElse("");
+    ImGui.pushStyleColor(ImGuiCol.WindowBg, PaperStyle.ink(paper.palette().ground(), 0));
+    Panels.begin(
+        "metal-told",
+        86 * s,
+        layout.header() + 4 * s,
+        layout.sceneWidth() - 96 * s,
+        (30 + 20 * Math.min(MOST_TOUCHES + 1, side().touching().size())) * s,
+        ImGuiWindowFlags.NoBringToFrontOnFocus | ImGuiWindowFlags.NoBackground);
+    ImGui.pushFont(paper.style().small());
+    ImGui.setCursorPos(6 * s, 3 * s);
+    ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(paper.palette().softInk()));
+    ImGui.textUnformatted(shown);
+    ImGui.popStyleColor();
+    if (!progress.isEmpty()) {
+      ImGui.sameLine(0, shown.isEmpty() ? 0 : 14 * s);
+      ImGui.textUnformatted(progress);
+    }
+    bench.failure().ifPresent(f -> failed(paper, f));
+    touchRows(paper);
+    ImGui.popFont();
+    ImGui.end();
+    ImGui.popStyleColor();
+  }
+
+  private static void failed(Paper paper, String why) {
+    ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(paper.palette().alarm()));
+    ImGui.textUnformatted("▲ " + why);
+    ImGui.popStyleColor();
+  }
+
+  private void touchRows(Paper paper) {
+    List<Finding> touching = side().touching();
+    int shown = Math.min(MOST_TOUCHES, touching.size());
+    for (int i = 0; i < shown; i++) {
+      Finding finding = touching.get(i);
+      int line = finding.place().line();
+      String where = line > 0 ? "line " + line + ": " : "";
+      ImGui.pushStyleColor(
+          ImGuiCol.Text, PaperStyle.ink(FindingMarks.ink(finding.severity(), paper.palette())));
+      if (ImGui.button(
+          FindingMarks.sign(finding.severity())
+              + "  "
+              + finding.code().name()
+              + "  "
+              + where
+              + finding.what()
+              + "##touch"
+              + i)
+          && line > 0) {
+        state.toLine(line);
+      }
+      ImGui.popStyleColor();
+    }
+    if (shown < touching.size()) {
+      ImGui.textUnformatted("   and " + (touching.size() - shown) + " more: flankfit metal tells all");
+    }
+  }
+
+  private void picked(Paper paper, Sight sight, MetalPick pick) {
+    if (shownChanges != state.changes()) {
+      shownChanges = state.changes();
+      rows = new MetalWords(state.unit()).picked(pick, state.input(), state.scene().top());
+    }
+    float s = paper.scale();
+    ImDrawList list = ImGui.getBackgroundDrawList();
+    int ink = PaperStyle.ink(paper.palette().ink());
+    float x = sight.x(pick.place());
+    float y = sight.y(pick.place());
+    list.addCircleFilled(x, y, 6 * s, PaperStyle.ink(paper.palette().ground()), 20);
+    list.addCircle(x, y, 6 * s, ink, 20, 1.8f * s);
+    list.addCircleFilled(x, y, 2 * s, ink);
+    marks.card(list, paper, rows, 40 * s + 20 * s * Math.min(MOST_TOUCHES + 1, side().touching().size()));
+  }
+
+  /** What the card of the pick says; for tests. */
+  List<StateWords.Row> rows() {
+    return side().picked().isPresent() ? rows : List.of();
+  }
+
+  @Override
+  public boolean isUnfinished() {
+    return side().bench().subject().isPresent() && !body.isComplete();
+  }
+
+  @Override
+  public Optional<Pick> pick(double column, double row) {
+    return side()
+        .pick(camera(), column, row)
+        .filter(p -> p.maker() >= 0 || state.selection().isMeasuring())
+        .map(p -> new Pick(Pick.Kind.SURFACE, Math.max(0, p.maker()), 0, p.place()));
+  }
+
+  @Override
+  public void rescale(double wanted) {
+    contentScale = wanted;
+    body.close();
+    body = new LiveBody(wanted, samples);
+    given = Optional.empty();
+    drawnChanges = -1;
+  }
+
+  @Override
+  public void close() {
+    body.close();
+  }
+}
