@@ -27,6 +27,14 @@ public final class LiveBody implements AutoCloseable {
   /** Distance of two lines of the hatching (px at scale 1). */
   private static final double HATCH = 9;
 
+  /** Frames that are averaged at rest, each moved by part of a pixel (R2 sequence). */
+  private static final int FRAMES = 8;
+
+  /** Steps of the R2 sequence: reciprocals of the plastic number and of its square. */
+  private static final double STEP_X = 0.7548776662466927;
+
+  private static final double STEP_Y = 0.5698402909980532;
+
   /** How far the frame's edge is towards the walls of the room that the metal mirrors (1). */
   private static final double ROOM = 0.45;
 
@@ -38,6 +46,7 @@ public final class LiveBody implements AutoCloseable {
   private final ShaderProgram metal = new ShaderProgram("metal");
   private final ShaderProgram count = new ShaderProgram("count");
   private final ShaderProgram section = new ShaderProgram("section");
+  private final FrameBlend blend = new FrameBlend();
   private final SurfacePen surfaces = new SurfacePen();
   private final LinePen pen;
   private final CutterDrawing cutter;
@@ -62,7 +71,9 @@ public final class LiveBody implements AutoCloseable {
   private Optional<BodyPieces> complete = Optional.empty();
   private Optional<ThreadWalls> wantedWalls = Optional.empty();
   private Optional<ThreadWalls> shownWalls = Optional.empty();
-  private Optional<RenderTarget> target = Optional.empty();
+  private Optional<Targets> targets = Optional.empty();
+  private Optional<Drawing> drawing = Optional.empty();
+  private int softened;
 
   /**
    * A plane that opens a body.
@@ -73,6 +84,28 @@ public final class LiveBody implements AutoCloseable {
    * @param distance of the plane from the zero along the normal (mm)
    */
   public record Cut(double nx, double ny, double nz, double distance) {}
+
+  /** What is drawn into: a frame, frames averaged, and those with rules and words. */
+  private record Targets(RenderTarget frame, RenderTarget soft, RenderTarget front)
+      implements AutoCloseable {
+    static Targets of(int width, int height, int samples) {
+      return new Targets(
+          new RenderTarget(width, height, samples),
+          RenderTarget.precise(width, height),
+          new RenderTarget(width, height, 0));
+    }
+
+    @Override
+    public void close() {
+      front.close();
+      soft.close();
+      frame.close();
+    }
+  }
+
+  /** What was drawn last. */
+  private record Drawing(
+      Scene scene, Camera camera, Theme theme, LengthUnit unit, Insets insets, Look look) {}
 
   /**
    * How the metal is shown.
@@ -141,6 +174,11 @@ public final class LiveBody implements AutoCloseable {
   /** Whether a body is shown. */
   public boolean isThere() {
     return complete.isPresent();
+  }
+
+  /** Whether exact walls of threads are shown. */
+  public boolean showsWalls() {
+    return shownWalls.filter(w -> !w.regions().isEmpty()).isPresent();
   }
 
   /** Whether all that is wanted is shown. */
@@ -217,8 +255,55 @@ public final class LiveBody implements AutoCloseable {
    */
   public void draw(
       Scene scene, Camera camera, Theme theme, LengthUnit unit, Insets insets, Look look) {
-    RenderTarget sheet = target(camera);
-    sheet.bind();
+    Targets all = targets(camera);
+    Drawing now = new Drawing(scene, camera, theme, unit, insets, look);
+    drawing = Optional.of(now);
+    softened = 1;
+    frame(now, all, 0, 0);
+    all.frame().copyTo(all.soft().name(), 0, 0);
+    words(now, all);
+  }
+
+  /** Whether the edges of what was drawn are as soft as they get. */
+  public boolean isSoft() {
+    return softened >= FRAMES || drawing.isEmpty();
+  }
+
+  /** Draws the same once more, moved by part of a pixel, and averages: edges become soft. */
+  public void soften() {
+    if (isSoft() || targets.isEmpty()) {
+      return;
+    }
+    Targets all = targets.get();
+    Drawing now = drawing.orElseThrow();
+    double x = (0.5 + STEP_X * softened) % 1 - 0.5;
+    double y = (0.5 + STEP_Y * softened) % 1 - 0.5;
+    frame(now, all, x, y);
+    softened++;
+    all.frame().copyTo(all.front().name(), 0, 0);
+    blend.lay(all.front(), all.soft(), 1.0 / softened);
+    words(now, all);
+  }
+
+  /** What is averaged, with rules, scale bar and axes over it. */
+  private void words(Drawing now, Targets all) {
+    all.soft().copyTo(all.front().name(), 0, 0);
+    all.front().bind();
+    glDisable(GL_SCISSOR_TEST);
+    glDisable(GL_DEPTH_TEST);
+    glEnable(GL_BLEND);
+    glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
+    annotations.draw(now.camera(), now.scene(), now.theme(), now.unit(), now.insets());
+    overlay.flush(now.camera().width(), now.camera().height());
+  }
+
+  private void frame(Drawing now, Targets all, double shiftX, double shiftY) {
+    Scene scene = now.scene();
+    Camera camera = now.camera();
+    Theme theme = now.theme();
+    Look look = now.look();
+    Insets insets = now.insets();
+    all.frame().bind();
     Theme.Palette palette = theme.palette();
     pen.paper(theme);
     clear(palette);
@@ -227,6 +312,8 @@ public final class LiveBody implements AutoCloseable {
     Point origin =
         complete.map(c -> c.faces().get(0).origin()).orElse(scene.bounds().middle());
     camera.writeClip(origin, depth, toClip);
+    toClip[12] += (float) (2 * shiftX / camera.width());
+    toClip[13] += (float) (2 * shiftY / camera.height());
     camera.writeView(toView);
     glEnable(GL_SCISSOR_TEST);
     glScissor(
@@ -251,23 +338,18 @@ public final class LiveBody implements AutoCloseable {
       cutter(scene, camera, palette, tool, depth);
     }
     glDisable(GL_SCISSOR_TEST);
-    glDisable(GL_DEPTH_TEST);
-    glEnable(GL_BLEND);
-    glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
-    annotations.draw(camera, scene, theme, unit, insets);
-    overlay.flush(camera.width(), camera.height());
   }
 
-  private RenderTarget target(Camera camera) {
+  private Targets targets(Camera camera) {
     boolean fits =
-        target.isPresent()
-            && target.get().width() == camera.width()
-            && target.get().height() == camera.height();
+        targets.isPresent()
+            && targets.get().frame().width() == camera.width()
+            && targets.get().frame().height() == camera.height();
     if (!fits) {
-      target.ifPresent(RenderTarget::close);
-      target = Optional.of(new RenderTarget(camera.width(), camera.height(), samples));
+      targets.ifPresent(Targets::close);
+      targets = Optional.of(Targets.of(camera.width(), camera.height(), samples));
     }
-    return target.orElseThrow();
+    return targets.orElseThrow();
   }
 
   private void clear(Theme.Palette palette) {
@@ -458,13 +540,14 @@ public final class LiveBody implements AutoCloseable {
 
   /** Copies the picture into the bound window's framebuffer, its lower left corner there (px). */
   public void copyTo(int framebuffer, int x, int y) {
-    target.orElseThrow().copyTo(framebuffer, x, y);
+    targets.orElseThrow().front().copyTo(framebuffer, x, y);
   }
 
   @Override
   public void close() {
     forget();
-    target.ifPresent(RenderTarget::close);
+    targets.ifPresent(Targets::close);
+    blend.close();
     MemoryUtil.memFree(quad);
     glDeleteBuffers(quadBuffer);
     glDeleteVertexArrays(quadArray);

@@ -23,6 +23,15 @@ public final class RenderTarget implements AutoCloseable {
    * @throws IllegalStateException if the driver refuses it
    */
   public RenderTarget(int width, int height, int samples) {
+    this(width, height, samples, GL_RGBA8);
+  }
+
+  /** One without samples whose colours are finer than a screen's, to average frames in. */
+  static RenderTarget precise(int width, int height) {
+    return new RenderTarget(width, height, 0, GL_RGBA16F);
+  }
+
+  private RenderTarget(int width, int height, int samples, int format) {
     this.width = width;
     this.height = height;
     this.samples = Math.min(samples, glGetInteger(GL_MAX_SAMPLES));
@@ -31,7 +40,7 @@ public final class RenderTarget implements AutoCloseable {
     depth = glGenRenderbuffers();
     glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
     glBindRenderbuffer(GL_RENDERBUFFER, colour);
-    glRenderbufferStorageMultisample(GL_RENDERBUFFER, this.samples, GL_RGBA8, width, height);
+    glRenderbufferStorageMultisample(GL_RENDERBUFFER, this.samples, format, width, height);
     glFramebufferRenderbuffer(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_RENDERBUFFER, colour);
     glBindRenderbuffer(GL_RENDERBUFFER, depth);
     glRenderbufferStorageMultisample(
@@ -53,6 +62,11 @@ public final class RenderTarget implements AutoCloseable {
   /** Height (px). */
   public int height() {
     return height;
+  }
+
+  /** Name of the framebuffer. */
+  int name() {
+    return framebuffer;
   }
 
   /** Draws here from now on. */

@@ -67,9 +67,8 @@ final class MeshAssembly {
             triangles.points,
             triangles.makers,
             creases());
-    Mesh used = source.cells().isPiece() ? mesh.compact() : mesh;
-    openness(used);
-    return used;
+    openness(mesh);
+    return source.cells().isPiece() ? mesh.compact() : mesh;
   }
 
   /** How far the air reaches along each normal, near steps weighing more. */
@@ -79,18 +78,45 @@ final class MeshAssembly {
       Arrays.fill(result, (byte) 255);
       return;
     }
+    boolean[] used = new boolean[result.length];
+    for (int point : triangles.points) {
+      used[point] = true;
+    }
     workers.run(
         result.length,
         POINTS_IN_PIECE,
-        () ->
-            (piece, from, to) -> {
-              for (int point = from; point < to; point++) {
-                result[point] = (byte) open(mesh, point);
+        () -> {
+          double[] way = new double[3];
+          return (piece, from, to) -> {
+            for (int point = from; point < to; point++) {
+              if (used[point]) {
+                way(mesh, point, way);
+                result[point] = (byte) open(mesh, point, way);
               }
-            });
+            }
+          };
+        });
   }
 
-  private int open(Mesh mesh, int point) {
+  /** The mean of all normals of a point's vertex: on one of them a crease would lie in its own shade. */
+  private void way(Mesh mesh, int point, double[] to) {
+    int vertex = mesh.vertexOf(point);
+    int first = point;
+    int end = point + 1;
+    if (vertex < source.vertices().count()) {
+      first = source.vertices().normalStarts[vertex];
+      end = source.vertices().normalStarts[vertex + 1];
+    }
+    Arrays.fill(to, 0);
+    for (int p = first; p < end; p++) {
+      to[0] += mesh.normalX(p);
+      to[1] += mesh.normalY(p);
+      to[2] += mesh.normalZ(p);
+    }
+    SheetPlanes.unit(to);
+  }
+
+  private int open(Mesh mesh, int point, double[] way) {
     int at = mesh.vertexOf(point);
     double sum = 0;
     double weights = 0;
@@ -99,9 +125,9 @@ final class MeshAssembly {
     for (int i = 0; i < STEPS; i++) {
       double value =
           solid.air(
-              mesh.x(at) + distance * mesh.normalX(point),
-              mesh.y(at) + distance * mesh.normalY(point),
-              mesh.z(at) + distance * mesh.normalZ(point),
+              mesh.x(at) + distance * way[0],
+              mesh.y(at) + distance * way[1],
+              mesh.z(at) + distance * way[2],
               distance);
       sum += weight * Math.max(0, Math.min(1, value / distance));
       weights += weight;

@@ -123,7 +123,7 @@ final class HeaderPanel {
   private void ofMetal(Theme.Palette palette, float s) {
     MetalSide metal = state.metal();
     for (int axis = 0; axis < 3; axis++) {
-      String words = Sections.name(axis) + (axis == 2 ? "  open" : "");
+      String words = (axis == 0 ? "open  " : "") + Sections.name(axis);
       if (word(palette, s, words, metal.sections().isOn(axis))) {
         metal.toggleSection(axis);
       }

@@ -78,7 +78,7 @@ final class MetalMaker implements Latest.Work<MetalQuestion, MetalPicture> {
             : new BodyPieces(made.isEmpty() ? List.of(nothing(question)) : made);
     MetalPicture picture =
         new MetalPicture(
-            question, body.metal(), body.asked(), all, changed.size(), key(question));
+            question, body.metal(), body.asked(), coarser <= MetalBench.FINE, all, changed.size(), key(question));
     kept = Optional.of(new Kept(question.subject(), body, pieces, picture));
     return picture;
   }

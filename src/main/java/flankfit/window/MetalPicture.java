@@ -13,12 +13,13 @@ import java.util.Objects;
  * @param of what was asked
  * @param metal the metal at every moment
  * @param asked side of the cells that were asked for (mm); the metal has coarser ones for memory
+ * @param fine whether it is as fine as pictures of this program get
  * @param pieces its faces
  * @param made number of pieces that were made anew
  * @param key what the colours of tools mean
  */
 record MetalPicture(
-    MetalQuestion of, Metal metal, double asked, BodyPieces pieces, int made, List<KeyRow> key) {
+    MetalQuestion of, Metal metal, double asked, boolean fine, BodyPieces pieces, int made, List<KeyRow> key) {
   MetalPicture {
     Objects.requireNonNull(of, "of");
     Objects.requireNonNull(metal, "metal");

@@ -24,7 +24,7 @@ final class MetalSheet implements Sheet {
   private static final long UPLOADING = 4_000_000;
 
   /** Grooves that are seen this wide get their exact wall (px a pitch). */
-  private static final double EXACT_FROM = 24;
+  private static final double EXACT_FROM = 12;
 
   /** Radius of a grip, and how near the pointer must come to it (px at scale 1). */
   private static final float GRIP = 9;
@@ -42,6 +42,8 @@ final class MetalSheet implements Sheet {
   private long drawnChanges = -1;
   private Optional<MetalPicture> given = Optional.empty();
   private Optional<ThreadWalls> exact = Optional.empty();
+  private Optional<MetalPicture> seen = Optional.empty();
+  private boolean seenExact;
   private List<StateWords.Row> rows = List.of();
   private long shownChanges = -1;
 
@@ -87,6 +89,11 @@ final class MetalSheet implements Sheet {
       return;
     }
     boolean other = body.upload(System.nanoTime() + UPLOADING);
+    if (body.isThere() && (other || body.isComplete())) {
+      seen = given;
+      seenExact = body.showsWalls();
+    }
+    boolean rests = side().dragged() < 0 && !state.player().playback().isPlaying();
     if (other || drawnChanges != state.changes()) {
       drawnChanges = state.changes();
       LiveBody.Look look =
@@ -96,6 +103,8 @@ final class MetalSheet implements Sheet {
               side().isByTool() ? Optional.empty() : Optional.of(plain()),
               !side().isBare());
       body.draw(state.scene(), camera(), state.theme(), state.unit(), insets, look);
+    } else if (rests && body.isComplete() && !body.isSoft()) {
+      body.soften();
     }
     body.copyTo(0, 0, below);
   }
@@ -109,6 +118,7 @@ final class MetalSheet implements Sheet {
   private void take() {
     Optional<MetalPicture> now = side().bench().shown();
     if (now.isEmpty() && given.isPresent()) {
+      seen = Optional.empty();
       body.forget();
       drawnChanges = -1;
     }
@@ -149,8 +159,14 @@ final class MetalSheet implements Sheet {
     }
     ImDrawList list = ImGui.getBackgroundDrawList();
     Layout layout = paper.layout();
+    Insets insets = Insets.ofWindow(contentScale);
+    float px = paper.pixels();
     list.pushClipRect(
-        0, layout.header(), layout.sceneWidth(), layout.header() + layout.sceneHeight(), true);
+        insets.left() / px,
+        layout.header() + insets.top() / px,
+        layout.sceneWidth() - insets.right() / px,
+        layout.header() + layout.sceneHeight() - insets.bottom() / px,
+        true);
     Sight sight = new Sight(camera(), Optional.empty(), layout.header(), paper.pixels());
     for (int axis = 0; axis < 3; axis++) {
       if (side().sections().isOn(axis)) {
@@ -158,8 +174,8 @@ final class MetalSheet implements Sheet {
       }
     }
     touches(list, paper, sight);
-    key(list, paper);
     list.popClipRect();
+    key(list, paper);
     told(paper);
     if (state.selection().isMeasuring()) {
       marks.draw(paper);
@@ -172,11 +188,13 @@ final class MetalSheet implements Sheet {
     float s = paper.scale();
     Sections sections = side().sections();
     boolean held = sections.held() == axis;
-    int ink = PaperStyle.ink(held ? paper.palette().ink() : paper.palette().softInk());
+    int colour = held ? paper.palette().ink() : paper.palette().softInk();
+    int ink = PaperStyle.ink(colour);
+    int edge = PaperStyle.ink(colour, held ? 0.75 : 0.4);
     for (int corner = 0; corner < 4; corner++) {
       Point a = SectionGrips.corner(sections, axis, corner);
       Point b = SectionGrips.corner(sections, axis, (corner + 1) % 4);
-      list.addLine(sight.x(a), sight.y(a), sight.x(b), sight.y(b), ink, held ? 1.6f * s : s);
+      list.addLine(sight.x(a), sight.y(a), sight.x(b), sight.y(b), edge, held ? 1.4f * s : s);
     }
     Point grip = SectionGrips.grip(sections, axis, camera());
     float x = sight.x(grip);
@@ -261,7 +279,7 @@ final class MetalSheet implements Sheet {
 
   /** What the colours mean, below the rules. */
   private void key(ImDrawList list, Paper paper) {
-    if (given.isEmpty() || !side().isByTool()) {
+    if (seen.isEmpty() || !side().isByTool()) {
       return;
     }
     float s = paper.scale();
@@ -270,7 +288,7 @@ final class MetalSheet implements Sheet {
     float end = paper.layout().sceneWidth() - 190 * s;
     ImGui.pushFont(paper.style().small());
     int ink = PaperStyle.ink(paper.palette().softInk());
-    for (KeyRow row : given.get().key()) {
+    for (KeyRow row : seen.get().key()) {
       ImGui.calcTextSize(size, row.words());
       if (x + 20 * s + size.x > end) {
         break;
@@ -292,10 +310,9 @@ final class MetalSheet implements Sheet {
     MetalWords words = new MetalWords(state.unit());
     String progress = side().progress();
     String shown =
-        given
-            .map(
+        seen.map(
                 p ->
-                    words.shown(p, bench.isFine(), exact.isPresent() && !exact.get().regions().isEmpty())
+                    words.shown(p, seenExact)
                         + words.coarsened(p).map(c -> " " + c).orElse(""))
             .orElse("");
     ImGui.pushStyleColor(ImGuiCol.WindowBg, PaperStyle.ink(paper.palette().ground(), 0));
@@ -379,7 +396,7 @@ final class MetalSheet implements Sheet {
 
   @Override
   public boolean isUnfinished() {
-    return side().bench().subject().isPresent() && !body.isComplete();
+    return side().bench().subject().isPresent() && !(body.isComplete() && body.isSoft());
   }
 
   @Override

@@ -78,15 +78,13 @@ final class MetalSide implements AutoCloseable {
     }
     String now = new MetalWords(look.unit()).progress(bench);
     boolean known = bench.touching().isPresent();
-    if (!now.equals(progress) || known != touchesKnown) {
-      progress = now;
-      touchesKnown = known;
-      came = true;
-    }
+    boolean told = !now.equals(progress) || known != touchesKnown;
+    progress = now;
+    touchesKnown = known;
     if (came) {
       changed.run();
     }
-    return came;
+    return came || told;
   }
 
   private void begin() {

@@ -81,7 +81,7 @@ final class MetalWords {
   }
 
   /** What the picture is of, and how fine. */
-  String shown(MetalPicture picture, boolean isFine, boolean exactWalls) {
+  String shown(MetalPicture picture, boolean exactWalls) {
     StringBuilder words = new StringBuilder();
     int moves = picture.of().moves();
     Tape tape = picture.of().subject().tape();
@@ -94,7 +94,7 @@ final class MetalWords {
     words.append(" · cells of ").append(Figures.lengthWithUnit(picture.metal().cell(), unit));
     if (exactWalls) {
       words.append(", the thread's wall exact");
-    } else if (!isFine) {
+    } else if (!picture.fine()) {
       words.append(", coarse");
     }
     return words.toString();

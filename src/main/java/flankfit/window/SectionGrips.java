@@ -9,6 +9,12 @@ final class SectionGrips {
   /** Below this a plane is looked at so straight that its way is hardly seen (1). */
   private static final double STRAIGHT = 0.12;
 
+  /** Places along a side where a grip may be: beside what lies in the middle. */
+  private static final double[] SHARES = {0.07, 0.2, 0.36, 0.64, 0.8, 0.93};
+
+  /** Room that the scene leaves to rules, as a share of its shorter side (1). */
+  private static final double ROOM = 0.08;
+
   private SectionGrips() {}
 
   /** A corner of a plane's rectangle in the stock's box, 0 to 3 round it. */
@@ -23,24 +29,49 @@ final class SectionGrips {
     return new Point(p[0], p[1], p[2]);
   }
 
-  /** The middle of that side of the rectangle which is seen highest, then farthest to the right. */
+  /**
+   * Where the grip is: on a side of the rectangle, near a corner, as high as can be seen; in the
+   * middle of what is seen where no side is.
+   */
   static Point grip(Sections sections, int axis, Camera camera) {
-    Point best = Point.ZERO;
+    Point best = inMiddle(sections, axis, camera);
     double most = Double.NEGATIVE_INFINITY;
     for (int side = 0; side < 4; side++) {
       Point a = corner(sections, axis, side);
       Point b = corner(sections, axis, (side + 1) % 4);
-      Point middle =
-          new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2, (a.z() + b.z()) / 2);
-      double seen =
-          camera.row(middle.x(), middle.y(), middle.z())
-              + 0.01 * camera.column(middle.x(), middle.y(), middle.z());
-      if (seen > most + 1e-6) {
-        most = seen;
-        best = middle;
+      for (double share : SHARES) {
+        Point p = between(a, b, share);
+        double row = camera.row(p.x(), p.y(), p.z());
+        double column = camera.column(p.x(), p.y(), p.z());
+        double seen = row - camera.height() * Math.abs(share - 0.5) * 0.02 + 0.001 * column;
+        if (seen > most + 1e-6 && isSeen(camera, column, row)) {
+          most = seen;
+          best = p;
+        }
       }
     }
     return best;
+  }
+
+  private static Point between(Point a, Point b, double share) {
+    return new Point(
+        a.x() + share * (b.x() - a.x()),
+        a.y() + share * (b.y() - a.y()),
+        a.z() + share * (b.z() - a.z()));
+  }
+
+  private static boolean isSeen(Camera camera, double column, double row) {
+    double room = ROOM * Math.min(camera.width(), camera.height());
+    return column > 1.9 * room
+        && row > 1.4 * room
+        && column < camera.width() - room
+        && row < camera.height() - room;
+  }
+
+  private static Point inMiddle(Sections sections, int axis, Camera camera) {
+    Point c = camera.centre();
+    double at = sections.at(axis);
+    return new Point(axis == 0 ? at : c.x(), axis == 1 ? at : c.y(), axis == 2 ? at : c.z());
   }
 
   /**
