@@ -83,7 +83,9 @@ final class WindowProgram implements ProgramSource {
 
   @Override
   public Judgement judge(Text text, Interpretation checked) {
-    var job = new ProgramOptions.Job(text.program(), text.setup(), text.subprograms(), checked, text.mesh());
+    var job =
+        new ProgramOptions.Job(
+            text.program(), text.setup(), text.subprograms(), checked, text.mesh());
     if (!CheckedProgram.isAboutThreads(job)) {
       return new Judgement(checked.findings(), toMend(checked.findings()) + "no thread is milled");
     }

@@ -88,8 +88,7 @@ final class BlockCells implements SurfaceCells {
         int i = at % Node.CELLS;
         int j = at / Node.CELLS % Node.CELLS;
         int k = at / (Node.CELLS * Node.CELLS);
-        if (!touches(
-            leaf.x + i * cell, leaf.y + j * cell, leaf.z + k * cell, cell, block, reach)) {
+        if (!touches(leaf.x + i * cell, leaf.y + j * cell, leaf.z + k * cell, cell, block, reach)) {
           bits[word] &= ~Long.lowestOneBit(rest);
         }
       }

@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The surface of the metal in pieces, so that only those are made anew in which something changed. A
- * piece belongs to a cube of the octree; the cubes are the same at every moment. All pieces together
- * are the surface of the whole, triangle by triangle, bit for bit. Safe for many readers.
+ * The surface of the metal in pieces, so that only those are made anew in which something changed.
+ * A piece belongs to a cube of the octree; the cubes are the same at every moment. All pieces
+ * together are the surface of the whole, triangle by triangle, bit for bit. Safe for many readers.
  */
 public final class MetalPieces {
   /** Cells along the side of a cube, at most, counted in its finest. */

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Answers what a mesh asks for by the million, as exactly as a mesh wants it: closed forms alone, no
- * search for distances. One for each thread; holds the cuts of one leaf ready.
+ * Answers what a mesh asks for by the million, as exactly as a mesh wants it: closed forms alone,
+ * no search for distances. One for each thread; holds the cuts of one leaf ready.
  */
 final class QuickProbe {
   /** A measure so small ends the search with one last line (mm). */
@@ -251,8 +251,7 @@ final class QuickProbe {
     // From a little way outside the volume, where its edges too have one direction.
     double back = Math.max(0, share - ASIDE / Math.max(length, ASIDE));
     cut(maker)
-        .closeNormal(
-            fromX + back * alongX, fromY + back * alongY, fromZ + back * alongZ, normal);
+        .closeNormal(fromX + back * alongX, fromY + back * alongY, fromZ + back * alongZ, normal);
     result.normal(-normal[0], -normal[1], -normal[2]);
     result.maker(leaf.moves[maker]);
   }

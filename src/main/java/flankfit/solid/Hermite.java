@@ -14,7 +14,8 @@ final class Hermite {
     makers = new int[edges];
   }
 
-  static Hermite of(Solid solid, SurfaceCells cells, GridEdges edges, Share share, Workers workers) {
+  static Hermite of(
+      Solid solid, SurfaceCells cells, GridEdges edges, Share share, Workers workers) {
     Hermite result = new Hermite(edges.count());
     workers.run(
         edges.count(),

@@ -98,7 +98,10 @@ final class MeshAssembly {
         });
   }
 
-  /** The mean of all normals of a point's vertex: on one of them a crease would lie in its own shade. */
+  /**
+   * The mean of all normals of a point's vertex: on one of them a crease would lie in its own
+   * shade.
+   */
   private void way(Mesh mesh, int point, double[] to) {
     int vertex = mesh.vertexOf(point);
     int first = point;

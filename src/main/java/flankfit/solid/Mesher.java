@@ -22,7 +22,8 @@ final class Mesher {
     Sheets sheets = Sheets.of(solid, cells, index, edges, share, workers);
     Polygons.Middles middles = Polygons.middles(cells, edges, sheets);
     Vertices vertices = Vertices.of(solid, cells, hermite, sheets, share, workers);
-    Polygons.Source source = new Polygons.Source(cells, edges, share, hermite, sheets, vertices, middles);
+    Polygons.Source source =
+        new Polygons.Source(cells, edges, share, hermite, sheets, vertices, middles);
     Triangles triangles = Triangles.of(source, workers);
     return new MeshAssembly(solid, source, triangles, meshing.opennessStep(), workers).mesh();
   }

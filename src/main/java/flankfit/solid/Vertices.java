@@ -15,7 +15,12 @@ final class Vertices {
 
   /** Places all vertices. */
   static Vertices of(
-      Solid solid, SurfaceCells cells, Hermite hermite, Sheets sheets, Share share, Workers workers) {
+      Solid solid,
+      SurfaceCells cells,
+      Hermite hermite,
+      Sheets sheets,
+      Share share,
+      Workers workers) {
     Vertices result = new Vertices(sheets.vertexCount());
     DoubleColumn[] parts = new DoubleColumn[Workers.pieces(cells.count(), LEAVES_IN_PIECE)];
     workers.run(

@@ -215,7 +215,7 @@ final class Hand implements AutoCloseable {
 
   /** Whether the pointer takes the grip of a plane. */
   private boolean grabs() {
-    double reach = MetalSheet.GRIP_REACH * layout.scale() * pixels;
+    double reach = MetalMarks.GRIP_REACH * layout.scale() * pixels;
     return state.sheet() == SheetName.METAL
         && state.metal().grab(state.viewpoint().camera(), column * pixels, up(), reach);
   }

@@ -9,7 +9,6 @@ import flankfit.metal.MetalProgress;
 import flankfit.metal.TooFineException;
 import flankfit.picture.ThreadWalls;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -49,20 +48,7 @@ final class MetalBench implements AutoCloseable {
    * @param threads gauged threads
    * @param scale what a pixel shows, a power of two (mm)
    */
-  private record WallQuestion(MetalPicture picture, List<ThreadAnswer> threads, double scale) {
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof WallQuestion q
-          && q.picture == picture
-          && q.threads.equals(threads)
-          && q.scale == scale;
-    }
-
-    @Override
-    public int hashCode() {
-      return Objects.hash(System.identityHashCode(picture), scale);
-    }
-  }
+  private record WallQuestion(MetalPicture picture, List<ThreadAnswer> threads, double scale) {}
 
   /** What touches. */
   private record Touches(List<Finding> findings) {}
@@ -92,8 +78,7 @@ final class MetalBench implements AutoCloseable {
         MetalOptions.usual().withThreads(1).withCell(subject.stock().diagonal() / TOUCH_CELLS);
     while (true) {
       try {
-        Metal metal =
-            Metal.of(subject.tape(), subject.setup(), subject.mesh(), options, progress);
+        Metal metal = Metal.of(subject.tape(), subject.setup(), subject.mesh(), options, progress);
         MetalCheck check =
             MetalCheck.of(
                 subject.cutting().checked(), subject.setup(), metal, subject.tape().size());
@@ -138,7 +123,8 @@ final class MetalBench implements AutoCloseable {
       ask(question, moving);
     }
     Optional<MetalPicture> best = best(question);
-    boolean other = best.isPresent() != shown.isPresent() || (best.isPresent() && best.get() != shown.get());
+    boolean other =
+        !best.equals(shown);
     shown = best;
     return changed || other;
   }
@@ -165,8 +151,7 @@ final class MetalBench implements AutoCloseable {
     }
     Optional<MetalPicture> last =
         coarse.told().map(Latest.Told::answer).filter(p -> p.of().subject() == question.subject());
-    Optional<MetalPicture> before =
-        shown.filter(p -> p.of().subject() == question.subject());
+    Optional<MetalPicture> before = shown.filter(p -> p.of().subject() == question.subject());
     return isNewer(last, before) ? last : before;
   }
 
@@ -213,7 +198,7 @@ final class MetalBench implements AutoCloseable {
     walls.ask(question);
     return walls
         .told()
-        .filter(t -> t.question().picture() == question.picture())
+        .filter(t -> t.question().picture().equals(question.picture()))
         .map(Latest.Told::answer);
   }
 

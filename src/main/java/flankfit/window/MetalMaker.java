@@ -61,8 +61,7 @@ final class MetalMaker implements Latest.Work<MetalQuestion, MetalPicture> {
   public MetalPicture answer(MetalQuestion question, Latest.Watch watch) {
     Optional<Kept> before = kept.filter(k -> k.subject() == question.subject());
     Body body = before.isPresent() ? before.get().body() : cut(question.subject(), watch);
-    MetalPieces pieces =
-        before.isPresent() ? before.get().pieces() : body.metal().pieces(REACH);
+    MetalPieces pieces = before.isPresent() ? before.get().pieces() : body.metal().pieces(REACH);
     List<Integer> changed = new ArrayList<>();
     for (int i = 0; i < pieces.count(); i++) {
       if (before.isEmpty()
@@ -71,14 +70,21 @@ final class MetalMaker implements Latest.Work<MetalQuestion, MetalPicture> {
       }
     }
     double begun = before.isPresent() ? 0 : 0.3;
-    List<BodyFaces> made = make(question, pieces, changed, share -> watch.goesOn(begun + (1 - begun) * share));
+    List<BodyFaces> made =
+        make(question, pieces, changed, share -> watch.goesOn(begun + (1 - begun) * share));
     BodyPieces all =
         before.isPresent()
             ? before.get().last().pieces().with(changed, made)
             : new BodyPieces(made.isEmpty() ? List.of(nothing(question)) : made);
     MetalPicture picture =
         new MetalPicture(
-            question, body.metal(), body.asked(), coarser <= MetalBench.FINE, all, changed.size(), key(question));
+            question,
+            body.metal(),
+            body.asked(),
+            coarser <= MetalBench.FINE,
+            all,
+            changed.size(),
+            key(question));
     kept = Optional.of(new Kept(question.subject(), body, pieces, picture));
     return picture;
   }
@@ -122,8 +128,7 @@ final class MetalMaker implements Latest.Work<MetalQuestion, MetalPicture> {
                             if (!watch.goesOn((double) done.getAndIncrement() / made.length)) {
                               throw new CancellationException("nobody waits any more");
                             }
-                            Mesh mesh =
-                                meshing.mesh(pieces.at(changed.get(i), question.moves()));
+                            Mesh mesh = meshing.mesh(pieces.at(changed.get(i), question.moves()));
                             made[i] = nothing(question);
                             MeshFaces.add(made[i], mesh, marks, ink::mirror);
                           }))

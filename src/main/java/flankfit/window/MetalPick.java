@@ -27,8 +27,7 @@ record MetalPick(Point place, int maker, boolean isCut) {
       MetalPicture picture, Camera camera, Sections sections, double column, double row) {
     Ray ray = new Ray(camera, column, row);
     double[] reach = ray.within(picture.of().subject());
-    double step =
-        Math.max(picture.metal().cell() / 2, (reach[1] - reach[0]) / MOST_STEPS);
+    double step = Math.max(picture.metal().cell() / 2, (reach[1] - reach[0]) / MOST_STEPS);
     Solid solid = picture.solid();
     double before = reach[1] + step;
     boolean taken = sections.takes(camera, ray.at(0, before), ray.at(1, before), ray.at(2, before));
@@ -92,8 +91,7 @@ record MetalPick(Point place, int maker, boolean isCut) {
       double right = (column - camera.width() / 2.0) * camera.millimetresPerPixel();
       double up = (row - camera.height() / 2.0) * camera.millimetresPerPixel();
       for (int axis = 0; axis < 3; axis++) {
-        from[axis] =
-            camera.centre().axis(axis) + right * camera.right(axis) + up * camera.up(axis);
+        from[axis] = camera.centre().axis(axis) + right * camera.right(axis) + up * camera.up(axis);
         way[axis] = camera.eye(axis);
       }
     }

@@ -2,8 +2,6 @@ package flankfit.window;
 
 import flankfit.finding.Finding;
 import flankfit.gauge.ThreadAnswer;
-import flankfit.motion.Point;
-import flankfit.motion.Tape;
 import flankfit.picture.BodyScene.KeyRow;
 import flankfit.picture.Camera;
 import flankfit.picture.Insets;
@@ -26,16 +24,12 @@ final class MetalSheet implements Sheet {
   /** Grooves that are seen this wide get their exact wall (px a pitch). */
   private static final double EXACT_FROM = 12;
 
-  /** Radius of a grip, and how near the pointer must come to it (px at scale 1). */
-  private static final float GRIP = 9;
-
-  static final double GRIP_REACH = 14;
-
   private static final int MOST_TOUCHES = 3;
 
   private final ViewState state;
   private final int samples;
   private final SelectionMarks marks;
+  private final MetalMarks over;
   private final ImVec2 size = new ImVec2();
   private LiveBody body;
   private double contentScale;
@@ -58,6 +52,7 @@ final class MetalSheet implements Sheet {
     this.samples = samples;
     this.contentScale = contentScale;
     marks = new SelectionMarks(state);
+    over = new MetalMarks(state);
     body = new LiveBody(contentScale, samples);
   }
 
@@ -122,7 +117,7 @@ final class MetalSheet implements Sheet {
       body.forget();
       drawnChanges = -1;
     }
-    boolean other = now.isPresent() && (given.isEmpty() || given.get() != now.get());
+    boolean other = now.isPresent() && !now.equals(given);
     given = now;
     if (other) {
       body.show(now.get().pieces());
@@ -151,8 +146,7 @@ final class MetalSheet implements Sheet {
       ImGui.pushStyleColor(ImGuiCol.WindowBg, PaperStyle.ink(paper.palette().ground(), 0));
       Layout layout = paper.layout();
       Panels.begin("metal", 0, layout.header(), layout.sceneWidth(), layout.sceneHeight());
-      LackWords.draw(
-          paper, MissingStock.heading(state.loaded()), MissingStock.of(state.loaded()));
+      LackWords.draw(paper, MissingStock.heading(state.loaded()), MissingStock.of(state.loaded()));
       ImGui.end();
       ImGui.popStyleColor();
       return;
@@ -168,12 +162,7 @@ final class MetalSheet implements Sheet {
         layout.header() + layout.sceneHeight() - insets.bottom() / px,
         true);
     Sight sight = new Sight(camera(), Optional.empty(), layout.header(), paper.pixels());
-    for (int axis = 0; axis < 3; axis++) {
-      if (side().sections().isOn(axis)) {
-        plane(list, paper, sight, axis);
-      }
-    }
-    touches(list, paper, sight);
+    over.draw(list, paper, sight);
     list.popClipRect();
     key(list, paper);
     told(paper);
@@ -182,99 +171,6 @@ final class MetalSheet implements Sheet {
     } else {
       side().picked().ifPresent(p -> picked(paper, sight, p));
     }
-  }
-
-  private void plane(ImDrawList list, Paper paper, Sight sight, int axis) {
-    float s = paper.scale();
-    Sections sections = side().sections();
-    boolean held = sections.held() == axis;
-    int colour = held ? paper.palette().ink() : paper.palette().softInk();
-    int ink = PaperStyle.ink(colour);
-    int edge = PaperStyle.ink(colour, held ? 0.75 : 0.4);
-    for (int corner = 0; corner < 4; corner++) {
-      Point a = SectionGrips.corner(sections, axis, corner);
-      Point b = SectionGrips.corner(sections, axis, (corner + 1) % 4);
-      list.addLine(sight.x(a), sight.y(a), sight.x(b), sight.y(b), edge, held ? 1.4f * s : s);
-    }
-    Point grip = SectionGrips.grip(sections, axis, camera());
-    float x = sight.x(grip);
-    float y = sight.y(grip);
-    double near = Math.hypot(x - paper.column(), y - paper.row());
-    boolean hot = side().dragged() == axis || near < GRIP_REACH * s;
-    float r = (hot ? GRIP + 2 : GRIP) * s;
-    list.addCircleFilled(x, y, r, PaperStyle.ink(paper.palette().ground()), 24);
-    list.addCircle(x, y, r, ink, 24, 2 * s);
-    arrows(list, axis, x, y, r, ink, s);
-    String words = new MetalWords(state.unit()).section(sections, axis);
-    ImGui.pushFont(paper.style().small());
-    ImGui.calcTextSize(size, words);
-    float left = Math.min(x + r + 12 * s, paper.layout().sceneWidth() - size.x - 8 * s);
-    float top = Math.max(paper.layout().header() + 4 * s, y - r - size.y);
-    list.addRectFilled(
-        left - 3 * s,
-        top,
-        left + size.x + 3 * s,
-        top + size.y,
-        PaperStyle.ink(paper.palette().ground(), 0.85));
-    list.addText(left, top, ink, words);
-    ImGui.popFont();
-  }
-
-  /** Two arrow heads at a grip, the ways it can go. */
-  private void arrows(ImDrawList list, int axis, float x, float y, float r, int ink, float s) {
-    double ux = camera().right(axis);
-    double uy = -camera().up(axis);
-    double length = Math.hypot(ux, uy);
-    if (length < 0.12) {
-      ux = 0;
-      uy = 1;
-      length = 1;
-    }
-    float dx = (float) (ux / length);
-    float dy = (float) (uy / length);
-    for (int way = -1; way <= 1; way += 2) {
-      float tipX = x + way * dx * r * 0.72f;
-      float tipY = y + way * dy * r * 0.72f;
-      float backX = x + way * dx * r * 0.2f;
-      float backY = y + way * dy * r * 0.2f;
-      float side = r * 0.34f;
-      list.addTriangleFilled(
-          tipX, tipY, backX - dy * side, backY + dx * side, backX + dy * side, backY - dx * side, ink);
-    }
-  }
-
-  /** Marks where something touches that should not. */
-  private void touches(ImDrawList list, Paper paper, Sight sight) {
-    float s = paper.scale();
-    Tape tape = state.course().tape();
-    int alarm = PaperStyle.ink(paper.palette().alarm());
-    for (Finding finding : side().touching()) {
-      int move = move(finding);
-      if (move >= 0) {
-        Point at = tape.to(move);
-        float x = sight.x(at);
-        float y = sight.y(at);
-        list.addTriangleFilled(
-            x, y - 11 * s, x - 9 * s, y + 5 * s, x + 9 * s, y + 5 * s,
-            PaperStyle.ink(paper.palette().ground()));
-        list.addTriangle(x, y - 11 * s, x - 9 * s, y + 5 * s, x + 9 * s, y + 5 * s, alarm, 2 * s);
-        list.addLine(x, y - 5 * s, x, y, alarm, 2 * s);
-        list.addCircleFilled(x, y + 2.6f * s, 1.2f * s, alarm);
-      }
-    }
-  }
-
-  private int move(Finding finding) {
-    if (!finding.place().file().equals(state.input().file())) {
-      return -1;
-    }
-    Tape tape = state.course().tape();
-    for (int move = 0; move < tape.size(); move++) {
-      if (tape.line(move) == finding.place().line()) {
-        return move;
-      }
-    }
-    return -1;
   }
 
   /** What the colours mean, below the rules. */
@@ -293,8 +189,7 @@ final class MetalSheet implements Sheet {
       if (x + 20 * s + size.x > end) {
         break;
       }
-      list.addRectFilled(
-          x, y + 2 * s, x + 14 * s, y + 12 * s, PaperStyle.ink(row.colour()));
+      list.addRectFilled(x, y + 2 * s, x + 14 * s, y + 12 * s, PaperStyle.ink(row.colour()));
       list.addRect(x, y + 2 * s, x + 14 * s, y + 12 * s, ink);
       list.addText(x + 20 * s, y, ink, row.words());
       x += 20 * s + size.x + 18 * s;
@@ -310,10 +205,7 @@ final class MetalSheet implements Sheet {
     MetalWords words = new MetalWords(state.unit());
     String progress = side().progress();
     String shown =
-        seen.map(
-                p ->
-                    words.shown(p, seenExact)
-                        + words.coarsened(p).map(c -> " " + c).orElse(""))
+        seen.map(p -> words.shown(p, seenExact) + words.coarsened(p).map(c -> " " + c).orElse(""))
             .orElse("");
     ImGui.pushStyleColor(ImGuiCol.WindowBg, PaperStyle.ink(paper.palette().ground(), 0));
     Panels.begin(
@@ -321,7 +213,7 @@ final class MetalSheet implements Sheet {
         86 * s,
         layout.header() + 4 * s,
         layout.sceneWidth() - 96 * s,
-        (30 + 20 * Math.min(MOST_TOUCHES + 1, side().touching().size())) * s,
+        (50 + 22 * Math.min(MOST_TOUCHES + 1, side().touching().size())) * s,
         ImGuiWindowFlags.NoBringToFrontOnFocus | ImGuiWindowFlags.NoBackground);
     ImGui.pushFont(paper.style().small());
     ImGui.setCursorPos(6 * s, 3 * s);
@@ -329,7 +221,12 @@ final class MetalSheet implements Sheet {
     ImGui.textUnformatted(shown);
     ImGui.popStyleColor();
     if (!progress.isEmpty()) {
-      ImGui.sameLine(0, shown.isEmpty() ? 0 : 14 * s);
+      ImGui.calcTextSize(size, shown + progress);
+      if (size.x + 40 * s < layout.sceneWidth() - 96 * s) {
+        ImGui.sameLine(0, shown.isEmpty() ? 0 : 14 * s);
+      } else {
+        ImGui.setCursorPosX(6 * s);
+      }
       ImGui.textUnformatted(progress);
     }
     bench.failure().ifPresent(f -> failed(paper, f));
@@ -355,21 +252,22 @@ final class MetalSheet implements Sheet {
       ImGui.pushStyleColor(
           ImGuiCol.Text, PaperStyle.ink(FindingMarks.ink(finding.severity(), paper.palette())));
       if (ImGui.button(
-          FindingMarks.sign(finding.severity())
-              + "  "
-              + finding.code().name()
-              + "  "
-              + where
-              + finding.what()
-              + "##touch"
-              + i)
+              FindingMarks.sign(finding.severity())
+                  + "  "
+                  + finding.code().name()
+                  + "  "
+                  + where
+                  + finding.what()
+                  + "##touch"
+                  + i)
           && line > 0) {
         state.toLine(line);
       }
       ImGui.popStyleColor();
     }
     if (shown < touching.size()) {
-      ImGui.textUnformatted("   and " + (touching.size() - shown) + " more: flankfit metal tells all");
+      ImGui.textUnformatted(
+          "   and " + (touching.size() - shown) + " more: flankfit metal tells all");
     }
   }
 
@@ -386,7 +284,8 @@ final class MetalSheet implements Sheet {
     list.addCircleFilled(x, y, 6 * s, PaperStyle.ink(paper.palette().ground()), 20);
     list.addCircle(x, y, 6 * s, ink, 20, 1.8f * s);
     list.addCircleFilled(x, y, 2 * s, ink);
-    marks.card(list, paper, rows, 40 * s + 20 * s * Math.min(MOST_TOUCHES + 1, side().touching().size()));
+    marks.card(
+        list, paper, rows, 40 * s + 20 * s * Math.min(MOST_TOUCHES + 1, side().touching().size()));
   }
 
   /** What the card of the pick says; for tests. */

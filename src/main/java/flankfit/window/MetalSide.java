@@ -229,7 +229,9 @@ final class MetalSide implements AutoCloseable {
             new Point(
                 hole.x() - half,
                 hole.y() - half,
-                Math.min(hole.top() - deep, Math.max(bottom, hole.top() - deep - ROUND * hole.diameter()))),
+                Math.min(
+                    hole.top() - deep,
+                    Math.max(bottom, hole.top() - deep - ROUND * hole.diameter()))),
             new Point(hole.x() + half, hole.y() + half, hole.top())));
     sections.to(0, hole.x());
     sections.to(1, hole.y());

@@ -34,9 +34,8 @@ final class MetalSubject {
 
   /** Whether a program is still the same moves and the same sheet. */
   boolean isOf(Loaded loaded) {
-    return loaded.input().tape() == tape
-        && loaded.input().setup() == setup
-        && loaded.input().cutting().isPresent();
+    // each load makes a tape of its own
+    return loaded.input().tape().equals(tape) && loaded.input().cutting().isPresent();
   }
 
   Tape tape() {
@@ -77,8 +76,7 @@ final class MetalSubject {
                 new Point(
                     h.x(),
                     h.y(),
-                    h.top()
-                        - h.threadDepth().or(h::depth).orElse(h.top() - stock().min().z()) / 2))
+                    h.top() - h.threadDepth().or(h::depth).orElse(h.top() - stock().min().z()) / 2))
         .orElse(middle);
   }
 }

@@ -15,6 +15,9 @@ final class MetalWords {
   /** So near to a hole's axis a place is told by its distance from it (diameters). */
   private static final double NEAR = 1.2;
 
+  /** Steps in which progress is told: words that change draw a frame (1). */
+  private static final int PERCENT = 5;
+
   private final LengthUnit unit;
 
   MetalWords(LengthUnit unit) {
@@ -70,8 +73,7 @@ final class MetalWords {
     String text = line >= 1 && line <= lines.size() ? lines.get(line - 1) : "";
     rows.add(new StateWords.Row("line " + line, text));
     rows.add(
-        new StateWords.Row(
-            "block", LoadWords.number(tape.block(move)) + ", Enter goes there"));
+        new StateWords.Row("block", LoadWords.number(tape.block(move)) + ", Enter goes there"));
   }
 
   private static Optional<Hole> near(Point p, WindowInput input) {
@@ -88,9 +90,7 @@ final class MetalWords {
     words.append(
         moves == 0
             ? "the stock before the first move"
-            : moves == tape.size()
-                ? "after the last move"
-                : "after line " + tape.line(moves - 1));
+            : moves == tape.size() ? "after the last move" : "after line " + tape.line(moves - 1));
     words.append(" · cells of ").append(Figures.lengthWithUnit(picture.metal().cell(), unit));
     if (exactWalls) {
       words.append(", the thread's wall exact");
@@ -122,7 +122,7 @@ final class MetalWords {
       return "";
     }
     return (bench.isRefining() ? "making it finer… " : "cutting… ")
-        + (int) (100 * bench.share())
+        + PERCENT * (int) (100 * bench.share() / PERCENT)
         + " %   Esc stops";
   }
 

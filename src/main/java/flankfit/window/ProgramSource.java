@@ -93,7 +93,8 @@ public interface ProgramSource {
     Optional<Text> beginning(int most) {
       return program.size() <= most
           ? Optional.empty()
-          : Optional.of(new Text(program.beginning(most), setup, subprograms, majorDiameters, mesh));
+          : Optional.of(
+              new Text(program.beginning(most), setup, subprograms, majorDiameters, mesh));
     }
   }
 

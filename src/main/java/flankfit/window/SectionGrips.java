@@ -101,8 +101,8 @@ final class SectionGrips {
   }
 
   /**
-   * How far a plane goes when the pointer does (mm): so that the grip stays under it. A plane looked
-   * at straight goes to the eye as the pointer goes up.
+   * How far a plane goes when the pointer does (mm): so that the grip stays under it. A plane
+   * looked at straight goes to the eye as the pointer goes up.
    *
    * @param columns way of the pointer (px)
    * @param rows way of the pointer upwards (px)
@@ -124,8 +124,7 @@ final class SectionGrips {
    */
   static double rounded(double place, double millimetresPerPixel, double perUnit) {
     double step =
-        StrictMath.pow(10, Math.floor(StrictMath.log10(millimetresPerPixel / perUnit)))
-            * perUnit;
+        StrictMath.pow(10, Math.floor(StrictMath.log10(millimetresPerPixel / perUnit))) * perUnit;
     return Math.rint(place / step) * step;
   }
 }

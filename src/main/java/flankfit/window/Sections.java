@@ -106,7 +106,8 @@ final class Sections {
   static double stepped(double place, double step, int way) {
     double whole = Math.rint(place / step);
     boolean isWhole = Math.abs(place / step - whole) < 1e-6;
-    double next = isWhole ? whole + way : way > 0 ? Math.ceil(place / step) : Math.floor(place / step);
+    double next =
+        isWhole ? whole + way : way > 0 ? Math.ceil(place / step) : Math.floor(place / step);
     return next * step;
   }
 
@@ -128,10 +129,7 @@ final class Sections {
         double side = takesUpper(camera, axis) ? 1 : -1;
         cuts.add(
             new LiveBody.Cut(
-                axis == 0 ? side : 0,
-                axis == 1 ? side : 0,
-                axis == 2 ? side : 0,
-                side * at[axis]));
+                axis == 0 ? side : 0, axis == 1 ? side : 0, axis == 2 ? side : 0, side * at[axis]));
       }
     }
     return cuts;

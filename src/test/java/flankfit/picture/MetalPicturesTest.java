@@ -47,8 +47,7 @@ class MetalPicturesTest {
     try (Drawing drawing = new Drawing()) {
       assumeTrue(drawing.renderer().contains("llvmpipe"), "pictures are kept for llvmpipe");
       BodyScene cut =
-          new MetalScene(scene, mesh, solid, true)
-              .cut(SectionPlane.through(0, 0, 0, 0, -1, 0));
+          new MetalScene(scene, mesh, solid, true).cut(SectionPlane.through(0, 0, 0, 0, -1, 0));
       rgb = BodyPicture.draw(cut, View.ISO, stock, WIDTH, HEIGHT, Theme.LIGHT);
     }
     KeptPicture.compare("metal-iso-light.png", rgb, WIDTH, HEIGHT);
@@ -72,8 +71,7 @@ class MetalPicturesTest {
       LiveBody.Cut plane = new LiveBody.Cut(0, -1, 0, 0);
       LiveBody.Look look =
           new LiveBody.Look(List.of(plane), false, Optional.of(ink.metal()), false);
-      body.draw(
-          scene, camera, Theme.LIGHT, LengthUnit.MILLIMETRE, Insets.ofPicture(1), look);
+      body.draw(scene, camera, Theme.LIGHT, LengthUnit.MILLIMETRE, Insets.ofPicture(1), look);
       while (!body.isSoft()) {
         body.soften();
       }
@@ -85,8 +83,7 @@ class MetalPicturesTest {
       int[] filled = new int[2];
       for (double x = -11.5; x < 11.6; x += 0.5) {
         for (double z = -9.6; z < -0.2; z += 0.4) {
-          int seen =
-              Drawing.pixel(rgb, WIDTH, HEIGHT, camera.column(x, 0, z), camera.row(x, 0, z));
+          int seen = Drawing.pixel(rgb, WIDTH, HEIGHT, camera.column(x, 0, z), camera.row(x, 0, z));
           boolean isMetal = solid.isMetal(x, 1e-6, z);
           boolean near = solid.isMetal(x, 1e-6, z + 0.3) != solid.isMetal(x, 1e-6, z - 0.3);
           boolean warm = (seen >> 16 & 0xFF) - (seen & 0xFF) > 12;
@@ -95,7 +92,9 @@ class MetalPicturesTest {
           filled[of] += !near && warm ? 1 : 0;
         }
       }
-      assertThat(Drawing.difference(paper, palette.ground())).isGreaterThan(12);
+      assertThat(Drawing.difference(paper, palette.ground()))
+          .as(drawing.renderer())
+          .isGreaterThan(12);
       // the lines of the hatching are of ink
       assertThat(filled[1]).as("of %s of metal", all[1]).isGreaterThan(7 * all[1] / 10);
       assertThat(filled[0]).as("of %s of air", all[0]).isLessThanOrEqualTo(all[0] / 50);

@@ -71,8 +71,7 @@ class MetalBenchTest {
   void a_pick_tells_tool_line_and_depth() {
     MetalSubject subject = MetalSubject.of(loaded).orElseThrow();
     MetalPicture picture =
-        new MetalMaker(MetalBench.COARSE, 1)
-            .answer(new MetalQuestion(subject, end), share -> true);
+        new MetalMaker(MetalBench.COARSE, 1).answer(new MetalQuestion(subject, end), share -> true);
     Camera plan = new Camera(View.PLAN);
     plan.resize(600, 400);
     plan.fit(subject.stock(), new double[] {10, 10, 10, 10});
@@ -126,11 +125,6 @@ class MetalBenchTest {
     assertThat(MissingStock.heading(bare)).isEqualTo("there is no metal to show yet");
     // what it shows to write is read as it stands
     String text = lacks.get(0).example() + "\n";
-    assertThat(
-            SetupReader.read("x.setup.toml", text)
-                .sheet()
-                .orElseThrow()
-                .stock())
-        .isPresent();
+    assertThat(SetupReader.read("x.setup.toml", text).sheet().orElseThrow().stock()).isPresent();
   }
 }

@@ -159,8 +159,7 @@ class MetalSheetWindowTest {
   private void pick() {
     Seen before = window.seen();
     window.click(before.slotColumn, before.slotRow);
-    MetalPick met =
-        window.await("a picked place", s -> s.picked.isPresent()).picked.orElseThrow();
+    MetalPick met = window.await("a picked place", s -> s.picked.isPresent()).picked.orElseThrow();
     assertThat(met.place().z()).isBetween(-3.001, -2.999);
     assertThat(met.maker()).isPositive();
     Xdotool.run("mousemove", "980", "20");
