@@ -87,6 +87,8 @@ class ArchitectureTest {
     MAY_USE.put(
         "window",
         List.of(
+            "metal",
+            "solid",
             "lesson",
             "picture",
             "trace",

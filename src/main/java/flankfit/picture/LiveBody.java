@@ -18,6 +18,9 @@ public final class LiveBody implements AutoCloseable {
   /** Planes that open a body together, at most. */
   public static final int MOST_CUTS = 3;
 
+  /** Changes that follow each other so closely are a movement (ns). */
+  private static final long MOVING = 250_000_000;
+
   /** Frames that are averaged at rest, each moved by part of a pixel (R2 sequence). */
   private static final int FRAMES = 8;
 
@@ -32,7 +35,6 @@ public final class LiveBody implements AutoCloseable {
   /** What shows through metal that is seen through (1). */
   private static final double CLEAR = 0.72;
 
-  private final double contentScale;
   private final int samples;
   private final ShaderProgram metal = new ShaderProgram("metal");
   private final BodyStore store = new BodyStore();
@@ -53,6 +55,7 @@ public final class LiveBody implements AutoCloseable {
   private Optional<Targets> targets = Optional.empty();
   private Optional<Drawing> drawing = Optional.empty();
   private int softened;
+  private long drawnAt;
 
   /**
    * A plane that opens a body.
@@ -65,11 +68,13 @@ public final class LiveBody implements AutoCloseable {
   public record Cut(double nx, double ny, double nz, double distance) {}
 
   /** What is drawn into: a frame, frames averaged, and those with rules and words. */
-  private record Targets(RenderTarget frame, RenderTarget soft, RenderTarget front)
+  private record Targets(
+      RenderTarget frame, RenderTarget half, RenderTarget soft, RenderTarget front)
       implements AutoCloseable {
     static Targets of(int width, int height, int samples) {
       return new Targets(
           new RenderTarget(width, height, samples),
+          new RenderTarget((width + 1) / 2, (height + 1) / 2, 0),
           RenderTarget.precise(width, height),
           new RenderTarget(width, height, 0));
     }
@@ -78,6 +83,7 @@ public final class LiveBody implements AutoCloseable {
     public void close() {
       front.close();
       soft.close();
+      half.close();
       frame.close();
     }
   }
@@ -111,7 +117,6 @@ public final class LiveBody implements AutoCloseable {
    * @param samples samples a pixel; 0 where the processor draws
    */
   public LiveBody(double contentScale, int samples) {
-    this.contentScale = contentScale;
     this.samples = samples;
     faces = new SectionFaces(contentScale);
     pen = new LinePen(contentScale);
@@ -172,10 +177,16 @@ public final class LiveBody implements AutoCloseable {
     Targets all = targets(camera);
     Drawing now = new Drawing(scene, camera, theme, unit, insets, look);
     drawing = Optional.of(now);
-    softened = 1;
-    frame(now, all, 0, 0);
-    all.frame().copyTo(all.soft().name(), 0, 0);
-    words(now, all);
+    softened = 0;
+    // What moves is drawn coarsely where the processor draws, so that it moves at all.
+    if (samples == 0 && System.nanoTime() - drawnAt < MOVING) {
+      frame(now, all.half(), 0, 0);
+      all.half().stretchTo(all.soft());
+      words(now, all);
+    } else {
+      soften();
+    }
+    drawnAt = System.nanoTime();
   }
 
   /** Whether the edges of what was drawn are as soft as they get. */
@@ -192,10 +203,14 @@ public final class LiveBody implements AutoCloseable {
     Drawing now = drawing.orElseThrow();
     double x = (0.5 + STEP_X * softened) % 1 - 0.5;
     double y = (0.5 + STEP_Y * softened) % 1 - 0.5;
-    frame(now, all, x, y);
+    frame(now, all.frame(), x, y);
     softened++;
-    all.frame().copyTo(all.front().name(), 0, 0);
-    blend.lay(all.front(), all.soft(), 1.0 / softened);
+    if (softened == 1) {
+      all.frame().copyTo(all.soft().name(), 0, 0);
+    } else {
+      all.frame().copyTo(all.front().name(), 0, 0);
+      blend.lay(all.front(), all.soft(), 1.0 / softened);
+    }
     words(now, all);
   }
 
@@ -211,28 +226,30 @@ public final class LiveBody implements AutoCloseable {
     overlay.flush(now.camera().width(), now.camera().height());
   }
 
-  private void frame(Drawing now, Targets all, double shiftX, double shiftY) {
+  private void frame(Drawing now, RenderTarget target, double shiftX, double shiftY) {
     Scene scene = now.scene();
     Camera camera = now.camera();
     Theme theme = now.theme();
     Look look = now.look();
     Insets insets = now.insets();
-    all.frame().bind();
+    target.bind();
+    double pixels = (double) target.width() / camera.width();
     Theme.Palette palette = theme.palette();
     pen.paper(theme);
     clear(palette);
     double depth = 2 * scene.reach().diagonal() + scene.reach().middle().distance(camera.centre());
-    Point origin = store.complete().map(c -> c.faces().get(0).origin()).orElse(scene.bounds().middle());
+    Point origin =
+        store.complete().map(c -> c.faces().get(0).origin()).orElse(scene.bounds().middle());
     camera.writeClip(origin, depth, toClip);
     toClip[12] += (float) (2 * shiftX / camera.width());
     toClip[13] += (float) (2 * shiftY / camera.height());
     camera.writeView(toView);
     glEnable(GL_SCISSOR_TEST);
     glScissor(
-        insets.left(),
-        insets.bottom(),
-        Math.max(0, camera.width() - insets.left() - insets.right()),
-        Math.max(0, camera.height() - insets.bottom() - insets.top()));
+        (int) (pixels * insets.left()),
+        (int) (pixels * insets.bottom()),
+        (int) (pixels * Math.max(0, camera.width() - insets.left() - insets.right())),
+        (int) (pixels * Math.max(0, camera.height() - insets.bottom() - insets.top())));
     Optional<Tool> tool = look.cutter() ? scene.cutter() : Optional.empty();
     if (tool.isPresent() && look.seeThrough()) {
       cutter(scene, camera, palette, tool, depth);
@@ -243,7 +260,7 @@ public final class LiveBody implements AutoCloseable {
       }
       body(camera, theme, look);
       for (int i = 0; i < look.cuts().size(); i++) {
-        faces.draw(store.drawn(), toClip, scene, origin, palette, look, i);
+        faces.draw(store.drawn(), toClip, scene, origin, palette, look, i, pixels);
       }
     }
     if (tool.isPresent() && !look.seeThrough()) {

@@ -90,6 +90,15 @@ public final class RenderTarget implements AutoCloseable {
     glBindFramebuffer(GL_FRAMEBUFFER, target);
   }
 
+  /** Copies the picture to a target of another size and no samples, stretched. */
+  void stretchTo(RenderTarget other) {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, framebuffer);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, other.framebuffer);
+    glBlitFramebuffer(
+        0, 0, width, height, 0, 0, other.width, other.height, GL_COLOR_BUFFER_BIT, GL_LINEAR);
+    glBindFramebuffer(GL_FRAMEBUFFER, other.framebuffer);
+  }
+
   /** Copies colour, depth and stencil to another target of the same size and samples. */
   void copyAllTo(RenderTarget other) {
     glBindFramebuffer(GL_READ_FRAMEBUFFER, framebuffer);

@@ -55,7 +55,8 @@ final class SectionFaces implements AutoCloseable {
       Point origin,
       Theme.Palette palette,
       Look look,
-      int which) {
+      int which,
+      double pixels) {
     Cut cut = look.cuts().get(which);
     glEnable(GL_STENCIL_TEST);
     glClear(GL_STENCIL_BUFFER_BIT);
@@ -79,13 +80,19 @@ final class SectionFaces implements AutoCloseable {
     glEnable(GL_DEPTH_TEST);
     glStencilFunc(GL_EQUAL, 1, 1);
     glStencilOp(GL_KEEP, GL_KEEP, GL_KEEP);
-    hatched(toClip, scene, origin, palette, look, which);
+    hatched(toClip, scene, origin, palette, look, which, pixels);
     glDisable(GL_STENCIL_TEST);
     glStencilMask(0xFF);
   }
 
   private void hatched(
-      float[] toClip, Scene scene, Point origin, Theme.Palette palette, Look look, int which) {
+      float[] toClip,
+      Scene scene,
+      Point origin,
+      Theme.Palette palette,
+      Look look,
+      int which,
+      double pixels) {
     section.use();
     glUniformMatrix4fv(section.uniform("toClip"), false, toClip);
     int count = 0;
@@ -100,7 +107,7 @@ final class SectionFaces implements AutoCloseable {
     glUniform4fv(section.uniform("ground"), colour);
     Colours.put(palette.ink(), 0.55, colour, 0);
     glUniform4fv(section.uniform("ink"), colour);
-    glUniform1f(section.uniform("spacing"), (float) (HATCH * contentScale * Math.sqrt(2)));
+    glUniform1f(section.uniform("spacing"), (float) (HATCH * contentScale * pixels * Math.sqrt(2)));
     glUniform1f(section.uniform("lean"), which == 1 ? -1 : 1);
     quad(scene, origin, look.cuts().get(which));
     glBindVertexArray(quadArray);

@@ -123,8 +123,7 @@ final class MetalBench implements AutoCloseable {
       ask(question, moving);
     }
     Optional<MetalPicture> best = best(question);
-    boolean other =
-        !best.equals(shown);
+    boolean other = !best.equals(shown);
     shown = best;
     return changed || other;
   }

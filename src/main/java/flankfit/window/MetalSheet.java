@@ -88,7 +88,6 @@ final class MetalSheet implements Sheet {
       seen = given;
       seenExact = body.showsWalls();
     }
-    boolean rests = side().dragged() < 0 && !state.player().playback().isPlaying();
     if (other || drawnChanges != state.changes()) {
       drawnChanges = state.changes();
       LiveBody.Look look =
@@ -98,10 +97,15 @@ final class MetalSheet implements Sheet {
               side().isByTool() ? Optional.empty() : Optional.of(plain()),
               !side().isBare());
       body.draw(state.scene(), camera(), state.theme(), state.unit(), insets, look);
-    } else if (rests && body.isComplete() && !body.isSoft()) {
+    } else if (rests() && body.isComplete() && !body.isSoft()) {
       body.soften();
     }
     body.copyTo(0, 0, below);
+  }
+
+  /** Whether nothing moves, so that edges are worth softening. */
+  private boolean rests() {
+    return side().dragged() < 0 && !state.player().playback().isPlaying();
   }
 
   private int plain() {
@@ -295,7 +299,8 @@ final class MetalSheet implements Sheet {
 
   @Override
   public boolean isUnfinished() {
-    return side().bench().subject().isPresent() && !(body.isComplete() && body.isSoft());
+    return side().bench().subject().isPresent()
+        && (!body.isComplete() || (rests() && !body.isSoft()));
   }
 
   @Override
