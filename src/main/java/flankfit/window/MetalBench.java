@@ -28,6 +28,9 @@ final class MetalBench implements AutoCloseable {
   /** Words tell of work that takes longer (ns). */
   private static final long PATIENCE = 200_000_000;
 
+  /** Exact walls are made no finer than this asks for (mm a pixel): half a million triangles. */
+  private static final double FINEST_WALL = 0.03;
+
   /** Cells along the stock's diagonal where only touches are asked. */
   private static final double TOUCH_CELLS = 100;
 
@@ -192,7 +195,8 @@ final class MetalBench implements AutoCloseable {
     if (!isFine() || threads.isEmpty()) {
       return Optional.empty();
     }
-    double bucket = StrictMath.pow(2, Math.ceil(StrictMath.log(scale) / StrictMath.log(2)));
+    double least = Math.max(FINEST_WALL, scale);
+    double bucket = StrictMath.pow(2, Math.ceil(StrictMath.log(least) / StrictMath.log(2)));
     WallQuestion question = new WallQuestion(shown.orElseThrow(), threads, bucket);
     walls.ask(question);
     return walls
