@@ -19,7 +19,7 @@ public final class LiveBody implements AutoCloseable {
   public static final int MOST_CUTS = 3;
 
   /** Changes that follow each other so closely are a movement (ns). */
-  private static final long MOVING = 250_000_000;
+  private static final long MOVING = 600_000_000;
 
   /** Frames that are averaged at rest, each moved by part of a pixel (R2 sequence). */
   private static final int FRAMES = 8;
