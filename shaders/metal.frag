@@ -11,6 +11,10 @@ in vec2 seat;
 uniform int regions;                   // whose walls are drawn apart
 uniform vec4 ring[8];                  // axis x, y; inner and outer radius squared
 uniform vec2 span[8];                  // lower and upper height
+uniform int sections;                  // planes that open the body together
+uniform vec4 section[3];               // away where the height above all of them is above 0
+uniform vec4 plain;                    // colour of all faces, linear, where its alpha is 1
+uniform float clear;                   // how much of what lies behind is seen, 0 to 1
 uniform float day;                     // 1 on light paper, 0 on dark
 out vec4 pixel;
 
@@ -73,6 +77,14 @@ void main() {
       discard;
     }
   }
+  float above = sections > 0 ? 1e9 : -1.0;
+  for (int i = 0; i < sections; i++) {
+    above = min(above, dot(section[i], vec4(where, 1.0)));
+  }
+  if (above > 0.0) {
+    discard;
+  }
+  vec3 own = mix(mirror.rgb, plain.rgb, plain.a);
   vec3 n = normalize(facing);
   vec3 v = vec3(0.0, 0.0, 1.0);
   if (n.z < 0.0) {
@@ -94,9 +106,9 @@ void main() {
   float ab = max(alpha * (1.0 + stretch), 0.002);
   vec3 bent = normalize(mix(n, cross(cross(t, v), t), 0.55 * stretch * min(1.0, 5.0 * sqrt(alpha))));
   float nv = clamp(dot(n, v), 0.0, 1.0);
-  vec3 fresnel = mirror.rgb + (1.0 - mirror.rgb) * pow(1.0 - nv, 5.0) * 0.6;
+  vec3 fresnel = own + (1.0 - own) * pow(1.0 - nv, 5.0) * 0.6;
   vec3 light = fresnel * room(from(reflect(-v, bent)), sqrt(alpha)) * 0.52;
-  light += mirror.rgb * room(from(n), 1.0) * 0.16;
+  light += own * room(from(n), 1.0) * 0.16;
   vec3 l = normalize(vec3(-0.42, 0.62, 0.66));
   float nl = max(dot(n, l), 0.0);
   vec3 h = normalize(l + v);
@@ -105,5 +117,5 @@ void main() {
   light *= open * (0.55 + 0.45 * open);
   // half a step of noise, so that wide faces show no bands
   float noise = fract(52.9829189 * fract(dot(gl_FragCoord.xy, vec2(0.06711056, 0.00583715))));
-  pixel = vec4(toned(light * mix(0.86, 1.0, day)) + (noise - 0.5) / 255.0, 1.0);
+  pixel = vec4(toned(light * mix(0.86, 1.0, day)) + (noise - 0.5) / 255.0, 1.0 - clear);
 }

@@ -90,6 +90,8 @@ class ArchitectureTest {
     MAY_USE.put(
         "window",
         List.of(
+            "metal",
+            "solid",
             "lesson",
             "picture",
             "trace",

@@ -11,6 +11,7 @@ import flankfit.window.Programs;
 import flankfit.window.WindowKeys;
 import flankfit.window.WindowPicture;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -54,7 +55,7 @@ final class WindowCommand implements Callable<Integer> {
   @Option(
       names = "--sheet",
       paramLabel = "NAME",
-      description = "sheet of --screenshot: motion (default), gauge or lesson")
+      description = "sheet of --screenshot: motion (default), metal, gauge or lesson")
   private Optional<String> sheet = Optional.empty();
 
   @Option(
@@ -62,6 +63,13 @@ final class WindowCommand implements Callable<Integer> {
       paramLabel = "N",
       description = "line of the program that --screenshot stands at")
   private Optional<Integer> line = Optional.empty();
+
+  @Option(
+      names = "--press",
+      paramLabel = "KEYS",
+      split = ",",
+      description = "keys that are pressed before --screenshot, as named below: --press y,d")
+  private List<String> press = List.of();
 
   @Mixin private PictureOptions picture = new PictureOptions();
 
@@ -101,8 +109,8 @@ final class WindowCommand implements Callable<Integer> {
   private void check() throws RequestException {
     boolean alone = screenshot.isEmpty();
     require(
-        !alone || (sheet.isEmpty() && line.isEmpty() && picture.isDefault()),
-        "--sheet, --line, --size and --dark belong to --screenshot",
+        !alone || (sheet.isEmpty() && line.isEmpty() && press.isEmpty() && picture.isDefault()),
+        "--sheet, --line, --press, --size and --dark belong to --screenshot",
         "add --screenshot FILE.png, or leave them out");
     require(
         alone || program.isPresent(), "--screenshot without a program", "name the program first");
@@ -137,7 +145,8 @@ final class WindowCommand implements Callable<Integer> {
             line.orElse(0),
             size.width(),
             size.height(),
-            picture.theme() == Theme.DARK);
+            picture.theme() == Theme.DARK,
+            press);
     try {
       OutputFile.write(file, WindowPicture.png(source, text, Cautions.LINES, wanted));
     } catch (NoDisplayException e) {

@@ -77,12 +77,15 @@ final class WindowProgram implements ProgramSource {
         texts.text(),
         texts.sheet(),
         texts.subprograms(),
-        ProgramOptions.majorDiameters(texts.sheet()));
+        ProgramOptions.majorDiameters(texts.sheet()),
+        texts.mesh());
   }
 
   @Override
   public Judgement judge(Text text, Interpretation checked) {
-    var job = new ProgramOptions.Job(text.program(), text.setup(), text.subprograms(), checked);
+    var job =
+        new ProgramOptions.Job(
+            text.program(), text.setup(), text.subprograms(), checked, text.mesh());
     if (!CheckedProgram.isAboutThreads(job)) {
       return new Judgement(checked.findings(), toMend(checked.findings()) + "no thread is milled");
     }

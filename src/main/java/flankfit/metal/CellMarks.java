@@ -57,6 +57,11 @@ final class CellMarks {
     }
   }
 
+  /** The marked cells of a leaf, a bit each. */
+  long[] marked(Node leaf) {
+    return marks.getOrDefault(leaf, new long[0]);
+  }
+
   private long[] of(Node leaf) {
     return marks.computeIfAbsent(leaf, key -> new long[WORDS]);
   }

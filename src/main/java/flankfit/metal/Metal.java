@@ -26,6 +26,7 @@ public final class Metal {
   private final ForkJoinPool pool;
   private final Pace pace;
   private final ThreadLocal<Probe> probes;
+  private final ThreadLocal<QuickProbe> quicks;
   private final List<String> assumptions;
 
   private Metal(
@@ -44,6 +45,7 @@ public final class Metal {
         ThreadLocal.withInitial(() -> new NodeMaker(piece, skeleton.lattice(), skeleton.scale()));
     this.bricks = new Bricks(skeleton.leaves(), options.memory() - skeleton.bytes(), makers);
     this.probes = ThreadLocal.withInitial(() -> new Probe(piece, skeleton));
+    this.quicks = ThreadLocal.withInitial(() -> new QuickProbe(piece, skeleton));
   }
 
   /**
@@ -104,6 +106,18 @@ public final class Metal {
     return new Metal(piece, skeleton.get(), options, pool, pace, assumptions);
   }
 
+  /**
+   * Side of the cells that the tools of a program want at the finest (mm).
+   *
+   * @param mesh the body of the file that the sheet names as stock; empty for other stock
+   * @throws IllegalArgumentException if the sheet states no stock
+   */
+  public static double finest(Tape tape, SetupSheet sheet, Optional<MeshBody> mesh) {
+    Stock stock =
+        sheet.stock().orElseThrow(() -> new IllegalArgumentException("the sheet states no stock"));
+    return Workpiece.of(tape, sheet, stock, mesh).finest();
+  }
+
   /** What was assumed, a sentence each. */
   public List<String> assumptions() {
     return assumptions;
@@ -136,6 +150,10 @@ public final class Metal {
 
   Probe probe() {
     return probes.get();
+  }
+
+  QuickProbe quick() {
+    return quicks.get();
   }
 
   Workpiece piece() {
@@ -199,6 +217,21 @@ public final class Metal {
     CellList.Collector collector = new CellList.Collector();
     marks.list(collector);
     return collector.list(skeleton, bricks, after);
+  }
+
+  /** The cells that hold the surface of one block after some moves. */
+  SurfaceCells cells(Node block, int after) {
+    bricks.begin();
+    return BlockCells.of(skeleton, bricks, block, after);
+  }
+
+  /**
+   * The surface in pieces.
+   *
+   * @param reach how far from a surface its shade depends on cuts (mm)
+   */
+  public MetalPieces pieces(double reach) {
+    return new MetalPieces(this, reach);
   }
 
   /** Does something for each index, on all threads; counts as one step of the progress. */

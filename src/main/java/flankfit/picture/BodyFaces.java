@@ -61,11 +61,15 @@ public final class BodyFaces {
    * @param open share of the sky it sees, 0 to 255
    */
   public void tint(int mirror, int open) {
-    tints[vertices - 1] =
-        linear(mirror >> 16) | linear(mirror >> 8) << 8 | linear(mirror) << 16 | open << 24;
+    tints[vertices - 1] = linear(mirror) | open << 24;
   }
 
-  private static int linear(int channel) {
+  /** A colour 0xRRGGBB as light: red, green, blue from the lowest byte. */
+  static int linear(int seen) {
+    return channel(seen >> 16) | channel(seen >> 8) << 8 | channel(seen) << 16;
+  }
+
+  private static int channel(int channel) {
     double seen = (channel & 0xFF) / 255.0;
     double linear = seen <= 0.04045 ? seen / 12.92 : StrictMath.pow((seen + 0.055) / 1.055, 2.4);
     return (int) Math.round(255 * linear);

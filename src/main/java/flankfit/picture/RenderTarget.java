@@ -23,6 +23,15 @@ public final class RenderTarget implements AutoCloseable {
    * @throws IllegalStateException if the driver refuses it
    */
   public RenderTarget(int width, int height, int samples) {
+    this(width, height, samples, GL_RGBA8);
+  }
+
+  /** One without samples whose colours are finer than a screen's, to average frames in. */
+  static RenderTarget precise(int width, int height) {
+    return new RenderTarget(width, height, 0, GL_RGBA16F);
+  }
+
+  private RenderTarget(int width, int height, int samples, int format) {
     this.width = width;
     this.height = height;
     this.samples = Math.min(samples, glGetInteger(GL_MAX_SAMPLES));
@@ -31,7 +40,7 @@ public final class RenderTarget implements AutoCloseable {
     depth = glGenRenderbuffers();
     glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
     glBindRenderbuffer(GL_RENDERBUFFER, colour);
-    glRenderbufferStorageMultisample(GL_RENDERBUFFER, this.samples, GL_RGBA8, width, height);
+    glRenderbufferStorageMultisample(GL_RENDERBUFFER, this.samples, format, width, height);
     glFramebufferRenderbuffer(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_RENDERBUFFER, colour);
     glBindRenderbuffer(GL_RENDERBUFFER, depth);
     glRenderbufferStorageMultisample(
@@ -55,6 +64,11 @@ public final class RenderTarget implements AutoCloseable {
     return height;
   }
 
+  /** Name of the framebuffer. */
+  int name() {
+    return framebuffer;
+  }
+
   /** Draws here from now on. */
   public void bind() {
     glBindFramebuffer(GL_FRAMEBUFFER, framebuffer);
@@ -74,6 +88,15 @@ public final class RenderTarget implements AutoCloseable {
     glBlitFramebuffer(
         0, 0, width, height, x, y, x + width, y + height, GL_COLOR_BUFFER_BIT, GL_NEAREST);
     glBindFramebuffer(GL_FRAMEBUFFER, target);
+  }
+
+  /** Copies the picture to a target of another size and no samples, stretched. */
+  void stretchTo(RenderTarget other) {
+    glBindFramebuffer(GL_READ_FRAMEBUFFER, framebuffer);
+    glBindFramebuffer(GL_DRAW_FRAMEBUFFER, other.framebuffer);
+    glBlitFramebuffer(
+        0, 0, width, height, 0, 0, other.width, other.height, GL_COLOR_BUFFER_BIT, GL_LINEAR);
+    glBindFramebuffer(GL_FRAMEBUFFER, other.framebuffer);
   }
 
   /** Copies colour, depth and stencil to another target of the same size and samples. */

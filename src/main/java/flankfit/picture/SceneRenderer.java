@@ -17,9 +17,9 @@ public final class SceneRenderer implements AutoCloseable {
   private static final double MOST_LENGTH = 60_000;
 
   /** Above this elevation (rad) the cutter is see-through. */
-  private static final double FROM_ABOVE = 1.2;
+  static final double FROM_ABOVE = 1.2;
 
-  private static final double SEEN_THROUGH = 0.3;
+  static final double SEEN_THROUGH = 0.3;
 
   private final double contentScale;
   private final boolean saving;

@@ -141,9 +141,9 @@ public final class WallFaces {
         double z = grid.z(j);
         boolean slanting = bend(grid, i, j) > 0.5;
         boolean same =
-            solid.value(x + shell * c, y + shell * s, z) < 0
-                && (slanting || solid.value(x + beyond * c, y + beyond * s, z) < 0)
-                && (slanting || solid.value(x + within * c, y + within * s, z) > 0);
+            solid.isMetal(x + shell * c, y + shell * s, z)
+                && (slanting || solid.isMetal(x + beyond * c, y + beyond * s, z))
+                && (slanting || !solid.isMetal(x + within * c, y + within * s, z));
         if (!same) {
           return false;
         }

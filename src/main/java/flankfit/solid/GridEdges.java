@@ -27,11 +27,10 @@ final class GridEdges {
         LEAVES_IN_PIECE,
         () -> {
           int[] ring = new int[4];
-          boolean[] metal = new boolean[8];
           return (piece, from, to) -> {
             IntColumn found = new IntColumn();
             for (int leaf = from; leaf < to; leaf++) {
-              collect(cells, index, leaf, ring, metal, found);
+              collect(cells, index, leaf, ring, found);
             }
             parts[piece] = found;
           };
@@ -40,24 +39,16 @@ final class GridEdges {
   }
 
   private static void collect(
-      SurfaceCells cells, LeafIndex index, int leaf, int[] ring, boolean[] metal, IntColumn found) {
+      SurfaceCells cells, LeafIndex index, int leaf, int[] ring, IntColumn found) {
     int size = cells.size(leaf);
-    int metals = 0;
-    for (int corner = 0; corner < 8; corner++) {
-      metal[corner] =
-          cells.metal(
-              cells.x(leaf) + (corner & 1) * size,
-              cells.y(leaf) + (corner >> 1 & 1) * size,
-              cells.z(leaf) + (corner >> 2) * size);
-      metals += metal[corner] ? 1 : 0;
-    }
-    if (metals == 0 || metals == 8) {
+    int metal = cells.corners(leaf);
+    if (metal == 0 || metal == 0xff) {
       return;
     }
     for (int axis = 0; axis < 3; axis++) {
       for (int corner = 0; corner < 8; corner++) {
         int far = corner | 1 << axis;
-        if (far != corner && metal[corner] != metal[far]) {
+        if (far != corner && (metal >> corner & 1) != (metal >> far & 1)) {
           int x = cells.x(leaf) + (corner & 1) * size;
           int y = cells.y(leaf) + (corner >> 1 & 1) * size;
           int z = cells.z(leaf) + (corner >> 2) * size;
@@ -65,7 +56,7 @@ final class GridEdges {
             found.add(x);
             found.add(y);
             found.add(z);
-            found.add(size << 3 | (metal[corner] ? 4 : 0) | axis);
+            found.add(size << 3 | (metal >> corner & 1) << 2 | axis);
             for (int quadrant = 0; quadrant < 4; quadrant++) {
               found.add(ring[quadrant]);
             }
@@ -76,7 +67,8 @@ final class GridEdges {
   }
 
   /**
-   * Fills the ring; false if a finer leaf splits the edge or an earlier one of this size has it.
+   * Fills the ring; false if a finer leaf splits the edge or an earlier one of this size has it, or
+   * at the rim of a piece.
    */
   private static boolean owned(
       SurfaceCells cells, LeafIndex index, int leaf, int axis, int x, int y, int z, int[] ring) {
@@ -90,6 +82,9 @@ final class GridEdges {
       int cy = y - (u == 1 ? du : v == 1 ? dv : 0);
       int cz = z - (u == 2 ? du : v == 2 ? dv : 0);
       int other = index.at(cx, cy, cz, size);
+      if (other < 0 && cells.isPiece()) {
+        return false;
+      }
       if (other < 0) {
         throw new IllegalStateException(
             "the leaf that covers cell "

@@ -14,7 +14,8 @@ final class Hermite {
     makers = new int[edges];
   }
 
-  static Hermite of(Solid solid, SurfaceCells cells, GridEdges edges, Workers workers) {
+  static Hermite of(
+      Solid solid, SurfaceCells cells, GridEdges edges, Share share, Workers workers) {
     Hermite result = new Hermite(edges.count());
     workers.run(
         edges.count(),
@@ -25,7 +26,9 @@ final class Hermite {
           double[] high = new double[3];
           return (piece, from, to) -> {
             for (int edge = from; edge < to; edge++) {
-              result.fill(solid, cells, edges, edge, low, high, crossing);
+              if (share.asks(edge)) {
+                result.fill(solid, cells, edges, edge, low, high, crossing);
+              }
             }
           };
         });
@@ -52,7 +55,7 @@ final class Hermite {
     high[axis] = origin + (edges.low(edge, axis) + edges.length(edge)) * cell;
     double[] metal = edges.metalLow(edge) ? low : high;
     double[] air = edges.metalLow(edge) ? high : low;
-    solid.crossing(metal[0], metal[1], metal[2], air[0], air[1], air[2], crossing);
+    solid.edge(metal[0], metal[1], metal[2], air[0], air[1], air[2], crossing);
     places[3 * edge] = crossing.x();
     places[3 * edge + 1] = crossing.y();
     places[3 * edge + 2] = crossing.z();

@@ -31,6 +31,66 @@ public final class Mesh {
     this.creases = creases;
   }
 
+  /** The same less vertices and points that neither a triangle nor a crease names. */
+  Mesh compact() {
+    int[] point = new int[pointVertices.length];
+    int[] vertex = new int[places.length / 3];
+    for (int p : triangles) {
+      point[p] = 1;
+      vertex[pointVertices[p]] = 1;
+    }
+    for (int v : creases) {
+      vertex[v] = 1;
+    }
+    int points = numbered(point);
+    int vertices = numbered(vertex);
+    double[] keptPlaces = new double[3 * vertices];
+    for (int v = 0; v < vertex.length; v++) {
+      if (vertex[v] >= 0) {
+        System.arraycopy(places, 3 * v, keptPlaces, 3 * vertex[v], 3);
+      }
+    }
+    int[] keptVertices = new int[points];
+    float[] keptNormals = new float[3 * points];
+    byte[] keptOpenness = new byte[points];
+    for (int p = 0; p < point.length; p++) {
+      if (point[p] >= 0) {
+        keptVertices[point[p]] = vertex[pointVertices[p]];
+        keptOpenness[point[p]] = openness[p];
+        System.arraycopy(normals, 3 * p, keptNormals, 3 * point[p], 3);
+      }
+    }
+    return new Mesh(
+        keptPlaces,
+        keptVertices,
+        keptNormals,
+        keptOpenness,
+        renamed(triangles, point),
+        makers,
+        renamed(creases, vertex));
+  }
+
+  /** Numbers what is marked by 1 one after the other, the others get -1; gives how many. */
+  private static int numbered(int[] marks) {
+    int count = 0;
+    for (int i = 0; i < marks.length; i++) {
+      marks[i] = marks[i] == 1 ? count++ : -1;
+    }
+    return count;
+  }
+
+  private static int[] renamed(int[] names, int[] to) {
+    int[] result = new int[names.length];
+    for (int i = 0; i < names.length; i++) {
+      result[i] = to[names[i]];
+    }
+    return result;
+  }
+
+  byte[] openness() {
+    return openness;
+  }
+
   /** Number of vertices. */
   public int vertexCount() {
     return places.length / 3;

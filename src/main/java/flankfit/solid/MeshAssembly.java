@@ -58,46 +58,80 @@ final class MeshAssembly {
             (float) source.hermite().normal(triangles.centres[centre], axis);
       }
     }
-    return new Mesh(
-        places,
-        pointVertices,
-        normals,
-        openness(places, pointVertices, normals),
-        triangles.points,
-        triangles.makers,
-        creases());
+    Mesh mesh =
+        new Mesh(
+            places,
+            pointVertices,
+            normals,
+            new byte[pointVertices.length],
+            triangles.points,
+            triangles.makers,
+            creases());
+    openness(mesh);
+    return source.cells().isPiece() ? mesh.compact() : mesh;
   }
 
   /** How far the air reaches along each normal, near steps weighing more. */
-  private byte[] openness(double[] places, int[] pointVertices, float[] normals) {
-    byte[] result = new byte[pointVertices.length];
+  private void openness(Mesh mesh) {
+    byte[] result = mesh.openness();
     if (!(step > 0)) {
       Arrays.fill(result, (byte) 255);
-      return result;
+      return;
+    }
+    boolean[] used = new boolean[result.length];
+    for (int point : triangles.points) {
+      used[point] = true;
     }
     workers.run(
         result.length,
         POINTS_IN_PIECE,
-        () ->
-            (piece, from, to) -> {
-              for (int point = from; point < to; point++) {
-                result[point] = (byte) open(places, 3 * pointVertices[point], normals, 3 * point);
+        () -> {
+          double[] way = new double[3];
+          return (piece, from, to) -> {
+            for (int point = from; point < to; point++) {
+              if (used[point]) {
+                way(mesh, point, way);
+                result[point] = (byte) open(mesh, point, way);
               }
-            });
-    return result;
+            }
+          };
+        });
   }
 
-  private int open(double[] places, int at, float[] normals, int n) {
+  /**
+   * The mean of all normals of a point's vertex: on one of them a crease would lie in its own
+   * shade.
+   */
+  private void way(Mesh mesh, int point, double[] to) {
+    int vertex = mesh.vertexOf(point);
+    int first = point;
+    int end = point + 1;
+    if (vertex < source.vertices().count()) {
+      first = source.vertices().normalStarts[vertex];
+      end = source.vertices().normalStarts[vertex + 1];
+    }
+    Arrays.fill(to, 0);
+    for (int p = first; p < end; p++) {
+      to[0] += mesh.normalX(p);
+      to[1] += mesh.normalY(p);
+      to[2] += mesh.normalZ(p);
+    }
+    SheetPlanes.unit(to);
+  }
+
+  private int open(Mesh mesh, int point, double[] way) {
+    int at = mesh.vertexOf(point);
     double sum = 0;
     double weights = 0;
     double distance = step;
     double weight = 1;
     for (int i = 0; i < STEPS; i++) {
       double value =
-          solid.value(
-              places[at] + distance * normals[n],
-              places[at + 1] + distance * normals[n + 1],
-              places[at + 2] + distance * normals[n + 2]);
+          solid.air(
+              mesh.x(at) + distance * way[0],
+              mesh.y(at) + distance * way[1],
+              mesh.z(at) + distance * way[2],
+              distance);
       sum += weight * Math.max(0, Math.min(1, value / distance));
       weights += weight;
       distance *= 2;
@@ -111,7 +145,8 @@ final class MeshAssembly {
     GridEdges edges = source.edges();
     Sheets sheets = source.sheets();
     for (int edge = 0; edge < edges.count(); edge++) {
-      for (int quadrant = 0; quadrant < 4; quadrant++) {
+      int sides = source.share().owns(edge) ? 4 : 0;
+      for (int quadrant = 0; quadrant < sides; quadrant++) {
         int leaf = edges.leaf(edge, quadrant);
         int next = edges.leaf(edge, quadrant + 1 & 3);
         if (leaf != next) {

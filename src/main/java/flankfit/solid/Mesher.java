@@ -17,11 +17,13 @@ final class Mesher {
   Mesh mesh() {
     LeafIndex index = new LeafIndex(cells);
     GridEdges edges = GridEdges.of(cells, index, workers);
-    Hermite hermite = Hermite.of(solid, cells, edges, workers);
-    Sheets sheets = Sheets.of(solid, cells, index, edges, workers);
+    Share share = Share.of(cells, edges);
+    Hermite hermite = Hermite.of(solid, cells, edges, share, workers);
+    Sheets sheets = Sheets.of(solid, cells, index, edges, share, workers);
     Polygons.Middles middles = Polygons.middles(cells, edges, sheets);
-    Vertices vertices = Vertices.of(solid, cells, hermite, sheets, workers);
-    Polygons.Source source = new Polygons.Source(cells, edges, hermite, sheets, vertices, middles);
+    Vertices vertices = Vertices.of(solid, cells, hermite, sheets, share, workers);
+    Polygons.Source source =
+        new Polygons.Source(cells, edges, share, hermite, sheets, vertices, middles);
     Triangles triangles = Triangles.of(source, workers);
     return new MeshAssembly(solid, source, triangles, meshing.opennessStep(), workers).mesh();
   }

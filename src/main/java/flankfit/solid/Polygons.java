@@ -12,6 +12,7 @@ final class Polygons {
   record Source(
       SurfaceCells cells,
       GridEdges edges,
+      Share share,
       Hermite hermite,
       Sheets sheets,
       Vertices vertices,

@@ -11,6 +11,9 @@ final class SheetPlanes {
   /** Cosines nearer to 1 than this are of normals that are alike (1). */
   private static final double FLAT = 1e-13;
 
+  /** Normals nearer than 6 degrees to each other are those of a face that bends evenly (cosine). */
+  private static final double EVEN = 0.9945218953682733;
+
   private static final int MOST_CROSSINGS = 48;
 
   private final Hermite hermite;
@@ -23,6 +26,7 @@ final class SheetPlanes {
   private int count;
   private int groups;
   private boolean flat;
+  private boolean even;
 
   SheetPlanes(Hermite hermite) {
     this.hermite = hermite;
@@ -68,6 +72,7 @@ final class SheetPlanes {
         }
       }
     }
+    even = least >= EVEN;
     if (least >= CREASE) {
       return;
     }
@@ -182,6 +187,24 @@ final class SheetPlanes {
       most = Math.max(most, Math.abs(off));
     }
     return most;
+  }
+
+  /** Mean height of a place above the planes through the crossings (mm). */
+  double meanHeight(double x, double y, double z) {
+    double sum = 0;
+    for (int i = 0; i < count; i++) {
+      int e = edges[i];
+      sum +=
+          hermite.normal(e, 0) * (x - hermite.place(e, 0))
+              + hermite.normal(e, 1) * (y - hermite.place(e, 1))
+              + hermite.normal(e, 2) * (z - hermite.place(e, 2));
+    }
+    return sum / count;
+  }
+
+  /** Whether all normals are so near that the face bends evenly within the cell. */
+  boolean isEven() {
+    return even;
   }
 
   /** Mean of the crossings (mm). */

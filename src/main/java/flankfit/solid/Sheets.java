@@ -53,7 +53,12 @@ final class Sheets {
   }
 
   static Sheets of(
-      Solid solid, SurfaceCells cells, LeafIndex index, GridEdges edges, Workers workers) {
+      Solid solid,
+      SurfaceCells cells,
+      LeafIndex index,
+      GridEdges edges,
+      Share share,
+      Workers workers) {
     Sheets sheets = new Sheets(edges, cells.count());
     workers.run(
         cells.count(),
@@ -64,7 +69,7 @@ final class Sheets {
             for (int leaf = from; leaf < to; leaf++) {
               int start = sheets.starts[leaf];
               int count = sheets.starts[leaf + 1] - start;
-              if (count > 0) {
+              if (count > 0 && share.needs(leaf)) {
                 sheets.vertexStarts[leaf + 1] =
                     tracer.trace(
                         leaf, sheets.crossings, start, count, sheets.sheetOf, sheets.partners);

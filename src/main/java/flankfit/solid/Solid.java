@@ -23,6 +23,35 @@ public interface Solid {
       double airZ,
       Crossing result);
 
+  /** Whether a place is metal, as {@link #value} says by its sign; may be much quicker. */
+  default boolean isMetal(double x, double y, double z) {
+    return value(x, y, z) < 0;
+  }
+
+  /**
+   * How deep a place lies in air (mm), 0 in metal, near enough to shade by.
+   *
+   * @param enough depth beyond which nothing matters (mm)
+   */
+  default double air(double x, double y, double z, double enough) {
+    return Math.max(0, value(x, y, z));
+  }
+
+  /**
+   * As {@link #crossing}, for the edge of a cell that holds surface: what lies wholly between its
+   * ends may be missed, and places are good to 1e-7 mm.
+   */
+  default void edge(
+      double metalX,
+      double metalY,
+      double metalZ,
+      double airX,
+      double airY,
+      double airZ,
+      Crossing result) {
+    crossing(metalX, metalY, metalZ, airX, airY, airZ, result);
+  }
+
   /** The cells that hold surface. */
   SurfaceCells cells();
 }

@@ -36,4 +36,32 @@ public interface SurfaceCells {
 
   /** Whether a lattice point is metal; asked at corners of listed leaves. */
   boolean metal(int x, int y, int z);
+
+  /** The corners of a leaf that are metal: bit 0 the low one, 1 that with X high, 2 Y, 4 Z. */
+  default int corners(int leaf) {
+    int size = size(leaf);
+    int bits = 0;
+    for (int corner = 0; corner < 8; corner++) {
+      boolean metal =
+          metal(
+              x(leaf) + (corner & 1) * size,
+              y(leaf) + (corner >> 1 & 1) * size,
+              z(leaf) + (corner >> 2) * size);
+      bits |= metal ? 1 << corner : 0;
+    }
+    return bits;
+  }
+
+  /**
+   * Whether these are the cells of a piece of the surface alone, with some around it. Then what
+   * lies at the rim of the list is not looked at.
+   */
+  default boolean isPiece() {
+    return false;
+  }
+
+  /** Of a piece: whether surface that crosses the edge from a lattice point upwards is its own. */
+  default boolean owns(int x, int y, int z) {
+    return true;
+  }
 }

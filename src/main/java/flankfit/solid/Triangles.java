@@ -35,8 +35,10 @@ final class Triangles {
             makers[piece] = new IntColumn();
             centres[piece] = new IntColumn();
             for (int edge = from; edge < to; edge++) {
-              cutter.cut(edge);
-              add(source, cutter, edge, points[piece], makers[piece], centres[piece]);
+              if (source.share().owns(edge)) {
+                cutter.cut(edge);
+                add(source, cutter, edge, points[piece], makers[piece], centres[piece]);
+              }
             }
           };
         });

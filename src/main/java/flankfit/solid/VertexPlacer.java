@@ -77,7 +77,12 @@ final class VertexPlacer {
     faces = 1;
     System.arraycopy(planes.mean(), 0, faceNormals[0], 0, 3);
     boolean flat = planes.isFlat() && planes.farthest(at[0], at[1], at[2]) < FLAT * size;
-    if (flat) {
+    if (flat || planes.isEven()) {
+      // Half way between the crossings and their tangent planes: what bends evenly lies there.
+      double down = flat ? 0 : planes.meanHeight(at[0], at[1], at[2]) / 2;
+      for (int axis = 0; axis < 3; axis++) {
+        at[axis] -= down * planes.mean()[axis];
+      }
       return;
     }
     if (hit(at, planes.mean(), 0.25 * size) || hit(at, planes.mean(), 0.5 * size)) {
@@ -244,10 +249,10 @@ final class VertexPlacer {
     double ax = place[0] + reach * normal[0];
     double ay = place[1] + reach * normal[1];
     double az = place[2] + reach * normal[2];
-    if (solid.value(mx, my, mz) >= 0 || solid.value(ax, ay, az) < 0) {
+    if (!solid.isMetal(mx, my, mz) || solid.isMetal(ax, ay, az)) {
       return false;
     }
-    solid.crossing(mx, my, mz, ax, ay, az, crossing);
+    solid.edge(mx, my, mz, ax, ay, az, crossing);
     return crossing.normalX() * normal[0]
             + crossing.normalY() * normal[1]
             + crossing.normalZ() * normal[2]

@@ -15,7 +15,12 @@ final class Vertices {
 
   /** Places all vertices. */
   static Vertices of(
-      Solid solid, SurfaceCells cells, Hermite hermite, Sheets sheets, Workers workers) {
+      Solid solid,
+      SurfaceCells cells,
+      Hermite hermite,
+      Sheets sheets,
+      Share share,
+      Workers workers) {
     Vertices result = new Vertices(sheets.vertexCount());
     DoubleColumn[] parts = new DoubleColumn[Workers.pieces(cells.count(), LEAVES_IN_PIECE)];
     workers.run(
@@ -27,7 +32,8 @@ final class Vertices {
             DoubleColumn normals = new DoubleColumn();
             for (int leaf = from; leaf < to; leaf++) {
               int first = sheets.firstVertex(leaf);
-              for (int vertex = first; vertex < sheets.firstVertex(leaf + 1); vertex++) {
+              int end = share.needs(leaf) ? sheets.firstVertex(leaf + 1) : first;
+              for (int vertex = first; vertex < end; vertex++) {
                 placer.enter(sheets, leaf, vertex - first);
                 placer.place();
                 result.keep(vertex, placer, normals);

@@ -31,6 +31,9 @@ final class Actions {
    */
   Actions(List<SheetName> sheets) {
     sheets(sheets);
+    if (sheets.contains(SheetName.METAL)) {
+      MetalActions.addTo(all);
+    }
     if (sheets.contains(SheetName.GAUGE)) {
       GaugeActions.addTo(all);
     }
@@ -63,6 +66,14 @@ final class Actions {
    */
   Optional<Action> of(KeyStroke stroke, ViewState state) {
     return byKey.getOrDefault(stroke, List.of()).stream()
+        .filter(a -> a.when().holds(state))
+        .findFirst();
+  }
+
+  /** The action that makes sense now of a key as people read it, in letters of either case. */
+  Optional<Action> of(String keyWords, ViewState state) {
+    return all.stream()
+        .filter(a -> a.keys().stream().anyMatch(k -> k.words().equalsIgnoreCase(keyWords)))
         .filter(a -> a.when().holds(state))
         .findFirst();
   }

@@ -149,7 +149,8 @@ final class GaugeSheet implements Sheet {
     Panels.begin("gauge", 0, layout.header(), layout.sceneWidth(), layout.sceneHeight());
     GaugeRoom room = room(layout);
     if (bench().base().isEmpty()) {
-      missing(paper);
+      LackWords.draw(
+          paper, MissingThread.heading(state.loaded()), MissingThread.of(state.loaded()));
     } else {
       sentences(paper);
       if (room.hasDial()) {
@@ -257,34 +258,6 @@ final class GaugeSheet implements Sheet {
       ImGui.sameLine(0, 2 * s);
     }
     ImGui.popFont();
-  }
-
-  /** Why there is no thread to gauge, and how to give it one. */
-  private void missing(Paper paper) {
-    float s = paper.scale();
-    float width = Math.min(620 * s, paper.layout().sceneWidth() - 60 * s);
-    ImGui.setCursorPos(40 * s, 60 * s);
-    ImGui.beginChild("missing", width, paper.layout().sceneHeight() - 80 * s);
-    List<MissingThread.Lack> lacks = MissingThread.of(state.loaded());
-    ImGui.pushFont(paper.style().title());
-    Panels.wrapped(MissingThread.heading(state.loaded()));
-    ImGui.popFont();
-    ImGui.dummy(1, 10 * s);
-    for (MissingThread.Lack lack : lacks) {
-      ImGui.pushFont(paper.style().strong());
-      Panels.wrapped(lack.what());
-      ImGui.popFont();
-      ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(paper.palette().softInk()));
-      Panels.wrapped(lack.fix());
-      ImGui.popStyleColor();
-      if (!lack.example().isEmpty()) {
-        ImGui.pushFont(paper.style().listing());
-        lack.example().lines().forEach(ImGui::textUnformatted);
-        ImGui.popFont();
-      }
-      ImGui.dummy(1, 10 * s);
-    }
-    ImGui.endChild();
   }
 
   @Override

@@ -30,6 +30,7 @@ final class Hand implements AutoCloseable {
   private boolean pressed;
   private boolean turning;
   private boolean shifting;
+  private boolean dragging;
   private boolean swallows;
 
   /** Finds what lies at a place of the scene (px, rows upwards). */
@@ -135,7 +136,7 @@ final class Hand implements AutoCloseable {
 
   private void enter(boolean entered) {
     touched.run();
-    if (!entered && !turning && !shifting) {
+    if (!entered && !turning && !shifting && !dragging) {
       column = -1;
       row = -1;
     }
@@ -147,6 +148,10 @@ final class Hand implements AutoCloseable {
     double dy = (y - row) * pixels;
     column = x;
     row = y;
+    if (dragging) {
+      state.metal().drag(state.viewpoint().camera(), dx, -dy);
+      return;
+    }
     if (pressed && far()) {
       pressed = false;
       dx = (x - pressedColumn) * pixels;
@@ -171,7 +176,7 @@ final class Hand implements AutoCloseable {
   /** Whether the pointer is over the scene and over no panel that lies on it. */
   private boolean isInScene() {
     int told = Math.min(ProblemPanel.MOST, state.desk().problems().size());
-    return (state.sheet() == SheetName.MOTION || state.sheet() == SheetName.LESSON)
+    return state.sheet() != SheetName.GAUGE
         && state.desk().over() == Desk.Over.NOTHING
         && !state.desk().isWelcome()
         && layout.inScene(column, row)
@@ -187,9 +192,17 @@ final class Hand implements AutoCloseable {
       pressed = false;
       turning = false;
       shifting = false;
+      if (dragging) {
+        dragging = false;
+        state.metal().release();
+      }
       return;
     }
     if (!isInScene()) {
+      return;
+    }
+    if (button == GLFW_MOUSE_BUTTON_LEFT && grabs()) {
+      dragging = true;
       return;
     }
     boolean shift = (mods & GLFW_MOD_SHIFT) != 0;
@@ -198,6 +211,13 @@ final class Hand implements AutoCloseable {
     pressed = true;
     pressedColumn = column;
     pressedRow = row;
+  }
+
+  /** Whether the pointer takes the grip of a plane. */
+  private boolean grabs() {
+    double reach = MetalMarks.GRIP_REACH * layout.scale() * pixels;
+    return state.sheet() == SheetName.METAL
+        && state.metal().grab(state.viewpoint().camera(), column * pixels, up(), reach);
   }
 
   private void click() {

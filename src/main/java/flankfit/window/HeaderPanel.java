@@ -74,6 +74,8 @@ final class HeaderPanel {
     ImGui.sameLine(0, 22 * s);
     if (state.sheet() == SheetName.LESSON) {
       ofLesson(palette, s);
+    } else if (state.sheet() == SheetName.METAL) {
+      ofMetal(palette, s);
     } else if (state.sheet() != SheetName.GAUGE) {
       ofMotion(palette, s);
     }
@@ -102,7 +104,8 @@ final class HeaderPanel {
         state.viewpoint().look(view);
       }
     }
-    if (word(palette, s, "5  wall", state.viewpoint().isUnrolled())) {
+    boolean hasWall = state.sheet() == SheetName.MOTION;
+    if (hasWall && word(palette, s, "5  wall", state.viewpoint().isUnrolled())) {
       state.viewpoint().unroll();
     }
   }
@@ -132,6 +135,28 @@ final class HeaderPanel {
     }
     if (word(palette, s, "Z  zoom to it", false)) {
       state.viewpoint().fitBlock();
+    }
+  }
+
+  private void ofMetal(Theme.Palette palette, float s) {
+    MetalSide metal = state.metal();
+    for (int axis = 0; axis < 3; axis++) {
+      String words = (axis == 0 ? "open  " : "") + Sections.name(axis);
+      if (word(palette, s, words, metal.sections().isOn(axis))) {
+        metal.toggleSection(axis);
+      }
+    }
+    if (word(palette, s, "D  close", false)) {
+      metal.close(state.viewpoint());
+    }
+    if (word(palette, s, "S  through", metal.seesThrough())) {
+      metal.toggleSeeThrough();
+    }
+    if (word(palette, s, "K  by tool", metal.isByTool())) {
+      metal.toggleByTool();
+    }
+    if (word(palette, s, "F  whole", false)) {
+      state.viewpoint().fit(false);
     }
   }
 

@@ -88,6 +88,7 @@ record KeyStroke(int key, int character, boolean ctrl, boolean shift, boolean al
       case GLFW_KEY_ENTER -> "Enter";
       case GLFW_KEY_ESCAPE -> "Esc";
       case GLFW_KEY_TAB -> "Tab";
+      case GLFW_KEY_BACKSPACE -> "Backspace";
       default -> Character.toString((char) key);
     };
   }

@@ -17,6 +17,7 @@ final class KeyTable {
           new Row("drag the ladder", "turn the wear dial"),
           new Row("drag a gauge", "turn it in or out; the wheel does the same"),
           new Row("wheel on depths", "zoom along the depth; Ctrl+wheel on a gauge"),
+          new Row("drag a round grip", "move the plane that opens the metal"),
           new Row("drop a file", "open it"));
 
   private KeyTable() {}

@@ -131,7 +131,7 @@ final class Load implements Runnable {
       ProgramSource.Text text, List<String> lines, InterpreterRun execution, double share) {
     Tape tape = execution.tape();
     steps = steps.and(tape);
-    WindowInput input = input(text, lines, tape, NOTHING_SAID);
+    WindowInput input = input(text, lines, tape, NOTHING_SAID, Optional.empty());
     loader.take(
         this,
         new Loaded(
@@ -152,6 +152,7 @@ final class Load implements Runnable {
     Tape tape = done.tape();
     steps = steps.and(tape);
     Scene scene = growing.finish(tape);
+    Optional<Cutting> cutting = Optional.of(new Cutting(done, text.mesh()));
     Loaded whole =
         new Loaded(
             beginning,
@@ -159,7 +160,7 @@ final class Load implements Runnable {
             0,
             true,
             done.blocks(),
-            input(text, lines, tape, new ProgramSource.Judgement(done.findings(), "")),
+            input(text, lines, tape, new ProgramSource.Judgement(done.findings(), ""), cutting),
             steps,
             scene,
             "");
@@ -178,13 +179,13 @@ final class Load implements Runnable {
               return !stopped;
             });
     WindowInput found =
-        input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), ""));
+        input(text, lines, tape, new ProgramSource.Judgement(checked.findings(), ""), cutting);
     loader.take(
         this,
         new Loaded(beginning, Stage.GAUGING, -1, true, done.blocks(), found, steps, scene, "")
             .with(survey.with(found, steps)));
     ProgramSource.Judgement judgement = source.judge(text, checked);
-    WindowInput all = input(text, lines, tape, judgement);
+    WindowInput all = input(text, lines, tape, judgement, cutting);
     loader.take(
         this,
         new Loaded(beginning, Stage.DONE, 1, true, done.blocks(), all, steps, scene, "")
@@ -192,7 +193,11 @@ final class Load implements Runnable {
   }
 
   private WindowInput input(
-      ProgramSource.Text text, List<String> lines, Tape tape, ProgramSource.Judgement said) {
+      ProgramSource.Text text,
+      List<String> lines,
+      Tape tape,
+      ProgramSource.Judgement said,
+      Optional<Cutting> cutting) {
     return new WindowInput(
         source.file(),
         lines,
@@ -203,6 +208,7 @@ final class Load implements Runnable {
         cautions,
         text.majorDiameters(),
         Replay.of(text),
-        said.gauged());
+        said.gauged(),
+        cutting);
   }
 }

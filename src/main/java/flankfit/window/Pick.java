@@ -16,7 +16,8 @@ record Pick(Kind kind, int move, double share, Point point) {
   enum Kind {
     CENTRE("arc centre"),
     END("end point"),
-    LINE("point on the path");
+    LINE("point on the path"),
+    SURFACE("place on the metal");
 
     private final String words;
 

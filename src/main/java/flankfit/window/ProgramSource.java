@@ -4,6 +4,7 @@ import flankfit.control.Interpretation;
 import flankfit.finding.Finding;
 import flankfit.nc.SourceText;
 import flankfit.setup.SetupSheet;
+import flankfit.solid.MeshBody;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -59,13 +60,25 @@ public interface ProgramSource {
    * @param setup what it does not say
    * @param subprograms the files with further programs
    * @param majorDiameters major diameter of the thread wanted by name of the hole (mm)
+   * @param mesh the body of the file that the sheet names as stock; empty for other stock
    */
   record Text(
       SourceText program,
       SetupSheet setup,
       List<SourceText> subprograms,
-      Map<String, Double> majorDiameters) {
+      Map<String, Double> majorDiameters,
+      Optional<MeshBody> mesh) {
+    /** A program whose stock is no mesh. */
+    public Text(
+        SourceText program,
+        SetupSheet setup,
+        List<SourceText> subprograms,
+        Map<String, Double> majorDiameters) {
+      this(program, setup, subprograms, majorDiameters, Optional.empty());
+    }
+
     public Text {
+      Objects.requireNonNull(mesh, "mesh");
       Objects.requireNonNull(program, "program");
       Objects.requireNonNull(setup, "setup");
       subprograms = List.copyOf(subprograms);
@@ -80,7 +93,8 @@ public interface ProgramSource {
     Optional<Text> beginning(int most) {
       return program.size() <= most
           ? Optional.empty()
-          : Optional.of(new Text(program.beginning(most), setup, subprograms, majorDiameters));
+          : Optional.of(
+              new Text(program.beginning(most), setup, subprograms, majorDiameters, mesh));
     }
   }
 

@@ -69,7 +69,7 @@ final class SelectionMarks {
     } else {
       selection.picked().ifPresent(pick -> picked(list, paper, sight, pick));
     }
-    card(list, paper);
+    card(list, paper, rows, 0);
     list.popClipRect();
   }
 
@@ -194,30 +194,34 @@ final class SelectionMarks {
     list.addText(x, y, ink, text);
   }
 
-  /** Rows of words in the scene's upper left corner, beside the rule of depth. */
-  private void card(ImDrawList list, Paper paper) {
+  /**
+   * Rows of words in the scene's upper left corner, beside the rule of depth.
+   *
+   * @param down how far below it (window units)
+   */
+  void card(ImDrawList list, Paper paper, List<StateWords.Row> told, float down) {
     float s = paper.scale();
     float left = 92 * s;
-    float top = paper.layout().header() + 14 * s;
+    float top = paper.layout().header() + 14 * s + down;
     float row = 20 * s;
     ImGui.pushFont(paper.style().small());
     float wide = 0;
-    for (int i = 0; i < rows.size(); i++) {
-      ImGui.calcTextSize(size, rows.get(i).value());
+    for (int i = 0; i < told.size(); i++) {
+      ImGui.calcTextSize(size, told.get(i).value());
       wide = Math.max(wide, size.x);
     }
     float width = Math.min(72 * s + wide + 20 * s, paper.layout().sceneWidth() - left - 14 * s);
-    float height = rows.size() * row + 14 * s;
+    float height = told.size() * row + 14 * s;
     list.addRectFilled(
         left, top, left + width, top + height, PaperStyle.ink(paper.palette().ground(), 0.94));
     list.addRect(left, top, left + width, top + height, PaperStyle.ink(paper.palette().rule()));
     list.pushClipRect(left, top, left + width - 4 * s, top + height, true);
     int ink = PaperStyle.ink(paper.palette().ink());
     int soft = PaperStyle.ink(paper.palette().softInk());
-    for (int i = 0; i < rows.size(); i++) {
+    for (int i = 0; i < told.size(); i++) {
       float y = top + 7 * s + i * row;
-      list.addText(left + 10 * s, y, soft, rows.get(i).label());
-      list.addText(left + 76 * s, y, ink, rows.get(i).value());
+      list.addText(left + 10 * s, y, soft, told.get(i).label());
+      list.addText(left + 76 * s, y, ink, told.get(i).value());
     }
     list.popClipRect();
     ImGui.popFont();

@@ -6,7 +6,8 @@ import java.util.Optional;
  * One of the sheets of the window. All sheets show one program at one position; each draws its own
  * picture and words over it. A sheet that cannot be drawn is not there.
  */
-sealed interface Sheet extends AutoCloseable permits MotionSheet, GaugeSheet, LessonSheet {
+sealed interface Sheet extends AutoCloseable
+    permits MotionSheet, MetalSheet, GaugeSheet, LessonSheet {
   /** Which one it is. */
   SheetName name();
 

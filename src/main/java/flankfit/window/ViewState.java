@@ -26,6 +26,7 @@ final class ViewState {
   private final Habits habits;
   private final GaugeSide gauge;
   private final LessonSide lesson;
+  private final MetalSide metal;
   private SheetName sheet;
   private boolean explains;
   private boolean close;
@@ -59,6 +60,7 @@ final class ViewState {
     search = new Search(WindowLoop::wake);
     gauge = new GaugeSide(course, look, desk, this::changed, WindowLoop::wake);
     lesson = new LessonSide(course, desk, this::changed, WindowLoop::wake);
+    metal = new MetalSide(course, look, desk, this::changed, WindowLoop::wake);
     sheet = preferences.sheet();
     explains = preferences.explains();
     sentence = LoadWords.sentence(first);
@@ -78,7 +80,8 @@ final class ViewState {
     }
     boolean came = gauge.follow(sheet == SheetName.GAUGE);
     boolean told = lesson.follow(sheet == SheetName.LESSON);
-    return came || found || told;
+    boolean cut = metal.follow(sheet == SheetName.METAL, player.playback().isPlaying());
+    return came || found || told || cut;
   }
 
   private void take(Loaded now) {
@@ -158,6 +161,16 @@ final class ViewState {
   /** What the Lesson sheet tells. */
   LessonSide lesson() {
     return lesson;
+  }
+
+  /** What a hand does on the Metal sheet. */
+  MetalSide metal() {
+    return metal;
+  }
+
+  /** Whether metal is being cut for the sheet that is shown. */
+  boolean isCutting() {
+    return sheet == SheetName.METAL && metal.bench().isWorking();
   }
 
   /** Programs opened before, the last one first. */
@@ -371,6 +384,8 @@ final class ViewState {
       desk.problems(List.of());
     } else if (desk.isWelcome() && loaded().stage() != Stage.NOTHING) {
       desk.welcome(false);
+    } else if (sheet == SheetName.METAL && !selection.isMeasuring() && metal.leave()) {
+      selection.clear();
     } else if (selection.clear()) {
       desk.notice("");
     } else if (sheet == SheetName.LESSON && lesson.leave()) {

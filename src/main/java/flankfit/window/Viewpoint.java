@@ -107,6 +107,12 @@ final class Viewpoint {
     }
   }
 
+  /** Shows a box of the part as large as it fits. */
+  void fitBox(Extents box) {
+    eye.fitTo(box);
+    changed.run();
+  }
+
   /** What a fit shall show. */
   Extents fitted() {
     return eye.fitted();

@@ -8,6 +8,8 @@ enum When {
   LOADING("while a program is read"),
   CHOSEN("with a move picked or a line found"),
   SEARCHING("while a search is on"),
+  METAL("on the Metal sheet"),
+  SECTION("on the Metal sheet, opened"),
   GAUGE("on the Gauge sheet"),
   GAUGE_FREE("on the Gauge sheet, no search on"),
   DIAL("on the Gauge sheet, with a register"),
@@ -37,6 +39,8 @@ enum When {
           state.selection().picked().isPresent()
               || (state.search().isOn() && state.search().current() > 0);
       case SEARCHING -> state.search().isOn();
+      case METAL -> isMetal(state);
+      case SECTION -> isMetal(state) && state.metal().sections().held() >= 0;
       case GAUGE -> isGauge(state);
       case GAUGE_FREE -> isGauge(state) && !state.search().isOn();
       case DIAL -> isGauge(state) && state.gauge().hasDial();
@@ -48,6 +52,10 @@ enum When {
 
   private static boolean isLesson(ViewState state) {
     return state.sheet() == SheetName.LESSON && state.position() >= 0;
+  }
+
+  private static boolean isMetal(ViewState state) {
+    return state.sheet() == SheetName.METAL && state.metal().bench().subject().isPresent();
   }
 
   private static boolean isGauge(ViewState state) {

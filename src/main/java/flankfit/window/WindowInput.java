@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param majorDiameters major diameter of the thread wanted by name of the hole (mm); may be empty
  * @param replay executes the program again, to tell what its blocks meant
  * @param gauged its threads; empty while they are not gauged, and where there is nothing to gauge
+ * @param cutting what its metal is cut by; empty while the program is not executed to its end
  */
 public record WindowInput(
     String file,
@@ -33,7 +34,8 @@ public record WindowInput(
     List<String> cautions,
     Map<String, Double> majorDiameters,
     Replay replay,
-    Optional<Gauged> gauged) {
+    Optional<Gauged> gauged,
+    Optional<Cutting> cutting) {
   public WindowInput {
     Objects.requireNonNull(file, "file");
     programLines = Collections.unmodifiableList(programLines);
@@ -45,6 +47,33 @@ public record WindowInput(
     majorDiameters = Map.copyOf(majorDiameters);
     Objects.requireNonNull(replay, "replay");
     Objects.requireNonNull(gauged, "gauged");
+    Objects.requireNonNull(cutting, "cutting");
+  }
+
+  /** The same before it is executed to its end. */
+  public WindowInput(
+      String file,
+      List<String> programLines,
+      Tape tape,
+      SetupSheet setup,
+      List<Finding> findings,
+      String headline,
+      List<String> cautions,
+      Map<String, Double> majorDiameters,
+      Replay replay,
+      Optional<Gauged> gauged) {
+    this(
+        file,
+        programLines,
+        tape,
+        setup,
+        findings,
+        headline,
+        cautions,
+        majorDiameters,
+        replay,
+        gauged,
+        Optional.empty());
   }
 
   /** The same before its threads are gauged. */

@@ -5,8 +5,7 @@ import java.util.List;
 /** The keys of the window, for the help of the command line and for documents. */
 public final class WindowKeys {
   /** The sheets that there are. */
-  static final List<SheetName> SHEETS =
-      List.of(SheetName.MOTION, SheetName.GAUGE, SheetName.LESSON);
+  static final List<SheetName> SHEETS = List.of(SheetName.values());
 
   private WindowKeys() {}
 

@@ -75,7 +75,12 @@ final class WindowLoop implements AutoCloseable {
     String name = String.valueOf(glGetString(GL_RENDERER));
     int samples = isSoftware(name) ? 0 : GPU_SAMPLES;
     MotionSheet motion = new MotionSheet(state, contentScale, samples);
-    sheets = List.of(motion, new GaugeSheet(state, contentScale), new LessonSheet(state, motion));
+    sheets =
+        List.of(
+            motion,
+            new MetalSheet(state, contentScale, samples),
+            new GaugeSheet(state, contentScale),
+            new LessonSheet(state, motion));
   }
 
   private static String title(String file) {
@@ -156,7 +161,8 @@ final class WindowLoop implements AutoCloseable {
       } else if (pending > 0) {
         glfwPollEvents();
       } else {
-        glfwWaitEventsTimeout(panels.block().isWaiting() ? WAIT_FOR_BLOCK : LONGEST_WAIT);
+        boolean soon = panels.block().isWaiting() || state.isCutting();
+        glfwWaitEventsTimeout(soon ? WAIT_FOR_BLOCK : LONGEST_WAIT);
       }
       if (pending > 0 && glfwGetWindowAttrib(window, GLFW_ICONIFIED) == GLFW_FALSE) {
         pending--;
@@ -324,6 +330,7 @@ final class WindowLoop implements AutoCloseable {
   public void close() {
     state.gauge().close();
     state.lesson().close();
+    state.metal().close();
     sheets.forEach(Sheet::close);
     glSide.shutdown();
     // The panels' own shutdown destroys cursors that a display may not have given and fails on

@@ -22,6 +22,7 @@ public final class WindowPicture {
   private final Wanted wanted;
   private final long end = System.nanoTime() + PATIENCE;
   private boolean went;
+  private int pressed;
   private int calm;
   private Optional<byte[]> png = Optional.empty();
   private String failure = "the window was closed before its picture was taken";
@@ -43,10 +44,13 @@ public final class WindowPicture {
    * @param width width of the window (screen units)
    * @param height height of the window (screen units)
    * @param dark whether on dark paper
+   * @param press keys that are pressed before, as the table of keys names them
    */
-  public record Wanted(String sheet, int line, int width, int height, boolean dark) {
+  public record Wanted(
+      String sheet, int line, int width, int height, boolean dark, List<String> press) {
     public Wanted {
       Objects.requireNonNull(sheet, "sheet");
+      press = List.copyOf(press);
       name(sheet);
     }
   }
@@ -126,6 +130,10 @@ public final class WindowPicture {
       if (wanted.line() > 0) {
         state.toLine(wanted.line());
       }
+    } else if (complete && pressed < wanted.press().size()) {
+      press(state, wanted.press().get(pressed));
+      pressed++;
+      complete = false;
     }
     calm = complete ? calm + 1 : 0;
     if (calm >= CALM) {
@@ -136,15 +144,29 @@ public final class WindowPicture {
     rest();
   }
 
+  private void press(ViewState state, String key) {
+    Optional<Action> action = WindowKeys.actions().of(key, state);
+    if (action.isEmpty()) {
+      failure = "key " + key + " does nothing on the " + state.sheet().word() + " sheet now";
+      state.quit();
+    }
+    action.ifPresent(a -> a.does().accept(state));
+  }
+
   private static boolean isComplete(ViewState state) {
     return switch (state.sheet()) {
+      case METAL -> {
+        MetalBench bench = state.metal().bench();
+        boolean shown = bench.isCurrent() && bench.isFine() && !bench.isWorking();
+        yield bench.subject().isEmpty() || (shown && bench.touching().isPresent());
+      }
       case GAUGE -> {
         Bench bench = state.gauge().bench();
         boolean reckons = bench.isReckoning() || bench.isGauging();
         yield bench.base().isEmpty() || (bench.shown().isCurrent() && !reckons);
       }
       case LESSON -> state.position() < 0 || state.lesson().told().isPresent();
-      default -> true;
+      case MOTION -> true;
     };
   }
 

@@ -80,7 +80,7 @@ class ActionsTest {
     assertThat(actions.all())
         .filteredOn(a -> a.group().equals("sheet"))
         .extracting(Action::words)
-        .containsExactly("Motion sheet", "Gauge sheet", "Lesson sheet");
+        .containsExactly("Motion sheet", "Metal sheet", "Gauge sheet", "Lesson sheet");
     assertThat(new Actions(List.of(SheetName.MOTION)).all())
         .extracting(Action::group)
         .doesNotContain("gauge");

@@ -109,7 +109,7 @@ class LessonSheetWindowTest {
             source,
             source.read(),
             List.of("a caution"),
-            new WindowPicture.Wanted("lesson", 13, 800, 600, true));
+            new WindowPicture.Wanted("lesson", 13, 800, 600, true, List.of()));
     BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
     assertThat(picture.getWidth()).isEqualTo(800);
     assertThat(picture.getHeight()).isEqualTo(600);
