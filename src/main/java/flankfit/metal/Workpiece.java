@@ -55,7 +55,8 @@ record Workpiece(StockBody stock, Cuts cuts, MoveTree tree, List<String> assumpt
       bosses.add(boss);
       assumptions.add(name + "the stock stands free round it as deep as it is stated");
     } else if (there) {
-      assumptions.add(name + "its depth is not stated, so the stock stands as if it were not there");
+      assumptions.add(
+          name + "its depth is not stated, so the stock stands as if it were not there");
     } else {
       assumptions.add(name + "only moves of the program shape it");
     }
