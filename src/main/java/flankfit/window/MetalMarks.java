@@ -57,11 +57,11 @@ final class MetalMarks {
     boolean held = sections.held() == axis;
     int colour = held ? paper.palette().ink() : paper.palette().softInk();
     int ink = PaperStyle.ink(colour);
-    int edge = PaperStyle.ink(colour, held ? 0.75 : 0.4);
+    int edge = PaperStyle.ink(colour, held ? 0.5 : 0.3);
     for (int corner = 0; corner < 4; corner++) {
       Point a = SectionGrips.corner(sections, axis, corner);
       Point b = SectionGrips.corner(sections, axis, (corner + 1) % 4);
-      list.addLine(sight.x(a), sight.y(a), sight.x(b), sight.y(b), edge, held ? 1.4f * s : s);
+      list.addLine(sight.x(a), sight.y(a), sight.x(b), sight.y(b), edge, s);
     }
     Point grip = SectionGrips.grip(sections, axis, camera());
     float x = sight.x(grip);

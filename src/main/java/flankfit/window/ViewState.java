@@ -237,6 +237,10 @@ final class ViewState {
   }
 
   void sheet(SheetName wanted) {
+    if (wanted == SheetName.LESSON && sheet != wanted) {
+      // The vectors of a step are lost in the whole part.
+      viewpoint.offerCut();
+    }
     sheet = wanted;
     changed();
   }

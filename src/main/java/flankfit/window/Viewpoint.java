@@ -99,6 +99,13 @@ final class Viewpoint {
     changed.run();
   }
 
+  /** Fits closely what is cut, unless a hand has chosen what is seen. */
+  void offerCut() {
+    if (!eye.fitting().isTouched() && !isUnrolled()) {
+      fit(true);
+    }
+  }
+
   /** Shows the moves of the block at the position as large as they fit. */
   void fitBlock() {
     if (course.move() >= 0) {
