@@ -20,6 +20,7 @@ public final class BodyRenderer implements AutoCloseable {
   private static final double ROOM = 0.45;
 
   private final double contentScale;
+  private final RegionMask mask = new RegionMask();
   private final ShaderProgram metal = new ShaderProgram("metal");
   private final ShaderProgram cap = new ShaderProgram("cap");
   private final ShaderProgram copy = new ShaderProgram("copy");
@@ -162,27 +163,10 @@ public final class BodyRenderer implements AutoCloseable {
                     })
             .orElseGet(() -> new float[] {0, 0, 0, 1});
     glUniform4fv(metal.uniform("plane"), plane);
-    regions(scene.regions(), origin);
+    mask.leaveOut(metal, scene.regions(), origin);
     body.draw();
     glUniform1i(metal.uniform("regions"), 0);
     walls.draw();
-  }
-
-  private void regions(List<ThreadRegion> regions, Point origin) {
-    float[] ring = new float[4 * BodyScene.MOST_REGIONS];
-    float[] span = new float[2 * BodyScene.MOST_REGIONS];
-    for (int i = 0; i < regions.size(); i++) {
-      ThreadRegion region = regions.get(i);
-      ring[4 * i] = (float) (region.x() - origin.x());
-      ring[4 * i + 1] = (float) (region.y() - origin.y());
-      ring[4 * i + 2] = (float) (region.inner() * region.inner());
-      ring[4 * i + 3] = (float) (region.outer() * region.outer());
-      span[2 * i] = (float) (region.low() - origin.z());
-      span[2 * i + 1] = (float) (region.high() - origin.z());
-    }
-    glUniform1i(metal.uniform("regions"), regions.size());
-    glUniform4fv(metal.uniform("ring"), ring);
-    glUniform2fv(metal.uniform("span"), span);
   }
 
   private void closing(Theme.Palette palette, double shiftX, double shiftY) {

@@ -50,8 +50,7 @@ public final class LiveBody implements AutoCloseable {
   private final float[] toView = new float[16];
   private final float[] colour = new float[4];
   private final float[] heights = new float[4 * MOST_CUTS];
-  private final float[] ring = new float[4 * BodyScene.MOST_REGIONS];
-  private final float[] span = new float[2 * BodyScene.MOST_REGIONS];
+  private final RegionMask mask = new RegionMask();
   private Optional<Targets> targets = Optional.empty();
   private Optional<Drawing> drawing = Optional.empty();
   private int softened;
@@ -334,7 +333,8 @@ public final class LiveBody implements AutoCloseable {
 
   private void surface() {
     Optional<ThreadWalls> exact = store.walls();
-    regions(exact.map(ThreadWalls::regions).orElse(List.of()));
+    Point origin = store.complete().orElseThrow().faces().get(0).origin();
+    mask.leaveOut(metal, exact.map(ThreadWalls::regions).orElse(List.of()), origin);
     List<BodyBatch> drawn = store.drawn();
     for (int i = 0; i < drawn.size(); i++) {
       drawn.get(i).draw();
@@ -343,22 +343,6 @@ public final class LiveBody implements AutoCloseable {
       glUniform1i(metal.uniform("regions"), 0);
       store.drawWalls();
     }
-  }
-
-  private void regions(List<ThreadRegion> regions) {
-    Point origin = store.complete().orElseThrow().faces().get(0).origin();
-    for (int i = 0; i < regions.size(); i++) {
-      ThreadRegion region = regions.get(i);
-      ring[4 * i] = (float) (region.x() - origin.x());
-      ring[4 * i + 1] = (float) (region.y() - origin.y());
-      ring[4 * i + 2] = (float) (region.inner() * region.inner());
-      ring[4 * i + 3] = (float) (region.outer() * region.outer());
-      span[2 * i] = (float) (region.low() - origin.z());
-      span[2 * i + 1] = (float) (region.high() - origin.z());
-    }
-    glUniform1i(metal.uniform("regions"), regions.size());
-    glUniform4fv(metal.uniform("ring"), ring);
-    glUniform2fv(metal.uniform("span"), span);
   }
 
   private void cutter(

@@ -1,19 +1,14 @@
 package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import flankfit.gauge.Travel;
-import flankfit.picture.KeptPicture;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -81,10 +76,7 @@ class GaugeSheetWindowTest {
 
   @BeforeEach
   void needs_a_display_and_a_hand() {
-    assumeTrue(
-        System.getenv("DISPLAY") != null,
-        "DISPLAY is not set; run under a display, for instance with xvfb-run");
-    assumeTrue(Xdotool.isThere(), "xdotool is not installed, so no key can be pressed");
+    Xdotool.needed();
   }
 
   @Test
@@ -163,7 +155,8 @@ class GaugeSheetWindowTest {
     window.press("x", s -> true);
     window.press("x", s -> s.pixels.isPresent() && s.shaped);
     Xdotool.pause(200);
-    compare("window-gauge.png", window.seen().pixels.orElseThrow());
+    KeptScene.compare(
+        renderer, "window-gauge.png", window.seen().pixels.orElseThrow(), WIDTH, HEIGHT);
     wantsPixels = false;
     window.press("u", s -> s.unit == LengthUnit.INCH);
     window.press("u", s -> s.unit == LengthUnit.MILLIMETRE);
@@ -175,27 +168,5 @@ class GaugeSheetWindowTest {
     window.press("Down", s -> s.over == Desk.Over.SEEN);
     window.press("Return", s -> s.over == Desk.Over.NOTHING && s.seen == 1);
     window.await("advice", s -> s.advised);
-  }
-
-  /** The scene alone. */
-  private void compare(String name, byte[] rgb) {
-    if (!renderer.contains("llvmpipe")) {
-      return; // pictures are kept for that renderer alone
-    }
-    Layout layout = new Layout(WIDTH, HEIGHT, 1);
-    int width = (int) layout.sceneWidth();
-    int height = (int) layout.sceneHeight();
-    int top = (int) layout.header();
-    byte[] scene = new byte[3 * width * height];
-    for (int row = 0; row < height; row++) {
-      byte[] line =
-          Arrays.copyOfRange(rgb, 3 * WIDTH * (top + row), 3 * (WIDTH * (top + row) + width));
-      System.arraycopy(line, 0, scene, 3 * width * row, line.length);
-    }
-    try {
-      KeptPicture.compare(name, scene, width, height);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -2,7 +2,6 @@ package flankfit.window;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import flankfit.control.Interpretation;
 import flankfit.nc.SourceText;
@@ -73,10 +72,7 @@ class LoadingWindowTest {
 
   @BeforeEach
   void needs_a_display_and_a_hand() {
-    assumeTrue(
-        System.getenv("DISPLAY") != null,
-        "DISPLAY is not set; run under a display, for instance with xvfb-run");
-    assumeTrue(Xdotool.isThere(), "xdotool is not installed, so no key can be pressed");
+    Xdotool.needed();
   }
 
   @Test

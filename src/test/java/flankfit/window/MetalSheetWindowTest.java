@@ -1,20 +1,15 @@
 package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import flankfit.motion.Point;
 import flankfit.picture.Camera;
-import flankfit.picture.KeptPicture;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -82,10 +77,7 @@ class MetalSheetWindowTest {
 
   @BeforeEach
   void needs_a_display_and_a_hand() {
-    assumeTrue(
-        System.getenv("DISPLAY") != null,
-        "DISPLAY is not set; run under a display, for instance with xvfb-run");
-    assumeTrue(Xdotool.isThere(), "xdotool is not installed, so no key can be pressed");
+    Xdotool.needed();
   }
 
   @Test
@@ -138,7 +130,7 @@ class MetalSheetWindowTest {
     window.press("Up", s -> true);
     wantsPixels = true;
     window.press("Down", s -> s.rests);
-    compare("window-metal.png", pixels("all of it"));
+    KeptScene.compare(renderer, "window-metal.png", pixels("all of it"), WIDTH, HEIGHT);
     wantsPixels = false;
     window.press("u", s -> s.unit == LengthUnit.INCH);
   }
@@ -176,27 +168,5 @@ class MetalSheetWindowTest {
       count += Math.abs((one[i] & 0xFF) - (other[i] & 0xFF)) > 8 ? 1 : 0;
     }
     return count;
-  }
-
-  /** The scene alone. */
-  private void compare(String name, byte[] rgb) {
-    if (!renderer.contains("llvmpipe")) {
-      return; // pictures are kept for that renderer alone
-    }
-    Layout layout = new Layout(WIDTH, HEIGHT, 1);
-    int width = (int) layout.sceneWidth();
-    int height = (int) layout.sceneHeight();
-    int top = (int) layout.header();
-    byte[] scene = new byte[3 * width * height];
-    for (int row = 0; row < height; row++) {
-      byte[] line =
-          Arrays.copyOfRange(rgb, 3 * WIDTH * (top + row), 3 * (WIDTH * (top + row) + width));
-      System.arraycopy(line, 0, scene, 3 * width * row, line.length);
-    }
-    try {
-      KeptPicture.compare(name, scene, width, height);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

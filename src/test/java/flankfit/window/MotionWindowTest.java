@@ -1,7 +1,6 @@
 package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import flankfit.picture.Theme;
 import flankfit.picture.View;
@@ -45,10 +44,7 @@ class MotionWindowTest {
 
   @BeforeEach
   void needs_a_display_and_a_hand() {
-    assumeTrue(
-        System.getenv("DISPLAY") != null,
-        "DISPLAY is not set; run under a display, for instance with xvfb-run");
-    assumeTrue(Xdotool.isThere(), "xdotool is not installed, so no key can be pressed");
+    Xdotool.needed();
   }
 
   @Test

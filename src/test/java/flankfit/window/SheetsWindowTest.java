@@ -2,20 +2,17 @@ package flankfit.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import flankfit.motion.MoveKind;
 import flankfit.motion.Point;
 import flankfit.motion.Tape;
 import flankfit.picture.Camera;
-import flankfit.picture.KeptPicture;
 import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -136,10 +133,7 @@ class SheetsWindowTest {
 
   @BeforeEach
   void needs_a_display_and_a_hand() {
-    assumeTrue(
-        System.getenv("DISPLAY") != null,
-        "DISPLAY is not set; run under a display, for instance with xvfb-run");
-    assumeTrue(Xdotool.isThere(), "xdotool is not installed, so no key can be pressed");
+    Xdotool.needed();
   }
 
   @Test
@@ -220,7 +214,7 @@ class SheetsWindowTest {
     Xdotool.run("mousemove", "990", "20");
     Seen marked = window.await("the marked move", s -> s.pixels.isPresent() && s.still);
     wantsPixels = false;
-    compare("window-picked.png", marked.pixels.orElseThrow());
+    KeptScene.compare(renderer, "window-picked.png", marked.pixels.orElseThrow(), WIDTH, HEIGHT);
     assertThat(plan.line).isEqualTo(met.line);
     window.press("Return", s -> s.line != plan.line);
     window.press("Escape", s -> s.picked.isEmpty());
@@ -288,30 +282,8 @@ class SheetsWindowTest {
     wantsPixels = true;
     Seen wall = window.press("Right", s -> s.pixels.isPresent() && s.line == 14);
     wantsPixels = false;
-    compare("window-wall.png", wall.pixels.orElseThrow());
+    KeptScene.compare(renderer, "window-wall.png", wall.pixels.orElseThrow(), WIDTH, HEIGHT);
     window.press("question", s -> s.over == Desk.Over.KEYS);
     window.press("Escape", s -> s.over == Desk.Over.NOTHING);
-  }
-
-  /** The scene alone, without the line of text that tells what was done last. */
-  private void compare(String name, byte[] rgb) {
-    if (!renderer.contains("llvmpipe")) {
-      return; // pictures are kept for that renderer alone
-    }
-    Layout layout = new Layout(WIDTH, HEIGHT, 1);
-    int width = (int) layout.sceneWidth();
-    int height = (int) layout.sceneHeight();
-    int top = (int) layout.header();
-    byte[] scene = new byte[3 * width * height];
-    for (int row = 0; row < height; row++) {
-      byte[] line =
-          Arrays.copyOfRange(rgb, 3 * WIDTH * (top + row), 3 * (WIDTH * (top + row) + width));
-      System.arraycopy(line, 0, scene, 3 * width * row, line.length);
-    }
-    try {
-      KeptPicture.compare(name, scene, width, height);
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
   }
 }

@@ -2,6 +2,7 @@ package flankfit.window;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,6 +10,14 @@ import java.io.UncheckedIOException;
 /** Keys and pointer of the display. */
 final class Xdotool {
   private Xdotool() {}
+
+  /** Leaves out a test where there is no display, or nothing to press keys with. */
+  static void needed() {
+    assumeTrue(
+        System.getenv("DISPLAY") != null,
+        "DISPLAY is not set; run under a display, for instance with xvfb-run");
+    assumeTrue(isThere(), "xdotool is not installed, so no key can be pressed");
+  }
 
   static boolean isThere() {
     try {
