@@ -99,6 +99,12 @@ final class Latest<Q, A> implements AutoCloseable {
     notifyAll();
   }
 
+  /** Stops what is under way and drops what was told, for its memory. */
+  synchronized void forget() {
+    stop();
+    told = Optional.empty();
+  }
+
   /** The last answer, and to what. */
   synchronized Optional<Told<Q, A>> told() {
     return told;

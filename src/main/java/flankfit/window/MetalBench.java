@@ -34,6 +34,8 @@ final class MetalBench implements AutoCloseable {
   /** Cells along the stock's diagonal where only touches are asked. */
   private static final double TOUCH_CELLS = 100;
 
+  private final MetalMaker coarsely;
+  private final MetalMaker finely;
   private final Latest<MetalQuestion, MetalPicture> coarse;
   private final Latest<MetalQuestion, MetalPicture> fine;
   private final Latest<WallQuestion, ThreadWalls> walls;
@@ -63,8 +65,10 @@ final class MetalBench implements AutoCloseable {
    */
   MetalBench(Runnable wake) {
     int threads = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
-    coarse = new Latest<>("metal", 0, new MetalMaker(COARSE, threads), wake);
-    fine = new Latest<>("metal-fine", REST, new MetalMaker(FINE, threads), wake);
+    coarsely = new MetalMaker(COARSE, threads);
+    finely = new MetalMaker(FINE, threads);
+    coarse = new Latest<>("metal", 0, coarsely, wake);
+    fine = new Latest<>("metal-fine", REST, finely, wake);
     walls = new Latest<>("metal-walls", REST, MetalBench::walls, wake);
     touches = new Latest<>("metal-touches", REST, MetalBench::touches, wake);
   }
@@ -105,7 +109,8 @@ final class MetalBench implements AutoCloseable {
       Optional<MetalSubject> now = MetalSubject.of(loaded);
       changed = now.isPresent() || (subject.isPresent() && !loaded.stage().isGoing());
       if (changed) {
-        stopAll();
+        // What was made of another program is of no use, and takes much memory.
+        forget();
         subject = now;
         stopped = Optional.empty();
       }
@@ -250,6 +255,18 @@ final class MetalBench implements AutoCloseable {
     fine.stop();
     walls.stop();
     touches.stop();
+  }
+
+  /** Drops all that was made; what is asked for next is made anew. */
+  void forget() {
+    coarse.forget();
+    fine.forget();
+    walls.forget();
+    touches.forget();
+    coarsely.forget();
+    finely.forget();
+    shown = Optional.empty();
+    wanted = Optional.empty();
   }
 
   /** Why the last picture did not come: the tool failed. */

@@ -38,7 +38,7 @@ final class MetalMaker implements Latest.Work<MetalQuestion, MetalPicture> {
 
   private final double coarser;
   private final int threads;
-  private Optional<Kept> kept = Optional.empty();
+  private volatile Optional<Kept> kept = Optional.empty();
 
   /** What was made last. */
   private record Kept(MetalSubject subject, Body body, MetalPieces pieces, MetalPicture last) {}
@@ -55,6 +55,11 @@ final class MetalMaker implements Latest.Work<MetalQuestion, MetalPicture> {
   MetalMaker(double coarser, int threads) {
     this.coarser = coarser;
     this.threads = threads;
+  }
+
+  /** Drops what it made last, for its memory. */
+  void forget() {
+    kept = Optional.empty();
   }
 
   @Override

@@ -16,11 +16,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.lwjgl.PointerBuffer;
+import org.lwjgl.glfw.GLFW;
+import org.lwjgl.glfw.GLFWDropCallback;
 import org.lwjgl.opengl.GL33C;
+import org.lwjgl.system.MemoryStack;
+import org.lwjgl.system.MemoryUtil;
 
 /** The window from the samples on: chosen, played, picked, measured, searched, edited. */
 class SheetsWindowTest {
@@ -29,6 +35,7 @@ class SheetsWindowTest {
 
   @TempDir Path folder;
   private final DrivenWindow<Seen> window = new DrivenWindow<>(this::look);
+  private final AtomicReference<Optional<Path>> dropped = new AtomicReference<>(Optional.empty());
   private volatile boolean wantsPixels;
   private volatile String renderer = "";
 
@@ -81,6 +88,7 @@ class SheetsWindowTest {
   }
 
   private Seen look(ViewState state, WindowLoop loop) {
+    dropped.getAndSet(Optional.empty()).ifPresent(SheetsWindowTest::drop);
     Tape tape = state.course().tape();
     int helix = helix(tape);
     renderer = String.valueOf(GL33C.glGetString(GL33C.GL_RENDERER));
@@ -111,6 +119,17 @@ class SheetsWindowTest {
         wantsPixels ? Optional.of(loop.pixels()) : Optional.empty(),
         !loop.isUnfinished(),
         GL33C.glGetError());
+  }
+
+  /** A file dropped on the window, as GLFW tells it: no tool of the display can drag one. */
+  private static void drop(Path file) {
+    long window = GLFW.glfwGetCurrentContext();
+    GLFWDropCallback callback = GLFW.glfwSetDropCallback(window, null);
+    try (MemoryStack stack = MemoryStack.stackPush()) {
+      PointerBuffer names = stack.pointers(stack.UTF8(file.toString()));
+      callback.invoke(window, 1, MemoryUtil.memAddress(names));
+    }
+    GLFW.glfwSetDropCallback(window, callback);
   }
 
   private static int helix(Tape tape) {
@@ -157,7 +176,9 @@ class SheetsWindowTest {
     }
     assertThat(window.seen().error).isZero();
     assertThat(RecentFiles.read(folder.resolve("recent.txt")).all())
-        .containsExactly(folder.resolve("samples").resolve("filter-housing-m20.nc"));
+        .containsExactly(
+            folder.resolve("samples").resolve("valve-block-half-13.nc"),
+            folder.resolve("samples").resolve("filter-housing-m20.nc"));
     assertThat(Preferences.read(places.preferences()).wall()).isTrue();
     try (var pictures = Files.list(places.pictures())) {
       assertThat(pictures.map(p -> p.getFileName().toString()).sorted())
@@ -178,6 +199,10 @@ class SheetsWindowTest {
     search();
     edit();
     keep();
+    Path other = folder.resolve("samples").resolve("valve-block-half-13.nc");
+    dropped.set(Optional.of(other));
+    Xdotool.run("mousemove", "600", "300");
+    window.await("the dropped file", s -> s.file.equals(other.toString()) && s.stage == Stage.DONE);
   }
 
   private void jump() {

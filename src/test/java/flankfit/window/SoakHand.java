@@ -81,6 +81,8 @@ final class SoakHand {
       // One thing at a time: the word that is left out, then asking.
       state.desk().notice("");
     }
+    // How much was cut is chance, and kept for the next look at it.
+    state.metal().bench().forget();
     state.viewpoint().look(View.ISO);
     state.sheet(WindowKeys.SHEETS.get(0));
     state.toShareOfTime(0);
