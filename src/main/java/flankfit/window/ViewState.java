@@ -379,30 +379,9 @@ final class ViewState {
     return Optional.of(new Point(p[0], p[1], p[2]));
   }
 
-  /** One thing at a time: what lies over the sheet, errors, what is picked, playing, the load. */
+  /** Closes, lets go, holds or stops one thing. */
   void leave() {
-    if (desk.close()) {
-      return;
-    }
-    if (!desk.problems().isEmpty()) {
-      desk.problems(List.of());
-    } else if (desk.isWelcome() && loaded().stage() != Stage.NOTHING) {
-      desk.welcome(false);
-    } else if (sheet == SheetName.METAL && !selection.isMeasuring() && metal.leave()) {
-      selection.clear();
-    } else if (selection.clear()) {
-      desk.notice("");
-    } else if (sheet == SheetName.LESSON && lesson.leave()) {
-      desk.notice("");
-    } else if (search.isOn()) {
-      search.clear();
-    } else if (player.playback().isPlaying()) {
-      player.toggle();
-    } else if (isLoading()) {
-      loads.stop();
-    } else {
-      desk.notice("Q closes the window");
-    }
+    new Leaving(this, loads).leave();
   }
 
   void quit() {

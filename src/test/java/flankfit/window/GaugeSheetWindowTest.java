@@ -152,6 +152,10 @@ class GaugeSheetWindowTest {
     assertThat(stopped.noGoTurns).isBetween(0.01, 2.0);
     window.press("ctrl+g", s -> s.whole);
     wantsPixels = true;
+    window.await("pixels", s -> s.pixels.isPresent());
+    Xdotool.pause(300);
+    KeptScene.compare(
+        renderer, "window-gauge-plugs.png", window.seen().pixels.orElseThrow(), WIDTH, HEIGHT);
     window.press("x", s -> true);
     window.press("x", s -> s.pixels.isPresent() && s.shaped);
     Xdotool.pause(200);

@@ -138,8 +138,10 @@ class LessonSheetWindowTest {
     Xdotool.run("mousemove", "1080", "20");
     Xdotool.pause(500);
     compare("window-lesson.png", window.await("the whole picture", s -> s.finished));
-    wantsPixels = false;
     window.press("w", s -> s.without.equals(Optional.of("G91 10")));
+    Xdotool.pause(300);
+    compare("window-lesson-without.png", window.await("the wrong path", s -> s.finished));
+    wantsPixels = false;
     window.press("Right", s -> s.told == 14 && s.without.isPresent());
     window.press("Escape", s -> s.without.isEmpty());
     window.press("a", s -> s.hides && s.question.isPresent());

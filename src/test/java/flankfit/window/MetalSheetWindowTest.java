@@ -124,7 +124,10 @@ class MetalSheetWindowTest {
     window.press("BackSpace", s -> s.plane == 0);
     drag();
     pick();
-    window.press("k", s -> s.byTool);
+    wantsPixels = true;
+    window.press("k", s -> s.byTool && s.rests);
+    KeptScene.compare(renderer, "window-metal-tools.png", pixels("tools"), WIDTH, HEIGHT);
+    wantsPixels = false;
     window.press("y", s -> !s.opened);
     window.press("y", s -> s.opened);
     window.press("Up", s -> true);
