@@ -177,7 +177,7 @@ class SheetsWindowTest {
     assertThat(window.seen().error).isZero();
     assertThat(RecentFiles.read(folder.resolve("recent.txt")).all())
         .containsExactly(
-            folder.resolve("samples").resolve("valve-block-half-13.nc"),
+            folder.resolve("valve-block-half-13.nc"),
             folder.resolve("samples").resolve("filter-housing-m20.nc"));
     assertThat(Preferences.read(places.preferences()).wall()).isTrue();
     try (var pictures = Files.list(places.pictures())) {
@@ -199,10 +199,23 @@ class SheetsWindowTest {
     search();
     edit();
     keep();
-    Path other = folder.resolve("samples").resolve("valve-block-half-13.nc");
-    dropped.set(Optional.of(other));
+    drop("valve-block-half-13");
+  }
+
+  private void drop(String name) {
+    Path program = folder.resolve(name + ".nc");
+    try {
+      for (String ending : List.of(".nc", ".setup.toml")) {
+        Files.copy(Path.of("sample-programs", name + ending), folder.resolve(name + ending));
+      }
+    } catch (java.io.IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+    dropped.set(Optional.of(program));
     Xdotool.run("mousemove", "600", "300");
-    window.await("the dropped file", s -> s.file.equals(other.toString()) && s.stage == Stage.DONE);
+    window.await(
+        "the dropped file", s -> s.file.equals(program.toString()) && s.stage == Stage.DONE);
+    window.press("5", s -> s.wall);
   }
 
   private void jump() {
