@@ -4,12 +4,7 @@ import flankfit.finding.Findings;
 import flankfit.motion.Tape;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.Tool;
-import flankfit.standard.Designations;
-import flankfit.standard.InvalidDesignationException;
-import flankfit.standard.ThreadSpec;
 import flankfit.unit.LengthUnit;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -38,7 +33,7 @@ public class RealAnswerBench {
   private FoundThread found;
 
   @Setup
-  public void make() throws InvalidDesignationException {
+  public void make() {
     Milled job = new Milled();
     job.wear = -0.045;
     job.radii = new double[] {2.6, 3, 3};
@@ -51,17 +46,8 @@ public class RealAnswerBench {
     job.threadDepth = 15;
     SetupSheet sheet = job.sheet();
     tape = job.tape(sheet.offsets());
-    ThreadSpec spec = Designations.parse(job.thread);
-    Tool tool = sheet.tools().get(0);
-    Tool.Teeth teeth = tool.teeth().orElseThrow();
-    List<CutPass> cuts = new ArrayList<>();
-    for (Pass pass : PassFinder.find(tape, number -> number == tool.number()).passes()) {
-      cuts.add(
-          new CutPass(pass, tool, teeth, new TeethForms(Designations::parse).tooth(tool, teeth)));
-    }
-    ThreadModel model = new ThreadModel(spec, job.hole / 2, cuts);
+    FoundThread stiff = job.found(tape);
     Text text = new Text(LengthUnit.MILLIMETRE);
-    FoundThread stiff = new FoundThread(sheet.holes().get(0), spec, model, Optional.empty(), text);
     Assumptions assumptions = new Assumptions(job.condition, text, true);
     found = stiff.bent(new WorkpieceMetal(sheet, new Findings(), assumptions).bending(stiff));
     if (found.bending().isEmpty()) {

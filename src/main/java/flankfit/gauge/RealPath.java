@@ -90,7 +90,8 @@ final class RealPath {
   Optional<String> impossible() {
     double turns = (found.hole().top() - bottom()) / found.spec().pitch();
     if (turns > MOST_TURNS) {
-      return Optional.of("it is " + Math.round(turns) + " turns long, " + MOST_TURNS + " are read");
+      return Optional.of(
+          "it is " + Math.round(Math.ceil(turns)) + " turns long, " + MOST_TURNS + " are read");
     }
     for (int i = 0; i < passes.size(); i++) {
       int moves = stretches.get(i).last() - stretches.get(i).first() + 1;

@@ -58,8 +58,17 @@ class BrokenJobTest {
 
   @Test
   void an_entry_arc_alone_is_no_thread() {
-    job.turns = 0.4;
+    job.turns = 0.5;
     assertThat(faults(job.judgedAll())).containsExactly(Code.GA01);
+  }
+
+  /** An entry arc goes round half a turn, rounded words a little further: a hundredth is given. */
+  @Test
+  void a_little_more_than_an_entry_arc_is_a_thread_far_too_short() {
+    job.turns = 0.5099;
+    assertThat(faults(job.judgedAll())).containsExactly(Code.GA01);
+    job.turns = 0.5101;
+    assertThat(faults(job.judgedAll())).doesNotContain(Code.GA01).contains(Code.TH04);
   }
 
   @Test

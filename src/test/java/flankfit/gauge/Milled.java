@@ -15,6 +15,9 @@ import flankfit.setup.Offsets;
 import flankfit.setup.SetupSheet;
 import flankfit.setup.SetupSheet.GaugeCondition;
 import flankfit.setup.Tool;
+import flankfit.standard.Designations;
+import flankfit.standard.InvalidDesignationException;
+import flankfit.sweep.Tooth;
 import flankfit.unit.LengthUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -273,6 +276,25 @@ class Milled {
     double change = inwards.applyAsDouble(r.geometry() + r.wear());
     boolean vanishes = Arrays.stream(radii).anyMatch(radius -> radius + change <= 0);
     return vanishes ? Optional.empty() : Optional.of(tape(offsets));
+  }
+
+  /** The first hole's thread with all passes of the tape, the mill stiff. */
+  FoundThread found(Tape tape) {
+    SetupSheet sheet = sheet();
+    Tool tool = sheet.tools().get(0);
+    Tool.Teeth teeth = tool.teeth().orElseThrow();
+    try {
+      Tooth tooth = new TeethForms(Designations::parse).tooth(tool, teeth);
+      List<CutPass> cuts = new ArrayList<>();
+      for (Pass pass : PassFinder.find(tape, number -> number == tool.number()).passes()) {
+        cuts.add(new CutPass(pass, tool, teeth, tooth));
+      }
+      ThreadModel model = new ThreadModel(Designations.parse(thread), hole / 2, cuts);
+      return new FoundThread(
+          sheet.holes().get(0), model.spec(), model, Optional.empty(), new Text(unit));
+    } catch (InvalidDesignationException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** The only thread as that of an endless helix, which advice is about. */
