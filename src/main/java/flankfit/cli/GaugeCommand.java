@@ -11,6 +11,7 @@ import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.odds.OddsAnswer;
 import flankfit.paper.Pen;
+import flankfit.paper.Photo;
 import flankfit.picture.MotionPicture;
 import flankfit.picture.NoOpenGlException;
 import flankfit.picture.Scene;
@@ -34,6 +35,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     footer = {"", "Example: flankfit gauge sample-programs/filter-housing-m20.nc"})
 final class GaugeCommand implements Callable<Integer> {
+  private static final int PHOTO_WIDTH = 640;
+  private static final int PHOTO_HEIGHT = 500;
+
   private final Terminal terminal;
 
   @Mixin private ProgramOptions program = new ProgramOptions();
@@ -103,17 +107,26 @@ final class GaugeCommand implements Callable<Integer> {
     }
   }
 
-  /** The motion from where most of the part is seen; a machine without OpenGL has none. */
-  private static Optional<byte[]> motion(ProgramOptions.Job job) throws RequestException {
-    Scene scene =
-        new Scene(job.interpretation().tape(), job.sheet(), job.sheet().title())
-            .withMajorDiameters(job.majorDiameters());
+  /** The motion on the part and closely; a machine without OpenGL has no pictures. */
+  private static List<Photo> motion(ProgramOptions.Job job) throws RequestException {
     try {
-      return Optional.of(MotionPicture.png(scene, View.ISO, 1200, 440, Theme.LIGHT));
+      return List.of(
+          photo(job, View.ISO, "The path on the part"),
+          photo(job, View.PLAN, "The path from above, closely"));
     } catch (NoOpenGlException e) {
       // Told in the report itself: the rest of it is worth having.
-      return Optional.empty();
+      return List.of();
     }
+  }
+
+  private static Photo photo(ProgramOptions.Job job, View view, String title)
+      throws NoOpenGlException, RequestException {
+    Scene scene =
+        new Scene(job.interpretation().tape(), job.sheet(), title)
+            .withMajorDiameters(job.majorDiameters());
+    return new Photo(
+        MotionPicture.png(scene, view, PHOTO_WIDTH, PHOTO_HEIGHT, Theme.LIGHT),
+        title + ", with stock and holes");
   }
 
   private Optional<RegisterSweep> sweep(ProgramOptions.Job job) throws RequestException {

@@ -64,19 +64,19 @@ final class GaugeReport {
   /**
    * The file.
    *
-   * @param motion picture of the motion, a PNG file; empty where there is no OpenGL to draw it
+   * @param motion pictures of the motion; none where there is no OpenGL to draw them
    */
   static byte[] of(
       ProgramOptions.Job job,
       GaugeAnswer answer,
       List<Finding> findings,
-      Optional<byte[]> motion,
+      List<Photo> motion,
       Pen pen) {
     new GaugeReport(job, answer, findings, pen).write(motion);
     return pen.finish();
   }
 
-  private void write(Optional<byte[]> motion) {
+  private void write(List<Photo> motion) {
     pen.title(title(job));
     job();
     errors();
@@ -89,11 +89,11 @@ final class GaugeReport {
     verify();
     pen.pageHeading(Words.of("Pictures"));
     groups.forEach(this::pictures);
-    motion.ifPresentOrElse(
-        png -> pen.photo(new Photo(png, "path, stock and holes")),
-        () ->
-            pen.paragraph(
-                Words.of("no picture of the motion: there was no OpenGL 3.3 to draw it with")));
+    if (motion.isEmpty()) {
+      pen.paragraph(Words.of("no picture of the motion: there was no OpenGL 3.3 to draw it with"));
+    } else {
+      pen.photos(motion);
+    }
     findings();
     foot();
   }

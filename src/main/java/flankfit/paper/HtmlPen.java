@@ -173,7 +173,7 @@ public final class HtmlPen implements Pen {
 
   @Override
   public void drawings(List<Diagram> drawings) {
-    out.append(drawings.size() > 1 ? "<div class=\"two\">\n" : "<div>\n");
+    beside(drawings.size());
     for (Diagram drawing : drawings) {
       out.append("<figure>");
       svg(drawing);
@@ -183,10 +183,18 @@ public final class HtmlPen implements Pen {
   }
 
   @Override
-  public void photo(Photo photo) {
-    out.append("<figure><img alt=\"");
-    text(photo.shows()).append("\" src=\"data:image/png;base64,");
-    out.append(Base64.getEncoder().encodeToString(photo.png())).append("\"/></figure>\n");
+  public void photos(List<Photo> photos) {
+    beside(photos.size());
+    for (Photo photo : photos) {
+      out.append("<figure><img alt=\"");
+      text(photo.shows()).append("\" src=\"data:image/png;base64,");
+      out.append(Base64.getEncoder().encodeToString(photo.png())).append("\"/></figure>\n");
+    }
+    out.append("</div>\n");
+  }
+
+  private void beside(int count) {
+    out.append(count > 1 ? "<div class=\"two\">\n" : "<div>\n");
   }
 
   @Override

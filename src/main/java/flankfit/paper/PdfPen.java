@@ -30,7 +30,6 @@ public final class PdfPen implements Pen {
   private static final double VERDICT = 12;
   private static final double GAP = 4;
   private static final double BETWEEN = 10;
-  private static final double PAD = 6;
   private static final double BOX = 7.5;
 
   private static final PdfText.Style PLAIN = new PdfText.Style(BODY, PdfCanvas.INK, false);
@@ -145,33 +144,8 @@ public final class PdfPen implements Pen {
   }
 
   private void framed(List<Words> words, PdfText.Style style, int colour, boolean twice) {
-    run(
-        () -> {
-          List<PdfText> said = new ArrayList<>();
-          double tall = 2 * PAD;
-          for (Words part : words) {
-            PdfText text = PdfText.of(part, style, width - 3 * PAD, letters);
-            said.add(text);
-            tall += text.height();
-          }
-          double high = tall;
-          pieces.add(
-              Piece.of(
-                  high,
-                  (canvas, left, top) -> {
-                    canvas.frame(left, top - high, width, high, 1.2, colour);
-                    if (twice) {
-                      canvas.frame(
-                          left + 2.6, top - high + 2.6, width - 5.2, high - 5.2, 1, colour);
-                    }
-                    double at = top - PAD;
-                    for (PdfText text : said) {
-                      text.draw(canvas, left + 1.5 * PAD, at);
-                      at -= text.height();
-                    }
-                  }));
-          room(GAP);
-        });
+    run(() -> pieces.addAll(new PdfFrame(words, style, width, colour, twice, letters).pieces()));
+    room(GAP);
   }
 
   @Override
@@ -200,7 +174,7 @@ public final class PdfPen implements Pen {
 
   @Override
   public void drawings(List<Diagram> drawings) {
-    double each = (width - BETWEEN * (drawings.size() - 1)) / drawings.size();
+    double each = each(drawings.size());
     double tall = drawings.stream().mapToDouble(d -> each * d.height() / d.width()).max().orElse(0);
     pieces.add(
         Piece.of(
@@ -216,16 +190,35 @@ public final class PdfPen implements Pen {
     room(GAP);
   }
 
+  /** Width of each of so many things beside one another (1/72 in). */
+  private double each(int count) {
+    return (width - BETWEEN * (count - 1)) / count;
+  }
+
   @Override
-  public void photo(Photo photo) {
+  public void photos(List<Photo> photos) {
+    double each = each(photos.size());
     run(
         () -> {
-          PDImageXObject image =
-              PDImageXObject.createFromByteArray(document, photo.png(), photo.shows());
-          double tall = width * image.getHeight() / image.getWidth();
+          List<PDImageXObject> images = new ArrayList<>();
+          double tall = 0;
+          for (Photo photo : photos) {
+            PDImageXObject image =
+                PDImageXObject.createFromByteArray(document, photo.png(), photo.shows());
+            images.add(image);
+            tall = Math.max(tall, each * image.getHeight() / image.getWidth());
+          }
           pieces.add(
               Piece.of(
-                  tall, (canvas, left, top) -> canvas.image(image, left, top - tall, width, tall)));
+                  tall,
+                  (canvas, left, top) -> {
+                    double at = left;
+                    for (PDImageXObject image : images) {
+                      double high = each * image.getHeight() / image.getWidth();
+                      canvas.image(image, at, top - high, each, high);
+                      at += each + BETWEEN;
+                    }
+                  }));
           room(GAP);
         });
   }

@@ -32,11 +32,11 @@ public interface Pen {
   /** Points to tick off. */
   void checklist(List<String> points);
 
-  /** Drawings beside one another. */
+  /** Drawings beside one another, one at least. */
   void drawings(List<Diagram> drawings);
 
-  /** A picture as wide as the paper. */
-  void photo(Photo photo);
+  /** Pictures beside one another, one at least. */
+  void photos(List<Photo> photos);
 
   /** A step of a lesson. */
   void step(LessonStep step);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.paper.HtmlPen;
 import flankfit.paper.PdfPen;
+import flankfit.paper.Photo;
 import flankfit.paper.Sheet;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -17,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -57,7 +59,7 @@ class GaugeReportTest {
     String html = Files.readString(file);
     Document page = parsed(html);
     assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(2);
-    assertThat(page.getElementsByTagName("img").getLength()).isEqualTo(1);
+    assertThat(page.getElementsByTagName("img").getLength()).isEqualTo(2);
     assertThat(page.getElementsByTagName("script").getLength()).isZero();
     assertThat(page.getElementsByTagName("link").getLength()).isZero();
     assertThat(html.replace("http://www.w3.org/2000/svg", "")).doesNotContain("http");
@@ -92,7 +94,7 @@ class GaugeReportTest {
                 job,
                 answer,
                 GaugeCommand.findings(job.interpretation(), answer),
-                Optional.empty(),
+                List.of(),
                 new HtmlPen(GaugeReport.title(job), ProgramHash.footer(job))),
             UTF_8);
     Document page = parsed(html);
@@ -118,14 +120,14 @@ class GaugeReportTest {
     }
   }
 
-  private static byte[] picture() {
+  private static Photo picture() {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
-      ImageIO.write(new BufferedImage(1200, 440, BufferedImage.TYPE_INT_RGB), "png", out);
+      ImageIO.write(new BufferedImage(640, 500, BufferedImage.TYPE_INT_RGB), "png", out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return out.toByteArray();
+    return new Photo(out.toByteArray(), "black");
   }
 
   private static byte[] pdf(ProgramOptions.Job job, GaugeAnswer answer, Sheet paper) {
@@ -133,7 +135,7 @@ class GaugeReportTest {
         job,
         answer,
         GaugeCommand.findings(job.interpretation(), answer),
-        Optional.of(picture()),
+        List.of(picture(), picture()),
         new PdfPen(GaugeReport.title(job), ProgramHash.footer(job), paper));
   }
 
