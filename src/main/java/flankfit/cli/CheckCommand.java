@@ -31,9 +31,10 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Examples: flankfit check sample-programs",
-      "          flankfit check jobs --policy shop.toml --format sarif",
-      "          flankfit check --explain RC05"
+      "Examples:",
+      "  flankfit check sample-programs",
+      "  flankfit check jobs --policy shop.toml --format sarif",
+      "  flankfit check --explain RC05"
     })
 final class CheckCommand implements Callable<Integer> {
   private final Terminal terminal;

@@ -32,9 +32,11 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Examples: flankfit draft --thread M20x1.5-6H --mill 14 --rows 12 --flutes 4 --depth 16"
-          + " --material \"aluminium, wrought\" --passes 2 --out port.nc",
-      "          flankfit draft --setup sample-programs/hub-axle-m16-left.setup.toml --program-only"
+      "Examples:",
+      "  flankfit draft --thread M20x1.5-6H --mill 14 --rows 12 --flutes 4 \\",
+      "    --depth 16 --material \"aluminium, wrought\" --passes 2 --out port.nc",
+      "  flankfit draft --setup sample-programs/hub-axle-m16-left.setup.toml \\",
+      "    --program-only"
     })
 final class DraftCommand implements Callable<Integer> {
   private final Terminal terminal;

@@ -33,7 +33,14 @@ import picocli.CommandLine.Option;
       "and the register value to key in."
     },
     mixinStandardHelpOptions = true,
-    footer = {"", "Example: flankfit gauge sample-programs/filter-housing-m20.nc"})
+    footer = {
+      "",
+      "Examples:",
+      "  flankfit gauge sample-programs/filter-housing-m20.nc",
+      "  flankfit gauge sample-programs/filter-housing-m20.nc --odds",
+      "  flankfit gauge sample-programs/filter-housing-m20.nc --observed go=stops",
+      "  flankfit gauge sample-programs/filter-housing-m20.nc --report first.pdf"
+    })
 final class GaugeCommand implements Callable<Integer> {
   private static final int PHOTO_WIDTH = 640;
   private static final int PHOTO_HEIGHT = 500;

@@ -31,11 +31,14 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Examples: flankfit lesson sample-programs/filter-housing-m20.nc --from 12 --to 19",
-      "          flankfit lesson sample-programs/filter-housing-m20.nc --as absolute --out abs.nc",
-      "          flankfit lesson sample-programs/filter-housing-m20.nc --forget 30",
-      "          flankfit lesson sample-programs/filter-housing-m20.nc --quiz 8 --answers key.txt",
-      "          flankfit lesson sample-programs/filter-housing-m20.nc --animate steps.gif"
+      "Examples:",
+      "  flankfit lesson sample-programs/filter-housing-m20.nc --from 12 --to 19",
+      "  flankfit lesson sample-programs/filter-housing-m20.nc \\",
+      "    --as absolute --out abs.nc",
+      "  flankfit lesson sample-programs/filter-housing-m20.nc --forget 10",
+      "  flankfit lesson sample-programs/filter-housing-m20.nc \\",
+      "    --quiz 8 --answers key.txt",
+      "  flankfit lesson sample-programs/filter-housing-m20.nc --animate steps.gif"
     })
 final class LessonCommand implements Callable<Integer> {
   private final Terminal terminal;

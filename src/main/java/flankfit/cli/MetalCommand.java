@@ -29,7 +29,9 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Example: flankfit metal sample-programs/filter-housing-m20.nc --image part.png --section y=0"
+      "Example:",
+      "  flankfit metal sample-programs/filter-housing-m20.nc \\",
+      "    --image part.png --section y=0"
     })
 final class MetalCommand implements Callable<Integer> {
   private static final long MEBIBYTE = 1L << 20;

@@ -23,8 +23,11 @@ import picocli.CommandLine.Option;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Examples: flankfit motion sample-programs/filter-housing-m20.nc --image path.png --view plan",
-      "          flankfit motion sample-programs/filter-housing-m20.nc --trace --from 20 --to 30"
+      "Examples:",
+      "  flankfit motion sample-programs/filter-housing-m20.nc \\",
+      "    --image path.png --view plan",
+      "  flankfit motion sample-programs/filter-housing-m20.nc \\",
+      "    --trace --from 20 --to 30"
     })
 final class MotionCommand implements Callable<Integer> {
   private final Terminal terminal;

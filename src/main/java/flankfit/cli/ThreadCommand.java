@@ -20,8 +20,10 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Examples: M20x1.5-6H  M20-6H  M12x1.25-6g  \"1/2-13 UNC-2B\"  \"#10-32 UNF-2B\""
-          + "  \".500-20 UNF-3B\"  M16x1.5-6H-LH"
+      "Examples:",
+      "  flankfit thread M20x1.5-6H",
+      "  flankfit thread M20-6H M12x1.25-6g M16x1.5-6H-LH",
+      "  flankfit thread \"1/2-13 UNC-2B\" \"#10-32 UNF-2B\" \".500-20 UNF-3B\""
     })
 final class ThreadCommand implements Callable<Integer> {
   private final Terminal terminal;
