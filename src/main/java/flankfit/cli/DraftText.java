@@ -59,7 +59,9 @@ final class DraftText {
     String file = draft.proof().done().file();
     OffsetText.write(
         draft.offset(), draft.sheet().control().tools().wearLimit(), file, unit, style, out);
-    out.append("    entries on the endless helix; gauge tries them on the path as moved\n");
+    if (draft.offset().asMoved().isEmpty()) {
+      out.append("    entries on the endless helix; gauge tries them on the path as moved\n");
+    }
     out.append('\n');
   }
 

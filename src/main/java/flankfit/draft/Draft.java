@@ -15,7 +15,8 @@ import java.util.Objects;
  * @param program text of the program
  * @param sheet the setup sheet with the D register that belongs to it
  * @param register what D holds (mm, as entered)
- * @param offset the entries of D at which either gauge says no, on the endless helix
+ * @param offset the entries of D at which either gauge says no: on the path as moved where the
+ *     endless helix did not serve
  * @param worksheet the numbers, in the order in which they are worked out
  * @param proof what executing and gauging gave
  */

@@ -3,6 +3,7 @@ package flankfit.draft;
 import flankfit.draft.DraftChoices.Path;
 import flankfit.finding.Finding;
 import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.OffsetAdvice.AsMoved;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.Verdict;
 import flankfit.setup.Offsets;
@@ -105,6 +106,7 @@ public final class Drafting {
     }
     nearNominal(job, advice);
     register = withWear(job, plan, advice.keyToMiddle());
+    Optional<OffsetAdvice> between = Optional.empty();
     Proof proof = proof(job, plan, register);
     for (int trial = 1; trial < TRIALS && onlyGaugesRefuse(proof, job); trial++) {
       OffsetAdvice held = advice(job, plan, register, true);
@@ -112,6 +114,9 @@ public final class Drafting {
         throw noWindow(job);
       }
       register = withWear(job, plan, held.keyToMiddle());
+      between =
+          Optional.of(held)
+              .filter(h -> h.asMoved().map(AsMoved::middleBetweenGauges).orElse(false));
       proof = proof(job, plan, register);
     }
     if (!proof.isGood(job.holes().size())) {
@@ -128,8 +133,8 @@ public final class Drafting {
         program(plan, register),
         sheet(job, register),
         register,
-        advice(job, plan, register, false),
-        new Worksheet(plan).rows(register.wear() / divisor, proof.seconds()),
+        advice(job, plan, register, between.isPresent()),
+        new Worksheet(plan).rows(register.wear() / divisor, between, proof.seconds()),
         proof);
   }
 

@@ -2,10 +2,12 @@ package flankfit.draft;
 
 import flankfit.draft.DraftChoices.Entry;
 import flankfit.draft.DraftChoices.Path;
+import flankfit.gauge.OffsetAdvice;
 import flankfit.standard.Drill;
 import flankfit.standard.Limits;
 import flankfit.unit.Angles;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts the numbers of a draft together, each with formula and figures. */
 final class Worksheet {
@@ -30,11 +32,14 @@ final class Worksheet {
    * The rows.
    *
    * @param wear the wear entry found by gauging (mm, as it moves the path)
+   * @param between the entries between which it is the middle, where a gauge fails in the middle of
+   *     the limits
    * @param seconds time of the motion (s)
    */
-  List<WorksheetRow> rows(double wear, double seconds) {
+  List<WorksheetRow> rows(double wear, Optional<OffsetAdvice> between, double seconds) {
     before();
-    path(wear);
+    path();
+    wear(wear, between);
     heights();
     entry();
     passes();
@@ -44,12 +49,16 @@ final class Worksheet {
         "time",
         "time of the motion",
         "length over feed, summed over all moves",
-        job.holes().size() + (internal ? " hole" : " boss") + (job.holes().size() == 1 ? "" : "s"),
+        job.holes().size() + " " + (internal ? "hole" : "boss") + plural(),
         seconds,
         "s",
         Math.round(seconds) + " s",
         "without acceleration and tool change");
     return rows.all();
+  }
+
+  private String plural() {
+    return job.holes().size() == 1 ? "" : internal ? "s" : "es";
   }
 
   private double mill() {
@@ -93,7 +102,7 @@ final class Worksheet {
         "");
   }
 
-  private void path(double wear) {
+  private void path() {
     double bottom = job.bottomDiameter();
     double move = internal ? (bottom - mill()) / 2 : (bottom + mill()) / 2;
     rows.length(
@@ -111,20 +120,33 @@ final class Worksheet {
         centre ? rows.number(move) : rows.number(bottom) + " / 2",
         grid.millimetres(plan.last().programmed()),
         centre ? "rounded to an even number of increments" : "D holds the radius of the mill");
+  }
+
+  private void wear(double wear, Optional<OffsetAdvice> between) {
     Limits limits = job.spec().limits();
-    double middle = (limits.pitchMin() + limits.pitchMax()) / 2;
+    double divisor = job.sheet().control().tools().wearEntry().divisor();
+    double low = between.map(o -> o.keyToGoLimit() / divisor).orElse(limits.pitchMin());
+    double high = between.map(o -> o.keyToNoGoLimit() / divisor).orElse(limits.pitchMax());
+    String entered = divisor == 1 ? "" : "; entered as a diameter: " + rows.number(wear * divisor);
     rows.length(
         "wear",
         "wear in D" + plan.choices().tool(),
-        "found by gauging: pitch diameter in the middle of its limits",
+        between.isPresent()
+            ? "found by gauging: the middle between the last entries at which GO enters and NO-GO"
+                + " stops"
+            : "found by gauging: pitch diameter in the middle of its limits",
         "("
-            + rows.number(limits.pitchMin())
+            + rows.number(low)
             + " + "
-            + rows.number(limits.pitchMax())
+            + rows.number(high)
             + ") / 2 = "
-            + rows.number(middle),
+            + rows.number((low + high) / 2),
         wear,
-        "the over-cut of the mill and its bending are in it");
+        "the over-cut of the mill and its bending are in it"
+            + (between.isPresent()
+                ? "; with the pitch diameter in the middle of its limits a gauge would refuse"
+                : "")
+            + entered);
     rows.length(
         "radiusCut",
         "radius that the cutter's centre runs on",

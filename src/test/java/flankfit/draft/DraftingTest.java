@@ -1,6 +1,7 @@
 package flankfit.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
@@ -250,6 +251,7 @@ class DraftingTest {
     assertThat(draft.proof().findings()).allMatch(f -> f.severity() == Severity.NOTE);
     job.places = List.of(List.of(0.0, 0.0), List.of(60.0, 0.0));
     assertThat(job.sheet().stock()).isEmpty();
+    assertThat(Drafts.row(job.rows(), "time").inserted()).isEqualTo("2 bosses");
   }
 
   @Test
@@ -258,6 +260,30 @@ class DraftingTest {
     double wear = draft.register().wear();
     assertThat(draft.offset().keyToNoGoLimit()).isLessThan(wear - 0.01);
     assertThat(draft.offset().keyToGoLimit()).isGreaterThan(wear + 0.01);
+  }
+
+  /** A straight mill leaves so little at the crest that GO would be refused at the middle. */
+  @Test
+  void wear_between_the_gauges_is_told_as_what_it_is() throws Exception {
+    Drafts job = new Drafts();
+    job.thread = "1/2-13 UNC-2B";
+    job.unit = LengthUnit.INCH;
+    job.blank = 25.4 * 27 / 64;
+    job.mill = 25.4 * 0.37;
+    job.rows = 1;
+    job.straight = Optional.of(true);
+    job.flutes = 3;
+    Draft draft = job.draft();
+    double wear = draft.register().wear();
+    assertThat(draft.offset().asMoved().orElseThrow().middleBetweenGauges()).isTrue();
+    assertThat(draft.offset().keyToMiddle()).isEqualTo(wear, within(1e-9));
+    assertThat(draft.offset().keyToNoGoLimit()).isLessThanOrEqualTo(wear);
+    assertThat(draft.offset().keyToGoLimit()).isGreaterThanOrEqualTo(wear);
+    WorksheetRow row = Drafts.row(draft.worksheet(), "wear");
+    assertThat(row.formula()).contains("the middle between the last entries");
+    assertThat(row.value()).isEqualTo(wear, within(1e-9));
+    assertThat(Drafts.row(new Drafts().draft().worksheet(), "wear").formula())
+        .contains("in the middle of its limits");
   }
 
   private static NotDraftedException refusal(Drafts job, SetupSheet sheet) {

@@ -102,14 +102,19 @@ final class Drafts {
 
   /** The numbers before the wear is known. */
   List<WorksheetRow> rows() throws NotDraftedException {
-    return new Worksheet(plan()).rows(0, 1);
+    return new Worksheet(plan()).rows(0, Optional.empty(), 1);
   }
 
   /** Value of a number. */
   static double value(List<WorksheetRow> rows, String key) {
+    return row(rows, key).value();
+  }
+
+  /** The row of a number. */
+  static WorksheetRow row(List<WorksheetRow> rows, String key) {
     List<WorksheetRow> found = rows.stream().filter(row -> row.key().equals(key)).toList();
     assertThat(found).as(key).hasSize(1);
-    return found.get(0).value();
+    return found.get(0);
   }
 
   double value(String key) throws NotDraftedException {
