@@ -207,11 +207,13 @@ final class GaugeText {
     for (int i = 0; i < first.passes().size(); i++) {
       ThreadAnswer.PassAnswer pass = first.passes().get(i);
       int index = i;
-      String lines =
+      // Holes that one subprogram cuts share its lines.
+      List<String> lines =
           group.stream()
               .filter(thread -> index < thread.passes().size())
               .map(thread -> Integer.toString(thread.passes().get(index).line()))
-              .collect(Collectors.joining(", "));
+              .distinct()
+              .toList();
       out.append("    ").append(Figures.left(pass.role().word() + " pass", 14));
       out.append("path radius ").append(fine(pass.radius(), unit)).append(' ');
       out.append(unit.symbol());
@@ -223,7 +225,8 @@ final class GaugeText {
                       .append(' ')
                       .append(unit.symbol()));
       pass.cut().ifPresent(cut -> CuttingText.push(cut, unit, out));
-      out.append(group.size() == 1 ? "  (line " : "  (lines ").append(lines).append(")\n");
+      out.append(lines.size() == 1 ? "  (line " : "  (lines ");
+      out.append(String.join(", ", lines)).append(")\n");
       pass.cut()
           .filter(cut -> pass.role() == ThreadAnswer.Role.FINISH)
           .ifPresent(cut -> CuttingText.pass(cut, unit, out));

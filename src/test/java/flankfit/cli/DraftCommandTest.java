@@ -40,5 +40,10 @@ class DraftCommandTest {
         .contains("[+] M10x1-6H-LH in hole 1: gauges good", "[+] M10x1-6H-LH in hole 2");
     assertThat(Files.readString(program)).contains("M98 P1002", "O1002", "M99");
     assertThat(folder.resolve("hub.setup.toml")).exists();
+    FlankfitProcess gauged = FlankfitProcess.run("gauge", program.toString());
+    assertThat(gauged.status()).as(gauged.err()).isZero();
+    assertThat(gauged.out())
+        .contains("[+] M10x1-6H-LH in hole 1, hole 2: gauges good")
+        .containsPattern("finish pass .* \\(line \\d+\\)");
   }
 }
