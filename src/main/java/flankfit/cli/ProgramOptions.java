@@ -7,7 +7,6 @@ import flankfit.control.Interpreter;
 import flankfit.finding.Code;
 import flankfit.finding.Finding;
 import flankfit.finding.Findings;
-import flankfit.finding.Nearest;
 import flankfit.finding.Place;
 import flankfit.gauge.GaugeAnswer;
 import flankfit.gauge.GaugeRequest;
@@ -25,9 +24,6 @@ import flankfit.standard.Designations;
 import flankfit.standard.InvalidDesignationException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -122,7 +118,7 @@ final class ProgramOptions {
    * @throws RequestException if a file cannot be read or the sheet has errors
    */
   Texts read() throws RequestException {
-    SourceText text = SourceText.of(program.toString(), bytes(program, "program"));
+    SourceText text = SourceText.of(program.toString(), InputFile.bytes(program, "program"));
     Read read = sheet();
     return new Texts(text, read.sheet(), subprograms(read.sheet()), read.mesh());
   }
@@ -143,7 +139,7 @@ final class ProgramOptions {
     try (InputStream in = Files.newInputStream(program)) {
       bytes = in.readNBytes(most);
     } catch (IOException e) {
-      throw unreadable(program, "program", e.toString(), "check the file's rights");
+      throw InputFile.unreadable(program, "program", e.toString(), "check the file's rights");
     }
     SourceText text = SourceText.of(program.toString(), bytes);
     Read read = sheet();
@@ -196,7 +192,7 @@ final class ProgramOptions {
     List<SourceText> texts = new ArrayList<>();
     for (String name : sheet.control().flow().subprograms()) {
       Path file = Path.of(sheet.file()).resolveSibling(name);
-      texts.add(SourceText.of(file.toString(), bytes(file, "subprogram file")));
+      texts.add(SourceText.of(file.toString(), InputFile.bytes(file, "subprogram file")));
     }
     return texts;
   }
@@ -207,7 +203,7 @@ final class ProgramOptions {
    * @throws RequestException if it cannot be read
    */
   static String sheetText(Path file) throws RequestException {
-    return utf8(file.toString(), bytes(file, "setup sheet"));
+    return InputFile.utf8(file, "setup sheet");
   }
 
   /** Where the sheet of a program is looked for: its ending replaced. */
@@ -252,74 +248,6 @@ final class ProgramOptions {
   /** Where the sheet of the program is looked for. */
   private Optional<Path> sheetBeside() {
     return program.getFileName() == null ? Optional.empty() : Optional.of(sheetBeside(program));
-  }
-
-  private static byte[] bytes(Path file, String what) throws RequestException {
-    if (!Files.exists(file)) {
-      throw missing(file, what);
-    }
-    if (Files.isDirectory(file)) {
-      throw unreadable(file, what, "it is a folder", "name a file in it");
-    }
-    try {
-      return Files.readAllBytes(file);
-    } catch (IOException e) {
-      throw unreadable(file, what, e.toString(), "check the file's rights");
-    } catch (OutOfMemoryError e) {
-      throw unreadable(file, what, "it is too large for the memory given", "raise it: java -Xmx8g");
-    }
-  }
-
-  static RequestException missing(Path file, String what) {
-    Path folder = file.toAbsolutePath().getParent();
-    String fix = "check the name and the folder";
-    if (folder != null && Files.isDirectory(folder)) {
-      try (Stream<Path> files = Files.list(folder)) {
-        List<String> names =
-            files
-                .filter(Files::isRegularFile)
-                .map(p -> String.valueOf(p.getFileName()))
-                .sorted()
-                .toList();
-        fix =
-            Nearest.of(String.valueOf(file.getFileName()), names)
-                .map(n -> "the nearest name in that folder is " + n)
-                .orElse(fix);
-      } catch (IOException e) {
-        fix = "check the folder's rights: " + e.getMessage();
-      }
-    }
-    return RequestException.wrong(
-        Finding.of(
-            Code.RQ01,
-            Place.file(file.toString()),
-            what + " " + file + " does not exist",
-            "there is nothing to read",
-            fix));
-  }
-
-  private static RequestException unreadable(Path file, String what, String why, String fix) {
-    return RequestException.wrong(
-        Finding.of(
-            Code.RQ02,
-            Place.file(file.toString()),
-            what + " " + file + " cannot be read",
-            why,
-            fix));
-  }
-
-  private static String utf8(String name, byte[] bytes) throws RequestException {
-    try {
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-    } catch (CharacterCodingException e) {
-      throw RequestException.wrong(
-          Finding.of(
-              Code.SH01,
-              Place.file(name),
-              "the setup sheet is not UTF-8 text",
-              "TOML is UTF-8 by definition",
-              "save it as UTF-8"));
-    }
   }
 
   /**

@@ -57,7 +57,7 @@ final class StockFolder implements StockFiles {
   }
 
   private static StockFileException missing(Path file) {
-    Finding finding = ProgramOptions.missing(file, "stock file").findings().get(0);
+    Finding finding = InputFile.missing(file, "stock file").findings().get(0);
     return new StockFileException(finding.what(), finding.why(), finding.fix());
   }
 }
