@@ -1,18 +1,12 @@
 package flankfit.cli;
 
 import flankfit.cli.CheckedProgram.AcceptedFinding;
-import flankfit.finding.Code;
 import flankfit.finding.Finding;
-import flankfit.finding.Place;
 import flankfit.finding.Severity;
 import flankfit.setup.CheckPolicy;
 import flankfit.setup.CheckPolicy.Accepted;
 import flankfit.setup.CheckPolicyReader;
 import flankfit.setup.SetupReader;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,22 +29,7 @@ final class CheckPolicies {
    * @throws RequestException if it cannot be read or has errors
    */
   static CheckPolicies of(Path file) throws RequestException {
-    String text;
-    try {
-      text = Files.readString(file);
-    } catch (CharacterCodingException e) {
-      throw RequestException.wrong(
-          Finding.of(
-              Code.SH01,
-              Place.file(file.toString()),
-              "the check policy is not UTF-8 text",
-              "TOML is UTF-8 by definition",
-              "save it as UTF-8"));
-    } catch (NoSuchFileException e) {
-      throw unreadable(Code.RQ01, file, "it does not exist", "check the name and the folder");
-    } catch (IOException e) {
-      throw unreadable(Code.RQ02, file, e.toString(), "check the file's rights");
-    }
+    String text = InputFile.utf8(file, "check policy");
     CheckPolicyReader.Reading reading = CheckPolicyReader.read(file.toString(), text);
     return new CheckPolicies(
         reading
@@ -59,16 +38,6 @@ final class CheckPolicies {
                 () ->
                     new RequestException(
                         ExitStatus.REQUEST_WRONG, reading.findings(), SetupReader.lines(text))));
-  }
-
-  private static RequestException unreadable(Code code, Path file, String why, String fix) {
-    return RequestException.wrong(
-        Finding.of(
-            code,
-            Place.file(file.toString()),
-            "check policy " + file + " cannot be read",
-            why,
-            fix));
   }
 
   private static Pattern pattern(String words) {

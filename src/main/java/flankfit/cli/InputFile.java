@@ -80,7 +80,7 @@ final class InputFile {
   }
 
   /**
-   * The text of a setup sheet.
+   * The text of a TOML file.
    *
    * @param what what the file is, in words
    * @throws RequestException if it cannot be read or is no UTF-8
