@@ -21,12 +21,6 @@ final class CompensationWords {
     Code.RC02, Code.RC03, Code.RC05, Code.RC06, Code.RC07, Code.RC04
   };
 
-  /** A path is taken as that of the centre, or of the wall, within this share of the radius. */
-  private static final double BAND_SHARE = 0.1;
-
-  /** And within this length (mm). */
-  private static final double BAND = 0.5;
-
   private final Machine machine;
   private final Modes modes;
   private final BlockWords words;
@@ -170,11 +164,16 @@ final class CompensationWords {
     }
     double wear =
         entry.map(e -> e.wear() / machine.switches.tools().wearEntry().divisor()).orElse(0.0);
-    if (Math.abs(wear) > BAND) {
+    if (Math.abs(wear) > WearBand.GREATEST) {
       report.add(
           Code.RC29,
           startPlace,
-          "wear " + machine.length(wear) + " in " + name + " exceeds " + machine.length(BAND),
+          "wear "
+              + machine.length(wear)
+              + " in "
+              + name
+              + " exceeds "
+              + machine.length(WearBand.GREATEST),
           "more than wear: a diameter, or a slip of the point",
           "check it");
     }
@@ -185,7 +184,7 @@ final class CompensationWords {
   private void checkStyle(String name, double rho) {
     Optional<Tool> tool = machine.setup.tool(modes.tool());
     double size = tool.map(Tool::radius).orElse(0.0);
-    double band = tool.isPresent() ? Math.min(BAND_SHARE * size, BAND) : BAND;
+    double band = tool.isPresent() ? WearBand.of(size) : WearBand.GREATEST;
     boolean centre = Math.abs(rho) <= band;
     boolean wall = Math.abs(rho - size) <= band;
     turns.begin(startPlace, name, rho, size, centre, wall);

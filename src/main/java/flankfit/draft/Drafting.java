@@ -1,5 +1,6 @@
 package flankfit.draft;
 
+import flankfit.control.WearBand;
 import flankfit.draft.DraftChoices.Path;
 import flankfit.finding.Finding;
 import flankfit.gauge.OffsetAdvice;
@@ -104,7 +105,7 @@ public final class Drafting {
     if (!advice.hasWindow()) {
       throw noWindow(job);
     }
-    nearNominal(job, advice);
+    nearNominal(job, advice.keyToMiddle());
     register = withWear(job, plan, advice.keyToMiddle());
     Optional<OffsetAdvice> between = Optional.empty();
     Proof proof = proof(job, plan, register);
@@ -122,6 +123,7 @@ public final class Drafting {
     if (!proof.isGood(job.holes().size())) {
       throw notGood(proof);
     }
+    nearNominal(job, register.wear());
     proof = proof.againstMetal(sheet(job, register), mesh);
     if (!proof.touches().isEmpty() || !proof.errors().isEmpty()) {
       throw touches(job, proof, register);
@@ -139,10 +141,10 @@ public final class Drafting {
   }
 
   /** Teeth that have to run far from the basic diameter are not those of the thread. */
-  private void nearNominal(ThreadJob job, OffsetAdvice advice) throws NotDraftedException {
-    double off = advice.keyToMiddle() / job.sheet().control().tools().wearEntry().divisor();
-    if (Math.abs(off) > FAR_OFF) {
-      boolean deeper = off < 0 == job.internal();
+  private void nearNominal(ThreadJob job, double wear) throws NotDraftedException {
+    double off = wear / job.sheet().control().tools().wearEntry().divisor();
+    if (Math.abs(off) > Math.min(FAR_OFF, WearBand.of(job.mill().radius()))) {
+      boolean deeper = off < 0;
       Grid grid = grid(job.sheet(), choices.unit());
       throw new NotDraftedException(
           "the teeth would have to run "

@@ -165,6 +165,18 @@ class DraftingTest {
     job.straight = Optional.of(true);
     job.crest = Optional.of(0.05);
     refused(job, "deeper than the basic profile", "a crest flat of 0.5 mm");
+    // A wear that is much for so small a mill would be taken for a wrong sign (RC15).
+    job = new Drafts();
+    job.thread = "#10-32 UNF-2A";
+    job.blank = 4.727;
+    job.depth = 9.5;
+    job.mill = 1.9;
+    job.rows = 1;
+    job.rowPitch = 25.4 / 32;
+    job.straight = Optional.of(true);
+    job.crest = Optional.of(25.4 / 32 / 16);
+    job.blankDepth = Optional.empty();
+    refused(job, "deeper than the basic profile", "a crest flat of 0.1984 mm");
     job = new Drafts();
     job.subprogram = true;
     job.places = List.of(List.of(0.0, 0.0), List.of(50.0, 0.0));
