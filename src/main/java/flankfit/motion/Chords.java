@@ -4,6 +4,9 @@ import flankfit.unit.Require;
 
 /** Turns moves into chords that stay within a tolerance of the true path. */
 public final class Chords {
+  /** Chords after which the direction of a radius is computed anew. */
+  private static final int ANEW = 32;
+
   private Chords() {}
 
   /**
@@ -41,14 +44,66 @@ public final class Chords {
    * @return index after the last number written
    */
   public static int write(Tape tape, int move, int chords, double[] target, int at) {
-    double[] p = new double[3];
-    int k = at;
-    for (int i = 1; i <= chords; i++) {
-      tape.pointAt(move, (double) i / chords, p);
-      target[k++] = p[0];
-      target[k++] = p[1];
-      target[k++] = p[2];
+    int end = at + 3 * chords;
+    if (tape.kind(move) == MoveKind.ARC) {
+      writeArc(tape, move, chords, target, at);
+    } else {
+      writeLine(tape, move, chords, target, at);
     }
-    return k;
+    if (chords > 0) {
+      target[end - 3] = tape.toX(move);
+      target[end - 2] = tape.toY(move);
+      target[end - 1] = tape.toZ(move);
+    }
+    return end;
+  }
+
+  private static void writeLine(Tape tape, int move, int chords, double[] target, int at) {
+    for (int i = 1; i < chords; i++) {
+      double share = (double) i / chords;
+      int k = at + 3 * (i - 1);
+      target[k] = tape.fromX(move) + share * (tape.toX(move) - tape.fromX(move));
+      target[k + 1] = tape.fromY(move) + share * (tape.toY(move) - tape.fromY(move));
+      target[k + 2] = tape.fromZ(move) + share * (tape.toZ(move) - tape.fromZ(move));
+    }
+  }
+
+  /**
+   * All end points but the last. The direction of the radius is turned from chord to chord, and
+   * computed anew every so often, so that it stays within some 1e-15 of its own.
+   */
+  private static void writeArc(Tape tape, int move, int chords, double[] target, int at) {
+    Plane plane = tape.state(move).plane();
+    int n = plane.n();
+    double fromN = n == 0 ? tape.fromX(move) : n == 1 ? tape.fromY(move) : tape.fromZ(move);
+    double toN = n == 0 ? tape.toX(move) : n == 1 ? tape.toY(move) : tape.toZ(move);
+    double centreU = tape.centreU(move);
+    double centreV = tape.centreV(move);
+    double radius = tape.radius(move);
+    double widening = tape.endRadius(move) - radius;
+    double start = tape.startAngle(move);
+    double sweep = tape.sweep(move);
+    double cosStep = Math.cos(sweep / chords);
+    double sinStep = Math.sin(sweep / chords);
+    double each = 1.0 / chords;
+    int u = at + plane.u();
+    int v = at + plane.v();
+    int w = at + n;
+    for (int first = 1; first < chords; first += ANEW) {
+      double cos = Math.cos(start + first * each * sweep);
+      double sin = Math.sin(start + first * each * sweep);
+      int end = Math.min(first + ANEW, chords);
+      for (int i = first; i < end; i++) {
+        double share = i * each;
+        double r = radius + share * widening;
+        int k = 3 * (i - 1);
+        target[k + u] = centreU + r * cos;
+        target[k + v] = centreV + r * sin;
+        target[k + w] = fromN + share * (toN - fromN);
+        double turned = cos * cosStep - sin * sinStep;
+        sin = sin * cosStep + cos * sinStep;
+        cos = turned;
+      }
+    }
   }
 }

@@ -34,6 +34,7 @@ final class PathLines {
   private final TickStore ticks;
   private final double[] p = new double[3];
   private final double[] q = new double[3];
+  private double[] points = new double[192];
   private Scene scene;
   private Tape tape;
   private int[] ends;
@@ -149,12 +150,15 @@ final class PathLines {
     if (kind == MoveKind.ARC) {
       addTicks(move, style);
     }
-    for (int i = 1; i <= chords; i++) {
-      tape.pointAt(move, (double) i / chords, p);
+    if (points.length < 3 * chords) {
+      points = new double[2 * 3 * chords];
+    }
+    int last = Chords.write(tape, move, chords, points, 0);
+    for (int k = 0; k < last; k += 3) {
       if (measured) {
-        actualLine.dashTo(p[0], p[1], p[2], tape.length(move), style);
+        actualLine.dashTo(points[k], points[k + 1], points[k + 2], tape.length(move), style);
       } else {
-        actualLine.lineTo(p[0], p[1], p[2], style);
+        actualLine.lineTo(points[k], points[k + 1], points[k + 2], style);
       }
     }
   }

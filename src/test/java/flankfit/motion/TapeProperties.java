@@ -142,6 +142,26 @@ class TapeProperties {
     }
   }
 
+  @Test
+  void the_ends_of_chords_are_the_points_of_the_path() {
+    Random random = new Random(7);
+    double[] p = new double[3];
+    for (int i = 0; i < CASES / 5; i++) {
+      double radius = Math.pow(10, 5 * random.nextDouble() - 1);
+      double endRadius = radius * (0.9 + 0.2 * random.nextDouble());
+      double sweep = 40 * random.nextDouble() - 20;
+      Tape tape = Tapes.arc(PLANES.get(i % 3), 3, 4, radius, endRadius, 1, sweep, 1.5);
+      int count = 1 + random.nextInt(2000);
+      double[] ends = new double[3 * count];
+      Chords.write(tape, 0, count, ends, 0);
+      for (int c = 0; c < count; c++) {
+        tape.pointAt(0, (c + 1.0) / count, p);
+        Point end = new Point(ends[3 * c], ends[3 * c + 1], ends[3 * c + 2]);
+        assertThat(end.distance(new Point(p[0], p[1], p[2]))).isLessThan(3e-14 * (radius + 5));
+      }
+    }
+  }
+
   private static Point min(Point a, Point b) {
     return new Point(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.min(a.z(), b.z()));
   }
@@ -160,5 +180,8 @@ class TapeProperties {
     assertThat(Chords.count(tape, 0, 0.01)).isEqualTo(1);
     assertThat(Chords.count(tape, 1, 0.01)).isEqualTo(1);
     assertThat(Chords.count(tape, 2, 0.01)).isZero();
+    double[] ends = new double[6];
+    assertThat(Chords.write(tape, 0, 2, ends, 0)).isEqualTo(6);
+    assertThat(ends).containsExactly(0.5, 0, 0, 1, 0, 0);
   }
 }
