@@ -51,6 +51,12 @@ final class CellVolume {
     {0, 4, 6, 2}, {1, 3, 7, 5}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 2, 3, 1}, {4, 5, 7, 6}
   };
 
+  /** Bits of a face's corners when all are metal. */
+  private static final int WHOLE = 15;
+
+  /** The edge from each corner of a face to the next. */
+  private static final int[][] RIMS = rims();
+
   private final double[] px = new double[EDGES];
   private final double[] py = new double[EDGES];
   private final double[] pz = new double[EDGES];
@@ -85,9 +91,16 @@ final class CellVolume {
     return axis * 4 + u + 2 * v;
   }
 
-  private static int between(int a, int b) {
-    int axis = Integer.numberOfTrailingZeros(a ^ b);
-    return edge(Math.min(a, b), axis);
+  private static int[][] rims() {
+    int[][] rims = new int[FACES.length][4];
+    for (int f = 0; f < FACES.length; f++) {
+      for (int i = 0; i < 4; i++) {
+        int corner = FACES[f][i];
+        int next = FACES[f][(i + 1) % 4];
+        rims[f][i] = edge(Math.min(corner, next), Integer.numberOfTrailingZeros(corner ^ next));
+      }
+    }
+    return rims;
   }
 
   /** Notes where an edge is crossed: share of the way from its lower end (1). */
@@ -121,7 +134,7 @@ final class CellVolume {
       next[e] = NONE;
     }
     for (int f = 0; f < FACES.length; f++) {
-      face(FACES[f], f / 2, metal);
+      face(f, metal);
     }
     for (int e = 0; e < EDGES; e++) {
       if (next[e] != NONE) {
@@ -132,37 +145,38 @@ final class CellVolume {
   }
 
   /** Adds the metal of a face, run by run of its corners; each run's end joins to its beginning. */
-  private void face(int[] c, int axis, int metal) {
-    for (int i = 0; i < 4; i++) {
-      boolean here = (metal >> c[i] & 1) != 0;
-      boolean before = (metal >> c[(i + 3) % 4] & 1) != 0;
-      if (here && !before) {
-        int entry = between(c[(i + 3) % 4], c[i]);
-        int n = 1;
-        while (n < 4 && (metal >> c[(i + n) % 4] & 1) != 0) {
-          n++;
-        }
-        int exit = between(c[(i + n - 1) % 4], c[(i + n) % 4]);
-        next[entry] = exit;
-        for (int m = 0; m < n - 1; m++) {
-          corner(entry, c[(i + m) % 4], c[(i + m + 1) % 4]);
-        }
-        cornerToEdge(entry, c[(i + n - 1) % 4], exit);
-        if (weight != FLAT) {
-          meetOnFace(axis, entry, exit);
-          triple(
-              px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
-              qz[entry]);
-        }
-      }
-    }
-    boolean whole = true;
-    for (int corner : c) {
-      whole &= (metal >> corner & 1) != 0;
-    }
-    if (whole) {
+  private void face(int f, int metal) {
+    int[] c = FACES[f];
+    int bits = metal >> c[0] & 1 | (metal >> c[1] & 1) << 1;
+    bits |= (metal >> c[2] & 1) << 2 | (metal >> c[3] & 1) << 3;
+    if (bits == WHOLE) {
       // Faces through the origin add nothing; the others lie one away.
-      sum += (c[0] & c[1] & c[2] & c[3]) != 0 ? 2 : 0;
+      sum += f % 2 == 0 ? 0 : 2;
+      return;
+    }
+    int begins = bits & ~(bits << 1 | bits >> 3);
+    for (; begins != 0; begins &= begins - 1) {
+      run(f, bits, Integer.numberOfTrailingZeros(begins));
+    }
+  }
+
+  /** Adds the metal of a face from one of its corners on, behind which there is air. */
+  private void run(int f, int bits, int first) {
+    int[] c = FACES[f];
+    int entry = RIMS[f][first + 3 & 3];
+    int last = first;
+    while ((bits >> (last + 1 & 3) & 1) != 0) {
+      corner(entry, c[last], c[last + 1 & 3]);
+      last = last + 1 & 3;
+    }
+    int exit = RIMS[f][last];
+    next[entry] = exit;
+    cornerToEdge(entry, c[last], exit);
+    if (weight != FLAT) {
+      meetOnFace(f / 2, entry, exit);
+      triple(
+          px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
+          qz[entry]);
     }
   }
 
