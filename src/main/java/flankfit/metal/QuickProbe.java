@@ -103,9 +103,6 @@ final class QuickProbe extends RootSearch {
     if (!take(x, y, z, after) || deep >= enough) {
       return Math.max(0, deep);
     }
-    if (leaf.start == Node.Start.METAL && leaf.emptied && count == leaf.moves.length) {
-      deep = Math.max(deep, 0);
-    }
     for (int m = count - 1; m >= 0 && deep < enough; m--) {
       SweptCut cut = cut(m);
       if (cut.isMeasured()) {
@@ -179,13 +176,7 @@ final class QuickProbe extends RootSearch {
       return -stock.distance(x, y, z);
     }
     SweptCut cut = cut(which);
-    double found = cut.excess(x, y, z);
-    double doubt = cut.doubt();
-    if (doubt == 0 || Math.abs(found) > doubt) {
-      return found;
-    }
-    double size = Math.max(Math.abs(found), Double.MIN_NORMAL);
-    return cut.holds(x, y, z) ? -size : size;
+    return cut.signed(x, y, z, cut.excess(x, y, z));
   }
 
   private void fill(double share, int maker, Crossing result) {
