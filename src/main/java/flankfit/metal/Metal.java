@@ -226,7 +226,8 @@ public final class Metal {
   /**
    * The surface in pieces.
    *
-   * @param reach how far from a surface its shade depends on cuts (mm)
+   * @param reach how far from a surface its shade depends on cuts (mm), not below 0
+   * @throws IllegalArgumentException if the reach is below 0 or not a number
    */
   public MetalPieces pieces(double reach) {
     return new MetalPieces(this, reach);
