@@ -103,19 +103,20 @@ final class BrickVolume {
     }
     // Directions that have to be searched for are, where the stock's skin ends.
     if (!cheap && (alike || leaf.start != Node.Start.SKIN)) {
-      return cell.share(metal, CellVolume.FLAT);
+      return cell.share(metal, CellVolume.Surface.FLAT);
     }
     for (int n = 0; n < count; n++) {
       normal(met[n]);
       cell.direct(edges[n], normals, 3 * met[n]);
     }
     if (leastCosine() > SMOOTH) {
-      return cell.share(metal, CellVolume.SMOOTH);
+      return cell.share(metal, CellVolume.Surface.SMOOTH);
     }
     // One tool's pass may leave a round, another's or the stock's skin meets it in an edge.
     lowest = low;
     maker = makers[met[0]];
-    return cell.share(metal, alike && maker >= 0 ? CellVolume.ROUNDED : CellVolume.CREASED);
+    boolean round = alike && maker >= 0;
+    return cell.share(metal, round ? CellVolume.Surface.ROUNDED : CellVolume.Surface.CREASED);
   }
 
   private double bulge(double ax, double ay, double az, double bx, double by, double bz) {

@@ -15,17 +15,23 @@ final class CellVolume {
 
   private static final int NONE = -1;
 
-  /** Surface between crossings as if plane. */
-  static final double FLAT = 0;
+  /** What the surface in a cell is like. */
+  enum Surface {
+    /** As if plane between crossings; directions are not known. */
+    FLAT,
+    /** One curved face. */
+    SMOOTH,
+    /** Faces that meet in an edge or a corner. */
+    CREASED,
+    /** Faces that may meet in a round: the surface is looked for on the way there. */
+    ROUNDED
+  }
 
-  /** Of a curved face: a polygon so far towards its tangents' meeting holds the area of an arc. */
-  static final double SMOOTH = 2.0 / 3;
+  /** A polygon so far towards its tangents' meeting holds the area of an arc (1). */
+  private static final double ARC = 2.0 / 3;
 
-  /** Of faces that meet in an edge or a corner. */
-  static final double CREASED = 1;
-
-  /** Of faces that may meet in a round: the surface is looked for on the way. */
-  static final double ROUNDED = -1;
+  /** At the end of that way faces meet (1). */
+  private static final double MEETING = 1;
 
   /** Finds the surface on the way from a place between crossings to where their planes meet. */
   interface Bulge {
@@ -70,7 +76,7 @@ final class CellVolume {
   private final Qef faces = new Qef();
   private final Bulge bulge;
   private double sum;
-  private double weight;
+  private Surface surface = Surface.FLAT;
 
   CellVolume(Bulge bulge) {
     this.bulge = bulge;
@@ -123,13 +129,11 @@ final class CellVolume {
    * The share of the cell that is metal (1).
    *
    * @param metal a bit for each corner that is metal; edges between unlike corners have been noted
-   * @param outwards how far from the middle to where planes meet the surface counts (1): {@link
-   *     #FLAT} where no directions have been noted, {@link #SMOOTH}, {@link #CREASED} or {@link
-   *     #ROUNDED}
+   * @param like what the surface is like; directions have been noted unless it is flat
    */
-  double share(int metal, double outwards) {
+  double share(int metal, Surface like) {
     sum = 0;
-    weight = outwards;
+    surface = like;
     for (int e = 0; e < EDGES; e++) {
       next[e] = NONE;
     }
@@ -172,7 +176,7 @@ final class CellVolume {
     int exit = RIMS[f][last];
     next[entry] = exit;
     cornerToEdge(entry, c[last], exit);
-    if (weight != FLAT) {
+    if (surface != Surface.FLAT) {
       meetOnFace(f / 2, entry, exit);
       triple(
           px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
@@ -228,11 +232,11 @@ final class CellVolume {
       n++;
       e = next[e];
     } while (e != begin);
-    if (weight == FLAT) {
+    if (surface == Surface.FLAT) {
       fan(begin, mx / n, my / n, mz / n);
       return;
     }
-    if (weight == SMOOTH) {
+    if (surface == Surface.SMOOTH) {
       meet(begin, mx / n, my / n, mz / n);
     } else {
       meetFaces(begin, mx / n, my / n, mz / n);
@@ -325,9 +329,9 @@ final class CellVolume {
     double cyz = xy * zx - xx * yz;
     double czz = xx * yy - xy * xy;
     double determinant = xx * cxx + xy * cxy + zx * czx;
-    fx = within(mx + weight * (cxx * bx + cxy * by + czx * bz) / determinant);
-    fy = within(my + weight * (cxy * bx + cyy * by + cyz * bz) / determinant);
-    fz = within(mz + weight * (czx * bx + cyz * by + czz * bz) / determinant);
+    fx = within(mx + ARC * (cxx * bx + cxy * by + czx * bz) / determinant);
+    fy = within(my + ARC * (cxy * bx + cyy * by + cyz * bz) / determinant);
+    fz = within(mz + ARC * (czx * bx + cyz * by + czz * bz) / determinant);
   }
 
   /** The same for faces that meet in an edge or a corner. */
@@ -351,20 +355,20 @@ final class CellVolume {
   /**
    * How far on the way from the middle to where planes meet a polygon's corner holds the surface's
    * area. A curve through both crossings with their tangents passes the way at some share of it: a
-   * parabola half-way, with {@link #SMOOTH}, a corner at its end, with {@link #CREASED}; between
-   * these lies a short arc between two straight flanks, whose missing area goes with the square of
-   * what is left of the way.
+   * parabola half-way, with {@link #ARC}, a corner at its end, with {@link #MEETING}; between these
+   * lies a short arc between two straight flanks, whose missing area goes with the square of what
+   * is left of the way.
    */
   private double outwards(double mx, double my, double mz, double dx, double dy, double dz) {
-    if (weight != ROUNDED) {
-      return weight;
+    if (surface == Surface.SMOOTH) {
+      return ARC;
     }
-    if (dx * dx + dy * dy + dz * dz < SHORT * SHORT) {
-      return CREASED;
+    if (surface == Surface.CREASED || dx * dx + dy * dy + dz * dz < SHORT * SHORT) {
+      return MEETING;
     }
     double found = bulge.share(mx, my, mz, within(mx + dx), within(my + dy), within(mz + dz));
     double left = 1 - found;
-    return found < 0.5 ? 2 * SMOOTH * found : CREASED - 4 * (CREASED - SMOOTH) * left * left;
+    return found < 0.5 ? 2 * ARC * found : MEETING - 4 * (MEETING - ARC) * left * left;
   }
 
   private static double within(double place) {
