@@ -124,7 +124,6 @@ final class ContactSearch {
     bound = Double.POSITIVE_INFINITY;
     anyWillDo = any;
     inMetal = metal;
-    loaded.begin();
   }
 
   private boolean isFound() {
