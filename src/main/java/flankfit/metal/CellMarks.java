@@ -28,7 +28,7 @@ final class CellMarks {
         int b = rows[row + 1];
         int c = rows[row + Node.POINTS];
         int d = rows[row + Node.POINTS + 1];
-        bits[k] |= (long) Brick.mixed(a | b | c | d, a & b & c & d) << Node.CELLS * j;
+        bits[k] |= (long) Brick.mixed(a | b | c | d, a & b & c & d) << (Node.CELLS * j);
       }
     }
     return bits;

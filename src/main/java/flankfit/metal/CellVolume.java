@@ -151,14 +151,16 @@ final class CellVolume {
   /** Adds the metal of a face, run by run of its corners; each run's end joins to its beginning. */
   private void face(int f, int metal) {
     int[] c = FACES[f];
-    int bits = metal >> c[0] & 1 | (metal >> c[1] & 1) << 1;
-    bits |= (metal >> c[2] & 1) << 2 | (metal >> c[3] & 1) << 3;
+    int bits = 0;
+    for (int i = 0; i < 4; i++) {
+      bits |= ((metal >> c[i]) & 1) << i;
+    }
     if (bits == WHOLE) {
       // Faces through the origin add nothing; the others lie one away.
       sum += f % 2 == 0 ? 0 : 2;
       return;
     }
-    int begins = bits & ~(bits << 1 | bits >> 3);
+    int begins = bits & ~((bits << 1) | (bits >> 3));
     for (; begins != 0; begins &= begins - 1) {
       run(f, bits, Integer.numberOfTrailingZeros(begins));
     }
@@ -167,11 +169,11 @@ final class CellVolume {
   /** Adds the metal of a face from one of its corners on, behind which there is air. */
   private void run(int f, int bits, int first) {
     int[] c = FACES[f];
-    int entry = RIMS[f][first + 3 & 3];
+    int entry = RIMS[f][(first + 3) & 3];
     int last = first;
-    while ((bits >> (last + 1 & 3) & 1) != 0) {
-      corner(entry, c[last], c[last + 1 & 3]);
-      last = last + 1 & 3;
+    while (((bits >> ((last + 1) & 3)) & 1) != 0) {
+      corner(entry, c[last], c[(last + 1) & 3]);
+      last = (last + 1) & 3;
     }
     int exit = RIMS[f][last];
     next[entry] = exit;

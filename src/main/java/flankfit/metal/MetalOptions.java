@@ -14,11 +14,11 @@ import java.util.Optional;
  */
 public record MetalOptions(Optional<Double> cell, long memory, int threads) {
   private static final long USUAL_MEMORY = 512L << 20;
-  private static final long LEAST_MEMORY = 1L << 20;
+  private static final double LEAST_MEMORY = 1 << 20;
 
   public MetalOptions {
     cell.ifPresent(side -> Require.positive("cell", side));
-    Require.within("memory", memory, LEAST_MEMORY, Long.MAX_VALUE);
+    Require.within("memory", (double) memory, LEAST_MEMORY, Double.MAX_VALUE);
     Require.within("threads", threads, 1, 1024);
   }
 
