@@ -6,21 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /** What was read of a wall, by element: from above downwards, then by direction. */
-final class FieldColumns {
+final class FieldColumns extends GrooveColumns {
   final double[] theta;
   final double[] face;
   final int size;
   final int[] direction;
-  final double[] height;
-  final double[] bottom;
-  final double[] ridgeUp;
-  final double[] ridgeDown;
-  final double[] upAtRidge;
-  final double[] downAtRidge;
-  final double[] upAtBottom;
-  final double[] downAtBottom;
-  final double[] up;
-  final double[] down;
 
   /** Element of the same groove in the next direction; below 0 where it was not read. */
   final int[] behind;
@@ -37,8 +27,25 @@ final class FieldColumns {
    *     go all round
    */
   FieldColumns(List<DirectionReading> readings, int depths, int around) {
+    this(readings, places(readings), depths, around);
+  }
+
+  private FieldColumns(
+      List<DirectionReading> readings, List<Place> places, int depths, int around) {
+    super(places.size(), depths);
     this.theta = readings.stream().mapToDouble(reading -> reading.theta).toArray();
     this.face = readings.stream().mapToDouble(reading -> reading.face).toArray();
+    this.size = places.size();
+    this.direction = new int[size];
+    for (int e = 0; e < size; e++) {
+      Place place = places.get(e);
+      direction[e] = place.direction;
+      copy(e, readings.get(place.direction), place.groove);
+    }
+    this.behind = behind(readings, places, around);
+  }
+
+  private static List<Place> places(List<DirectionReading> readings) {
     List<Place> places = new ArrayList<>();
     for (int i = 0; i < readings.size(); i++) {
       for (int groove = 0; groove < readings.get(i).grooves(); groove++) {
@@ -46,23 +53,7 @@ final class FieldColumns {
       }
     }
     places.sort(Comparator.comparingDouble(place -> -place.height));
-    this.size = places.size();
-    this.direction = new int[size];
-    this.height = new double[size];
-    this.bottom = new double[size];
-    this.ridgeUp = new double[size];
-    this.ridgeDown = new double[size];
-    this.upAtRidge = new double[size];
-    this.downAtRidge = new double[size];
-    this.upAtBottom = new double[size];
-    this.downAtBottom = new double[size];
-    this.up = new double[size * depths];
-    this.down = new double[size * depths];
-    for (int e = 0; e < size; e++) {
-      Place place = places.get(e);
-      store(e, place, readings.get(place.direction), depths);
-    }
-    this.behind = behind(readings, places, around);
+    return places;
   }
 
   private int[] behind(List<DirectionReading> readings, List<Place> places, int around) {
@@ -86,20 +77,5 @@ final class FieldColumns {
       }
     }
     return found;
-  }
-
-  private void store(int e, Place place, DirectionReading from, int depths) {
-    int i = place.groove;
-    direction[e] = place.direction;
-    height[e] = place.height;
-    bottom[e] = from.bottom[i];
-    ridgeUp[e] = from.ridgeUp[i];
-    ridgeDown[e] = from.ridgeDown[i];
-    upAtRidge[e] = from.upAtRidge[i];
-    downAtRidge[e] = from.downAtRidge[i];
-    upAtBottom[e] = from.upAtBottom[i];
-    downAtBottom[e] = from.downAtBottom[i];
-    System.arraycopy(from.up, i * depths, up, e * depths, depths);
-    System.arraycopy(from.down, i * depths, down, e * depths, depths);
   }
 }

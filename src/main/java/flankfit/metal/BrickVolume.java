@@ -46,13 +46,7 @@ final class BrickVolume {
     time = brick.time;
     after = moves;
     search.take(node, moves);
-    for (int row = 0; row < rows.length; row++) {
-      int bits = 0;
-      for (int i = 0; i < POINTS; i++) {
-        bits |= time[row * POINTS + i] >= moves ? 1 << i : 0;
-      }
-      rows[row] = bits;
-    }
+    brick.rows(moves, rows);
     boolean fresh = true;
     int whole = 0;
     double sum = 0;
@@ -65,9 +59,8 @@ final class BrickVolume {
         int d = rows[row + POINTS + 1];
         int all = a & b & c & d;
         int any = a | b | c | d;
-        int full = all & all >> 1;
-        whole += Integer.bitCount(full);
-        for (int mixed = (any | any >> 1) & ~full & 0xff; mixed != 0; mixed &= mixed - 1) {
+        whole += Integer.bitCount(all & all >> 1);
+        for (int mixed = Brick.mixed(any, all); mixed != 0; mixed &= mixed - 1) {
           if (fresh) {
             Arrays.fill(crossings, Double.NaN);
             fresh = false;
@@ -110,19 +103,20 @@ final class BrickVolume {
     }
     // Directions that have to be searched for are, where the stock's skin ends.
     if (!cheap && (alike || leaf.start != Node.Start.SKIN)) {
-      return cell.share(metal, CellVolume.FLAT);
+      return cell.share(metal, CellVolume.Surface.FLAT);
     }
     for (int n = 0; n < count; n++) {
       normal(met[n]);
       cell.direct(edges[n], normals, 3 * met[n]);
     }
     if (leastCosine() > SMOOTH) {
-      return cell.share(metal, CellVolume.SMOOTH);
+      return cell.share(metal, CellVolume.Surface.SMOOTH);
     }
     // One tool's pass may leave a round, another's or the stock's skin meets it in an edge.
     lowest = low;
     maker = makers[met[0]];
-    return cell.share(metal, alike && maker >= 0 ? CellVolume.ROUNDED : CellVolume.CREASED);
+    boolean round = alike && maker >= 0;
+    return cell.share(metal, round ? CellVolume.Surface.ROUNDED : CellVolume.Surface.CREASED);
   }
 
   private double bulge(double ax, double ay, double az, double bx, double by, double bz) {

@@ -1,33 +1,34 @@
 package flankfit.metal;
 
 import java.util.IdentityHashMap;
-import java.util.List;
 
 /** Marks the cells of leaves that are to be listed: those with surface, and all around them. */
 final class CellMarks {
   private static final int WORDS = Node.CELLS * Node.CELLS * Node.CELLS / 64;
 
+  private static final long[] NONE = {};
+
   private final Node root;
+  private final CellCursor cursor = new CellCursor();
   private final IdentityHashMap<Node, long[]> marks = new IdentityHashMap<>();
 
   CellMarks(Node root) {
     this.root = root;
   }
 
-  /** The cells of a brick whose corners differ, a bit each. */
+  /** The cells of a brick whose corners differ, a bit each: a layer in a word, a row in a byte. */
   static long[] surface(Brick brick, int after) {
+    int[] rows = new int[Node.POINTS * Node.POINTS];
+    brick.rows(after, rows);
     long[] bits = new long[WORDS];
     for (int k = 0; k < Node.CELLS; k++) {
       for (int j = 0; j < Node.CELLS; j++) {
-        for (int i = 0; i < Node.CELLS; i++) {
-          int metal = 0;
-          for (int c = 0; c < 8; c++) {
-            metal += brick.isMetal(i + (c & 1), j + (c >> 1 & 1), k + (c >> 2), after) ? 1 : 0;
-          }
-          if (metal != 0 && metal != 8) {
-            set(bits, i, j, k);
-          }
-        }
+        int row = k * Node.POINTS + j;
+        int a = rows[row];
+        int b = rows[row + 1];
+        int c = rows[row + Node.POINTS];
+        int d = rows[row + Node.POINTS + 1];
+        bits[k] |= (long) Brick.mixed(a | b | c | d, a & b & c & d) << (Node.CELLS * j);
       }
     }
     return bits;
@@ -38,28 +39,31 @@ final class CellMarks {
     bits[at >> 6] |= 1L << (at & 63);
   }
 
-  static boolean isSet(long[] bits, int i, int j, int k) {
-    int at = (k * Node.CELLS + j) * Node.CELLS + i;
-    return (bits[at >> 6] >>> (at & 63) & 1) != 0;
-  }
-
   /** Marks cells of a leaf and their neighbours. */
   void mark(Node leaf, long[] bits) {
     long[] own = of(leaf);
-    for (int k = 0; k < Node.CELLS; k++) {
-      for (int j = 0; j < Node.CELLS; j++) {
-        for (int i = 0; i < Node.CELLS; i++) {
-          if (isSet(bits, i, j, k)) {
-            around(leaf, own, i, j, k);
-          }
-        }
-      }
+    cursor.begin(bits);
+    while (cursor.next()) {
+      around(leaf, own, cursor.i, cursor.j, cursor.k);
     }
   }
 
   /** The marked cells of a leaf, a bit each. */
   long[] marked(Node leaf) {
-    return marks.getOrDefault(leaf, new long[0]);
+    return marks.getOrDefault(leaf, NONE);
+  }
+
+  /** Number of marked cells of a leaf. */
+  int count(Node leaf) {
+    return count(marked(leaf));
+  }
+
+  private static int count(long[] bits) {
+    int count = 0;
+    for (long word : bits) {
+      count += Long.bitCount(word);
+    }
+    return count;
   }
 
   private long[] of(Node leaf) {
@@ -118,34 +122,25 @@ final class CellMarks {
   }
 
   /** Lists what is marked, in the octree's order. */
-  void list(CellList.Collector collector) {
-    list(root, collector);
+  CellList list(Lattice lattice, Corners corners) {
+    int count = 0;
+    for (long[] bits : marks.values()) {
+      count = Math.addExact(count, count(bits));
+    }
+    CellList cells = new CellList(lattice, corners, count);
+    list(root, cells);
+    return cells;
   }
 
-  private void list(Node node, CellList.Collector collector) {
+  private void list(Node node, CellList cells) {
     for (Node child : node.children) {
-      list(child, collector);
+      list(child, cells);
     }
-    long[] bits = node.isLeaf() ? marks.get(node) : null;
-    if (bits == null) {
-      return;
-    }
-    int cell = node.cell();
-    for (int k = 0; k < Node.CELLS; k++) {
-      for (int j = 0; j < Node.CELLS; j++) {
-        for (int i = 0; i < Node.CELLS; i++) {
-          if (isSet(bits, i, j, k)) {
-            collector.add(node.x + i * cell, node.y + j * cell, node.z + k * cell, cell);
-          }
-        }
+    if (node.isLeaf()) {
+      cursor.begin(marked(node));
+      while (cursor.next()) {
+        cells.add(node, cursor);
       }
-    }
-  }
-
-  /** Marks all, in order. */
-  void markAll(List<Node> leaves, long[][] bits) {
-    for (int i = 0; i < bits.length; i++) {
-      mark(leaves.get(i), bits[i]);
     }
   }
 }

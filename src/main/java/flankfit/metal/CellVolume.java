@@ -15,17 +15,23 @@ final class CellVolume {
 
   private static final int NONE = -1;
 
-  /** Surface between crossings as if plane. */
-  static final double FLAT = 0;
+  /** What the surface in a cell is like. */
+  enum Surface {
+    /** As if plane between crossings; directions are not known. */
+    FLAT,
+    /** One curved face. */
+    SMOOTH,
+    /** Faces that meet in an edge or a corner. */
+    CREASED,
+    /** Faces that may meet in a round: the surface is looked for on the way there. */
+    ROUNDED
+  }
 
-  /** Of a curved face: a polygon so far towards its tangents' meeting holds the area of an arc. */
-  static final double SMOOTH = 2.0 / 3;
+  /** A polygon so far towards its tangents' meeting holds the area of an arc (1). */
+  private static final double ARC = 2.0 / 3;
 
-  /** Of faces that meet in an edge or a corner. */
-  static final double CREASED = 1;
-
-  /** Of faces that may meet in a round: the surface is looked for on the way. */
-  static final double ROUNDED = -1;
+  /** At the end of that way faces meet (1). */
+  private static final double MEETING = 1;
 
   /** Finds the surface on the way from a place between crossings to where their planes meet. */
   interface Bulge {
@@ -51,6 +57,12 @@ final class CellVolume {
     {0, 4, 6, 2}, {1, 3, 7, 5}, {0, 1, 5, 4}, {2, 6, 7, 3}, {0, 2, 3, 1}, {4, 5, 7, 6}
   };
 
+  /** Bits of a face's corners when all are metal. */
+  private static final int WHOLE = 15;
+
+  /** The edge from each corner of a face to the next. */
+  private static final int[][] RIMS = rims();
+
   private final double[] px = new double[EDGES];
   private final double[] py = new double[EDGES];
   private final double[] pz = new double[EDGES];
@@ -64,7 +76,7 @@ final class CellVolume {
   private final Qef faces = new Qef();
   private final Bulge bulge;
   private double sum;
-  private double weight;
+  private Surface surface = Surface.FLAT;
 
   CellVolume(Bulge bulge) {
     this.bulge = bulge;
@@ -85,9 +97,16 @@ final class CellVolume {
     return axis * 4 + u + 2 * v;
   }
 
-  private static int between(int a, int b) {
-    int axis = Integer.numberOfTrailingZeros(a ^ b);
-    return edge(Math.min(a, b), axis);
+  private static int[][] rims() {
+    int[][] rims = new int[FACES.length][4];
+    for (int f = 0; f < FACES.length; f++) {
+      for (int i = 0; i < 4; i++) {
+        int corner = FACES[f][i];
+        int next = FACES[f][(i + 1) % 4];
+        rims[f][i] = edge(Math.min(corner, next), Integer.numberOfTrailingZeros(corner ^ next));
+      }
+    }
+    return rims;
   }
 
   /** Notes where an edge is crossed: share of the way from its lower end (1). */
@@ -110,18 +129,16 @@ final class CellVolume {
    * The share of the cell that is metal (1).
    *
    * @param metal a bit for each corner that is metal; edges between unlike corners have been noted
-   * @param outwards how far from the middle to where planes meet the surface counts (1): {@link
-   *     #FLAT} where no directions have been noted, {@link #SMOOTH}, {@link #CREASED} or {@link
-   *     #ROUNDED}
+   * @param like what the surface is like; directions have been noted unless it is flat
    */
-  double share(int metal, double outwards) {
+  double share(int metal, Surface like) {
     sum = 0;
-    weight = outwards;
+    surface = like;
     for (int e = 0; e < EDGES; e++) {
       next[e] = NONE;
     }
     for (int f = 0; f < FACES.length; f++) {
-      face(FACES[f], f / 2, metal);
+      face(f, metal);
     }
     for (int e = 0; e < EDGES; e++) {
       if (next[e] != NONE) {
@@ -132,37 +149,40 @@ final class CellVolume {
   }
 
   /** Adds the metal of a face, run by run of its corners; each run's end joins to its beginning. */
-  private void face(int[] c, int axis, int metal) {
+  private void face(int f, int metal) {
+    int[] c = FACES[f];
+    int bits = 0;
     for (int i = 0; i < 4; i++) {
-      boolean here = (metal >> c[i] & 1) != 0;
-      boolean before = (metal >> c[(i + 3) % 4] & 1) != 0;
-      if (here && !before) {
-        int entry = between(c[(i + 3) % 4], c[i]);
-        int n = 1;
-        while (n < 4 && (metal >> c[(i + n) % 4] & 1) != 0) {
-          n++;
-        }
-        int exit = between(c[(i + n - 1) % 4], c[(i + n) % 4]);
-        next[entry] = exit;
-        for (int m = 0; m < n - 1; m++) {
-          corner(entry, c[(i + m) % 4], c[(i + m + 1) % 4]);
-        }
-        cornerToEdge(entry, c[(i + n - 1) % 4], exit);
-        if (weight != FLAT) {
-          meetOnFace(axis, entry, exit);
-          triple(
-              px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
-              qz[entry]);
-        }
-      }
+      bits |= ((metal >> c[i]) & 1) << i;
     }
-    boolean whole = true;
-    for (int corner : c) {
-      whole &= (metal >> corner & 1) != 0;
-    }
-    if (whole) {
+    if (bits == WHOLE) {
       // Faces through the origin add nothing; the others lie one away.
-      sum += (c[0] & c[1] & c[2] & c[3]) != 0 ? 2 : 0;
+      sum += f % 2 == 0 ? 0 : 2;
+      return;
+    }
+    int begins = bits & ~((bits << 1) | (bits >> 3));
+    for (; begins != 0; begins &= begins - 1) {
+      run(f, bits, Integer.numberOfTrailingZeros(begins));
+    }
+  }
+
+  /** Adds the metal of a face from one of its corners on, behind which there is air. */
+  private void run(int f, int bits, int first) {
+    int[] c = FACES[f];
+    int entry = RIMS[f][(first + 3) & 3];
+    int last = first;
+    while (((bits >> ((last + 1) & 3)) & 1) != 0) {
+      corner(entry, c[last], c[(last + 1) & 3]);
+      last = (last + 1) & 3;
+    }
+    int exit = RIMS[f][last];
+    next[entry] = exit;
+    cornerToEdge(entry, c[last], exit);
+    if (surface != Surface.FLAT) {
+      meetOnFace(f / 2, entry, exit);
+      triple(
+          px[entry], py[entry], pz[entry], px[exit], py[exit], pz[exit], qx[entry], qy[entry],
+          qz[entry]);
     }
   }
 
@@ -214,11 +234,11 @@ final class CellVolume {
       n++;
       e = next[e];
     } while (e != begin);
-    if (weight == FLAT) {
+    if (surface == Surface.FLAT) {
       fan(begin, mx / n, my / n, mz / n);
       return;
     }
-    if (weight == SMOOTH) {
+    if (surface == Surface.SMOOTH) {
       meet(begin, mx / n, my / n, mz / n);
     } else {
       meetFaces(begin, mx / n, my / n, mz / n);
@@ -311,9 +331,9 @@ final class CellVolume {
     double cyz = xy * zx - xx * yz;
     double czz = xx * yy - xy * xy;
     double determinant = xx * cxx + xy * cxy + zx * czx;
-    fx = within(mx + weight * (cxx * bx + cxy * by + czx * bz) / determinant);
-    fy = within(my + weight * (cxy * bx + cyy * by + cyz * bz) / determinant);
-    fz = within(mz + weight * (czx * bx + cyz * by + czz * bz) / determinant);
+    fx = within(mx + ARC * (cxx * bx + cxy * by + czx * bz) / determinant);
+    fy = within(my + ARC * (cxy * bx + cyy * by + cyz * bz) / determinant);
+    fz = within(mz + ARC * (czx * bx + cyz * by + czz * bz) / determinant);
   }
 
   /** The same for faces that meet in an edge or a corner. */
@@ -337,20 +357,20 @@ final class CellVolume {
   /**
    * How far on the way from the middle to where planes meet a polygon's corner holds the surface's
    * area. A curve through both crossings with their tangents passes the way at some share of it: a
-   * parabola half-way, with {@link #SMOOTH}, a corner at its end, with {@link #CREASED}; between
-   * these lies a short arc between two straight flanks, whose missing area goes with the square of
-   * what is left of the way.
+   * parabola half-way, with {@link #ARC}, a corner at its end, with {@link #MEETING}; between these
+   * lies a short arc between two straight flanks, whose missing area goes with the square of what
+   * is left of the way.
    */
   private double outwards(double mx, double my, double mz, double dx, double dy, double dz) {
-    if (weight != ROUNDED) {
-      return weight;
+    if (surface == Surface.SMOOTH) {
+      return ARC;
     }
-    if (dx * dx + dy * dy + dz * dz < SHORT * SHORT) {
-      return CREASED;
+    if (surface == Surface.CREASED || dx * dx + dy * dy + dz * dz < SHORT * SHORT) {
+      return MEETING;
     }
     double found = bulge.share(mx, my, mz, within(mx + dx), within(my + dy), within(mz + dz));
     double left = 1 - found;
-    return found < 0.5 ? 2 * SMOOTH * found : CREASED - 4 * (CREASED - SMOOTH) * left * left;
+    return found < 0.5 ? 2 * ARC * found : MEETING - 4 * (MEETING - ARC) * left * left;
   }
 
   private static double within(double place) {

@@ -30,6 +30,9 @@ final class ContactSearch {
 
   private static final int HALVINGS = 32;
 
+  /** Goes from a place found into the part, each along its new direction. */
+  private static final int CLIMBS = 3;
+
   private static final int[] NO_MOVES = {};
 
   private final Cuts cuts;
@@ -121,7 +124,6 @@ final class ContactSearch {
     bound = Double.POSITIVE_INFINITY;
     anyWillDo = any;
     inMetal = metal;
-    loaded.begin();
   }
 
   private boolean isFound() {
@@ -316,7 +318,7 @@ final class ContactSearch {
 
   /** Goes from the place found into the part as far as there is metal. */
   private void climb() {
-    for (int round = 0; round < 3; round++) {
+    for (int go = 0; go < CLIMBS; go++) {
       double depth = body.depth(x, y, z);
       double ax = body.alongX;
       double ay = body.alongY;

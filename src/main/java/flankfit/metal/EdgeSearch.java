@@ -6,14 +6,12 @@ import flankfit.solid.Crossing;
  * Where metal ends on an edge of a leaf's cells, as exactly as a volume wants it: the line between
  * the measures at both ends gives a place, one more measure there makes it good.
  */
-final class EdgeSearch {
+final class EdgeSearch extends RootSearch {
   /** A measure so small ends the search with one last line (cells). */
   private static final double CLOSE = 1e-5;
 
   /** An interval so short ends the search (cells). */
   private static final double NARROW = 1e-6;
-
-  private static final int MOST_STEPS = 60;
 
   /** A measure so small ends the search for a bulge (cells). */
   private static final double BULGE = 2e-3;
@@ -23,27 +21,18 @@ final class EdgeSearch {
   /** Places so near are one (cells): the first of two cuts over the same surface counts. */
   private static final double SAME = 1e-4;
 
-  /** Distance before a crossing at which a cut's direction is read (mm). */
-  private static final double ASIDE = 1e-3;
-
   private final StockBody stock;
   private final LeafField field;
   private final double[] out = new double[3];
   private int moves;
 
-  /** The edge under way: column and place of its metal end, the way to the other. */
-  private int i;
+  /** The edge under way, from metal to air, and the column of its metal end. */
+  private final Segment edge = new Segment();
 
+  private int i;
   private int j;
-  private double x;
-  private double y;
-  private double z;
-  private double stepX;
-  private double stepY;
-  private double stepZ;
   private int maker;
   private boolean isDirected;
-  private boolean onSide;
 
   EdgeSearch(StockBody stock, LeafField field) {
     this.stock = stock;
@@ -106,21 +95,22 @@ final class EdgeSearch {
     maker = Crossing.STOCK;
     isDirected = false;
     if (skin) {
-      double outside = -stock.distance(x, y, z);
+      double outside = -stock.distance(edge.x(0), edge.y(0), edge.z(0));
       double inside = -stock.distance(field.x(ai), field.y(aj), field.z(ak));
-      best = begins(maker, outside, inside, true);
+      best = begins(maker, outside, inside, CLOSE * field.side(), 1, NARROW);
     }
     for (int m = 0; m < moves; m++) {
       LeafField.Layered cut = field.cut(m);
       double inside = cut.measure(ai, aj, ak);
       if (inside <= 0) {
         boolean measured = cut.isStack() || cut.isMeasured();
-        double share = begins(m, cut.measure(mi, mj, mk), inside, measured);
+        double close = measured ? CLOSE * field.side() : -1;
+        double share = begins(m, cut.measure(mi, mj, mk), inside, close, 1, NARROW);
         if (share < best - SAME || (maker < 0 && !skin)) {
           maker = m;
-          isDirected = measured && !cut.isStack() && isRound(cut) && onSide;
+          isDirected = measured && !cut.isStack() && isRound(cut) && isOnLine();
           if (isDirected) {
-            cut.cut().round().direction(x + share * stepX, y + share * stepY, out);
+            cut.cut().round().direction(edge.x(share), edge.y(share), out);
           }
         }
         best = Math.min(best, share);
@@ -132,50 +122,17 @@ final class EdgeSearch {
   private void begin(int ofI, int ofJ, int ofK, int axis, int sign) {
     i = ofI;
     j = ofJ;
-    x = field.x(i);
-    y = field.y(j);
-    z = field.z(ofK);
+    edge.from(field.x(i), field.y(j), field.z(ofK));
     double step = sign * field.side();
-    stepX = axis == 0 ? step : 0;
-    stepY = axis == 1 ? step : 0;
-    stepZ = axis == 2 ? step : 0;
+    edge.way(axis == 0 ? step : 0, axis == 1 ? step : 0, axis == 2 ? step : 0);
   }
 
-  private double value(int which, double share) {
-    double px = x + share * stepX;
-    double py = y + share * stepY;
-    double pz = z + share * stepZ;
+  @Override
+  double value(int which, double share) {
+    double px = edge.x(share);
+    double py = edge.y(share);
+    double pz = edge.z(share);
     return which < 0 ? -stock.distance(px, py, pz) : field.cut(which).measureAt(i, j, px, py, pz);
-  }
-
-  /** Where a volume begins that holds the edge's end at 1 and not that at 0. */
-  private double begins(int which, double atMetal, double atAir, boolean measured) {
-    double low = 0;
-    double high = 1;
-    double outside = atMetal;
-    double inside = atAir;
-    onSide = false;
-    double close = measured ? CLOSE * field.side() : -1;
-    boolean halve = false;
-    for (int step = 0; step < MOST_STEPS && high - low > NARROW; step++) {
-      boolean line = measured && outside < Double.POSITIVE_INFINITY && outside - inside > 0;
-      double width = high - low;
-      double at = line && !halve ? low + width * outside / (outside - inside) : (low + high) / 2;
-      double found = value(which, at);
-      if (found <= 0) {
-        high = at;
-        inside = found;
-      } else {
-        low = at;
-        outside = found;
-      }
-      if (line && Math.abs(found) <= close && outside - inside > 0) {
-        onSide = true;
-        return low + (high - low) * outside / (outside - inside);
-      }
-      halve = high - low > width / 2;
-    }
-    return (low + high) / 2;
   }
 
   /**
@@ -187,19 +144,12 @@ final class EdgeSearch {
    */
   double bulge(
       int volume, int lowest, double ax, double ay, double az, double bx, double by, double bz) {
-    begin(
-        lowest % Node.POINTS,
-        lowest / Node.POINTS % Node.POINTS,
-        lowest / (Node.POINTS * Node.POINTS),
-        0,
-        1);
+    i = lowest % Node.POINTS;
+    j = lowest / Node.POINTS % Node.POINTS;
+    int k = lowest / (Node.POINTS * Node.POINTS);
     double side = field.side();
-    x += ax * side;
-    y += ay * side;
-    z += az * side;
-    stepX = (bx - ax) * side;
-    stepY = (by - ay) * side;
-    stepZ = (bz - az) * side;
+    edge.from(field.x(i) + ax * side, field.y(j) + ay * side, field.z(k) + az * side);
+    edge.way((bx - ax) * side, (by - ay) * side, (bz - az) * side);
     double first = value(volume, 0);
     double last = value(volume, 1);
     if (first <= 0 == last <= 0) {
@@ -241,12 +191,10 @@ final class EdgeSearch {
     int mk = metal / (Node.POINTS * Node.POINTS);
     begin(mi, mj, mk, axis, air > metal ? 1 : -1);
     if (by < 0) {
-      stock.normal(x + share * stepX, y + share * stepY, z + share * stepZ, out);
+      stock.normal(edge.x(share), edge.y(share), edge.z(share), out);
     } else {
-      // From a little way outside the volume, where its edges too have one direction.
-      double back = Math.max(0, share - ASIDE / field.side());
-      SweptCut cut = field.cut(by).cut();
-      cut.closeNormal(x + back * stepX, y + back * stepY, z + back * stepZ, out);
+      double back = edge.before(share);
+      field.cut(by).cut().closeNormal(edge.x(back), edge.y(back), edge.z(back), out);
       out[0] = -out[0];
       out[1] = -out[1];
       out[2] = -out[2];

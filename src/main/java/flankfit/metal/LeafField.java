@@ -169,16 +169,7 @@ final class LeafField {
       } else {
         cut.placeBeside(x, y, x(i), y(j), angle[j * POINTS + i]);
       }
-      return signed(x, y, z, cut.columnExcess(z, REACH * side));
-    }
-
-    /** Where it is too near to tell by the measure, its size stays and its sign is asked for. */
-    private double signed(double x, double y, double z, double found) {
-      if (doubt == 0 || Math.abs(found) > doubt) {
-        return found;
-      }
-      double size = Math.max(Math.abs(found), Double.MIN_NORMAL);
-      return cut.holds(x, y, z) ? -size : size;
+      return cut.signed(x, y, z, cut.columnExcess(z, REACH * side));
     }
 
     private double find(int i, int j, int k, int column) {
@@ -197,7 +188,7 @@ final class LeafField {
       }
       double found = cut.columnExcess(z(k), limit);
       if (doubt > 0) {
-        found = signed(x(i), y(j), z(k), found);
+        found = cut.signed(x(i), y(j), z(k), found);
       }
       return found >= limit ? Double.POSITIVE_INFINITY : found;
     }

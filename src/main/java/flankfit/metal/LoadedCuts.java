@@ -8,20 +8,14 @@ final class LoadedCuts {
   /** Rounding that a corner in a cut's own surface may suffer (mm). */
   static final double ROUNDING = 1e-7;
 
-  private static final int MOST = 4096;
+  /** So many are held at most: each takes some thousand bytes. */
+  static final int MOST = 4096;
 
   private final Cuts cuts;
   private final Map<Integer, SweptCut> loaded = new HashMap<>();
 
   LoadedCuts(Cuts cuts) {
     this.cuts = cuts;
-  }
-
-  /** Begins a use: forgets all when there are many. */
-  void begin() {
-    if (loaded.size() > MOST) {
-      loaded.clear();
-    }
   }
 
   /**
@@ -78,10 +72,18 @@ final class LoadedCuts {
     return cuts.body(move).orElseThrow().isConvex();
   }
 
-  /** The cut of a move. */
+  /** Number of cuts held now. */
+  int held() {
+    return loaded.size();
+  }
+
+  /** The cut of a move, which is its own however many are asked for after it. */
   SweptCut cut(int move) {
     SweptCut cut = loaded.get(move);
     if (cut == null) {
+      if (loaded.size() >= MOST) {
+        loaded.clear();
+      }
       cut = new SweptCut();
       cuts.load(move, cut);
       loaded.put(move, cut);

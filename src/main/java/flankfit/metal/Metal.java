@@ -214,9 +214,7 @@ public final class Metal {
     for (int i = 0; i < surface.length; i++) {
       marks.mark(holding.get(i), surface[i]);
     }
-    CellList.Collector collector = new CellList.Collector();
-    marks.list(collector);
-    return collector.list(skeleton, bricks, after);
+    return marks.list(skeleton.lattice(), new Corners(skeleton.root(), bricks, after));
   }
 
   /** The cells that hold the surface of one block after some moves. */
@@ -228,7 +226,8 @@ public final class Metal {
   /**
    * The surface in pieces.
    *
-   * @param reach how far from a surface its shade depends on cuts (mm)
+   * @param reach how far from a surface its shade depends on cuts (mm), not below 0
+   * @throws IllegalArgumentException if the reach is below 0 or not a number
    */
   public MetalPieces pieces(double reach) {
     return new MetalPieces(this, reach);

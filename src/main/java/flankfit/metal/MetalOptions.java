@@ -8,15 +8,17 @@ import java.util.Optional;
  *
  * @param cell side of the finest cells (mm), in which the tool that wants the finest is shown, the
  *     others in proportion; empty to take what the tools want
- * @param memory memory that nodes and bricks may take (bytes), above 0
+ * @param memory memory that nodes and bricks may take (bytes), from 1 MiB on: cells that fit into
+ *     much less do not exist
  * @param threads threads that work, from 1
  */
 public record MetalOptions(Optional<Double> cell, long memory, int threads) {
   private static final long USUAL_MEMORY = 512L << 20;
+  private static final double LEAST_MEMORY = 1 << 20;
 
   public MetalOptions {
     cell.ifPresent(side -> Require.positive("cell", side));
-    Require.positive("memory", (double) memory);
+    Require.within("memory", (double) memory, LEAST_MEMORY, Double.MAX_VALUE);
     Require.within("threads", threads, 1, 1024);
   }
 
@@ -31,7 +33,7 @@ public record MetalOptions(Optional<Double> cell, long memory, int threads) {
     return new MetalOptions(Optional.of(side), memory, threads);
   }
 
-  /** The same with so much memory (bytes). */
+  /** The same with so much memory (bytes), from 1 MiB on. */
   public MetalOptions withMemory(long bytes) {
     return new MetalOptions(cell, bytes, threads);
   }

@@ -1,6 +1,7 @@
 package flankfit.metal;
 
 import flankfit.solid.Solid;
+import flankfit.unit.Require;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,11 +25,13 @@ public final class MetalPieces {
   /**
    * The pieces of a metal.
    *
-   * @param reach how far from a surface its shade depends on cuts (mm)
+   * @param reach how far from a surface its shade depends on cuts (mm), not below 0
    */
   MetalPieces(Metal metal, double reach) {
     this.metal = metal;
-    this.reach = (int) Math.ceil(reach / metal.cell());
+    double cells = Math.ceil(Require.notNegative("reach", reach) / metal.cell());
+    // No place of the octree lies farther from another.
+    this.reach = (int) Math.min(metal.skeleton().root().size, cells);
     divide(metal.skeleton().root());
   }
 

@@ -9,9 +9,6 @@ final class Probe {
   /** Place of a crossing on its segment (mm). */
   private static final double EXACT = 1e-10;
 
-  /** Distance before a crossing at which a cut's direction is read (mm). */
-  private static final double ASIDE = 1e-3;
-
   private static final int MOST_STEPS = 100;
 
   /** Deepest search for metal that ends earlier than the first crossing found. */
@@ -25,10 +22,13 @@ final class Probe {
   private final List<SweptCut> ready = new ArrayList<>();
   private final MoveList moves = new MoveList();
   private final double[] normal = new double[3];
+  private final Segment segment = new Segment();
   private final SweptCut other = new SweptCut();
   private final MoveList around = new MoveList();
   private Node leaf;
   private int after = -1;
+  private int maker;
+  private double measured;
 
   Probe(Workpiece piece, Skeleton skeleton) {
     this.stock = piece.stock();
@@ -40,9 +40,9 @@ final class Probe {
 
   /** The leaf that holds a point, or the root when it lies outside. */
   private Node leafAt(double x, double y, double z) {
-    double i = Math.floor((x - lattice.originX()) / lattice.cell());
-    double j = Math.floor((y - lattice.originY()) / lattice.cell());
-    double k = Math.floor((z - lattice.originZ()) / lattice.cell());
+    double i = lattice.i(x);
+    double j = lattice.j(y);
+    double k = lattice.k(z);
     boolean inside = Math.min(i, Math.min(j, k)) >= 0 && Math.max(i, Math.max(j, k)) < root.size;
     return inside ? root.leafAt((int) i, (int) j, (int) k) : root;
   }
@@ -145,13 +145,13 @@ final class Probe {
       boolean earliest,
       Crossing result) {
     Node node = leafAt((mx + ax) / 2, (my + ay) / 2, (mz + az) / 2);
-    if (node != root && holds(node, mx, my, mz) && holds(node, ax, ay, az)) {
+    if (node != root && lattice.holds(node, mx, my, mz) && lattice.holds(node, ax, ay, az)) {
       use(node, k);
     } else {
       double half = Math.max(Math.abs(ax - mx), Math.max(Math.abs(ay - my), Math.abs(az - mz))) / 2;
       useAround((mx + ax) / 2, (my + ay) / 2, (mz + az) / 2, half, k);
     }
-    segment.set(mx, my, mz, ax, ay, az);
+    segment.between(mx, my, mz, ax, ay, az);
     double share = first(1);
     for (int i = 0; earliest && i < EARLIER; i++) {
       double before = earlier(share);
@@ -161,52 +161,6 @@ final class Probe {
       share = first(before);
     }
     fill(share, result);
-  }
-
-  private final Segment segment = new Segment();
-  private int maker;
-
-  /** From metal at share 0 to air at share 1. */
-  private static final class Segment {
-    private double x;
-    private double y;
-    private double z;
-    private double dx;
-    private double dy;
-    private double dz;
-    private double length;
-
-    void set(double mx, double my, double mz, double ax, double ay, double az) {
-      x = mx;
-      y = my;
-      z = mz;
-      dx = ax - mx;
-      dy = ay - my;
-      dz = az - mz;
-      length = Math.sqrt(dx * dx + dy * dy + dz * dz);
-    }
-
-    double x(double share) {
-      return x + share * dx;
-    }
-
-    double y(double share) {
-      return y + share * dy;
-    }
-
-    double z(double share) {
-      return z + share * dz;
-    }
-  }
-
-  private boolean holds(Node node, double x, double y, double z) {
-    double slack = 1e-9;
-    return x >= lattice.x(node.x) - slack
-        && y >= lattice.y(node.y) - slack
-        && z >= lattice.z(node.z) - slack
-        && x <= lattice.x(node.x + (double) node.size) + slack
-        && y <= lattice.y(node.y + (double) node.size) + slack
-        && z <= lattice.z(node.z + (double) node.size) + slack;
   }
 
   /** The least share at which one of the volumes that hold a point of air begins. */
@@ -233,7 +187,7 @@ final class Probe {
 
   /** Whether another volume took the metal just before a crossing, or in between. */
   private double earlier(double share) {
-    double before = share - 4 * EXACT / Math.max(segment.length, EXACT);
+    double before = share - 4 * EXACT / Math.max(segment.length(), EXACT);
     if (before > 0 && isAir(segment.x(before), segment.y(before), segment.z(before))) {
       return before;
     }
@@ -245,8 +199,6 @@ final class Probe {
     }
     return share;
   }
-
-  private double measured;
 
   /** Whether a volume holds the point at a share, and a measure that has its root there. */
   private boolean held(int which, double share) {
@@ -273,7 +225,7 @@ final class Probe {
     double outside = measured;
     held(which, high);
     double inside = measured;
-    double within = EXACT / Math.max(segment.length, EXACT);
+    double within = EXACT / Math.max(segment.length(), EXACT);
     boolean halve = false;
     for (int i = 0; i < MOST_STEPS && high - low > within; i++) {
       double width = high - low;
@@ -282,7 +234,7 @@ final class Probe {
       if (bracketed && !halve) {
         double secant = low + width * outside / (outside - inside);
         // Beyond the root by more than the secant errs, so that the far end closes in too.
-        double beyond = Math.max(within / 2, width * Math.min(0.01, width * segment.length / 5));
+        double beyond = Math.max(within / 2, width * Math.min(0.01, width * segment.length() / 5));
         double step = i % 2 == 0 ? 0 : secant > at ? -beyond : beyond;
         at = Math.min(high - within / 4, Math.max(low + within / 4, secant + step));
       }
@@ -308,8 +260,7 @@ final class Probe {
       result.normal(normal[0], normal[1], normal[2]);
       result.maker(Crossing.STOCK);
     } else {
-      // From a little way outside the volume, where its edges too have one direction.
-      double back = Math.max(0, share - ASIDE / Math.max(segment.length, ASIDE));
+      double back = segment.before(share);
       ready.get(maker).normal(segment.x(back), segment.y(back), segment.z(back), normal);
       result.normal(-normal[0], -normal[1], -normal[2]);
       result.maker(moves.get(maker));

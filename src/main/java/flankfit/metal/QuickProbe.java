@@ -8,20 +8,12 @@ import java.util.List;
  * Answers what a mesh asks for by the million, as exactly as a mesh wants it: closed forms alone,
  * no search for distances. One for each thread; holds the cuts of one leaf ready.
  */
-final class QuickProbe {
+final class QuickProbe extends RootSearch {
   /** A measure so small ends the search with one last line (mm). */
   private static final double CLOSE = 1e-6;
 
   /** An interval so short ends the search (mm). */
   private static final double NARROW = 1e-8;
-
-  /** What rounding may put a corner of a leaf out of it (mm). */
-  private static final double SLACK = 1e-9;
-
-  private static final int MOST_STEPS = 60;
-
-  /** Distance before a crossing at which a cut's direction is read (mm). */
-  private static final double ASIDE = 1e-3;
 
   /** The first of two cuts over the same surface counts (share of an edge). */
   private static final double SAME = 1e-4;
@@ -32,15 +24,10 @@ final class QuickProbe {
   private final Lattice lattice;
   private final List<SweptCut> ready = new ArrayList<>();
   private final double[] normal = new double[3];
+  private final Segment edge = new Segment();
   private Node leaf;
   private int loaded;
   private int count;
-  private double fromX;
-  private double fromY;
-  private double fromZ;
-  private double alongX;
-  private double alongY;
-  private double alongZ;
 
   QuickProbe(Workpiece piece, Skeleton skeleton) {
     this.stock = piece.stock();
@@ -51,9 +38,9 @@ final class QuickProbe {
   }
 
   private boolean take(double x, double y, double z, int after) {
-    double i = Math.floor((x - lattice.originX()) / lattice.cell());
-    double j = Math.floor((y - lattice.originY()) / lattice.cell());
-    double k = Math.floor((z - lattice.originZ()) / lattice.cell());
+    double i = lattice.i(x);
+    double j = lattice.j(y);
+    double k = lattice.k(z);
     if (Math.min(i, Math.min(j, k)) < 0 || Math.max(i, Math.max(j, k)) >= root.size) {
       return false;
     }
@@ -116,9 +103,6 @@ final class QuickProbe {
     if (!take(x, y, z, after) || deep >= enough) {
       return Math.max(0, deep);
     }
-    if (leaf.start == Node.Start.METAL && leaf.emptied && count == leaf.moves.length) {
-      deep = Math.max(deep, 0);
-    }
     for (int m = count - 1; m >= 0 && deep < enough; m--) {
       SweptCut cut = cut(m);
       if (cut.isMeasured()) {
@@ -144,24 +128,19 @@ final class QuickProbe {
       double az,
       int after,
       Crossing result) {
+    // The cuts of the leaf are all that its own places can meet.
     if (!take((mx + ax) / 2, (my + ay) / 2, (mz + az) / 2, after)
-        || !reaches(mx, my, mz)
-        || !reaches(ax, ay, az)) {
+        || !lattice.holds(leaf, mx, my, mz)
+        || !lattice.holds(leaf, ax, ay, az)) {
       return false;
     }
-    fromX = mx;
-    fromY = my;
-    fromZ = mz;
-    alongX = ax - mx;
-    alongY = ay - my;
-    alongZ = az - mz;
-    double length = Math.sqrt(alongX * alongX + alongY * alongY + alongZ * alongZ);
+    edge.between(mx, my, mz, ax, ay, az);
     double best = 2;
     int maker = Crossing.STOCK;
     if (leaf.start != Node.Start.METAL) {
       double inside = -stock.distance(ax, ay, az);
       if (inside < 0) {
-        best = begins(Crossing.STOCK, -stock.distance(mx, my, mz), inside, length);
+        best = begins(Crossing.STOCK, -stock.distance(mx, my, mz), inside);
       }
     }
     for (int m = 0; m < count; m++) {
@@ -170,7 +149,7 @@ final class QuickProbe {
       }
       double inside = value(m, 1);
       if (inside <= 0) {
-        double share = begins(m, value(m, 0), inside, length);
+        double share = begins(m, value(m, 0), inside);
         if (share < best - SAME || (maker == Crossing.STOCK && share <= best + SAME)) {
           maker = m;
         }
@@ -180,67 +159,30 @@ final class QuickProbe {
     if (best > 1) {
       return false;
     }
-    fill(best, maker, length, result);
+    fill(best, maker, result);
     return true;
   }
 
-  /** Whether the cuts of the leaf are all that a place can meet. */
-  private boolean reaches(double x, double y, double z) {
-    return x >= lattice.x(leaf.x) - SLACK
-        && y >= lattice.y(leaf.y) - SLACK
-        && z >= lattice.z(leaf.z) - SLACK
-        && x <= lattice.x(leaf.x + (double) leaf.size) + SLACK
-        && y <= lattice.y(leaf.y + (double) leaf.size) + SLACK
-        && z <= lattice.z(leaf.z + (double) leaf.size) + SLACK;
+  private double begins(int which, double outside, double inside) {
+    return begins(which, outside, inside, CLOSE, edge.length(), NARROW);
   }
 
-  private double value(int which, double share) {
-    double x = fromX + share * alongX;
-    double y = fromY + share * alongY;
-    double z = fromZ + share * alongZ;
+  @Override
+  double value(int which, double share) {
+    double x = edge.x(share);
+    double y = edge.y(share);
+    double z = edge.z(share);
     if (which < 0) {
       return -stock.distance(x, y, z);
     }
     SweptCut cut = cut(which);
-    double found = cut.excess(x, y, z);
-    double doubt = cut.doubt();
-    if (doubt == 0 || Math.abs(found) > doubt) {
-      return found;
-    }
-    double size = Math.max(Math.abs(found), Double.MIN_NORMAL);
-    return cut.holds(x, y, z) ? -size : size;
+    return cut.signed(x, y, z, cut.excess(x, y, z));
   }
 
-  private double begins(int which, double atMetal, double atAir, double length) {
-    double low = 0;
-    double high = 1;
-    double outside = atMetal;
-    double inside = atAir;
-    boolean halve = false;
-    for (int step = 0; step < MOST_STEPS && (high - low) * length > NARROW; step++) {
-      boolean line = outside < Double.POSITIVE_INFINITY && outside - inside > 0;
-      double width = high - low;
-      double at = line && !halve ? low + width * outside / (outside - inside) : (low + high) / 2;
-      double found = value(which, at);
-      if (found <= 0) {
-        high = at;
-        inside = found;
-      } else {
-        low = at;
-        outside = found;
-      }
-      if (line && Math.abs(found) <= CLOSE && outside - inside > 0) {
-        return low + (high - low) * outside / (outside - inside);
-      }
-      halve = high - low > width / 2;
-    }
-    return (low + high) / 2;
-  }
-
-  private void fill(double share, int maker, double length, Crossing result) {
-    double x = fromX + share * alongX;
-    double y = fromY + share * alongY;
-    double z = fromZ + share * alongZ;
+  private void fill(double share, int maker, Crossing result) {
+    double x = edge.x(share);
+    double y = edge.y(share);
+    double z = edge.z(share);
     result.place(x, y, z);
     if (maker == Crossing.STOCK) {
       stock.normal(x, y, z, normal);
@@ -248,10 +190,8 @@ final class QuickProbe {
       result.maker(Crossing.STOCK);
       return;
     }
-    // From a little way outside the volume, where its edges too have one direction.
-    double back = Math.max(0, share - ASIDE / Math.max(length, ASIDE));
-    cut(maker)
-        .closeNormal(fromX + back * alongX, fromY + back * alongY, fromZ + back * alongZ, normal);
+    double back = edge.before(share);
+    cut(maker).closeNormal(edge.x(back), edge.y(back), edge.z(back), normal);
     result.normal(-normal[0], -normal[1], -normal[2]);
     result.maker(leaf.moves[maker]);
   }

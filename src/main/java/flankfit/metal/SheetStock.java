@@ -167,6 +167,9 @@ final class SheetStock implements StockBody {
   @Override
   public double distance(double x, double y, double z) {
     double most = outer(x, y, z);
+    if (bores.isEmpty()) {
+      return most;
+    }
     Near near = new Near();
     for (int i = 0; i < bores.size(); i++) {
       Bore bore = bores.get(i);
@@ -203,6 +206,10 @@ final class SheetStock implements StockBody {
 
   @Override
   public void normal(double x, double y, double z, double[] target) {
+    if (bores.isEmpty()) {
+      outerNormal(x, y, z, target);
+      return;
+    }
     Near near = new Near();
     double most = outer(x, y, z);
     int which = NONE;

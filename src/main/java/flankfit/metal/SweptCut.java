@@ -178,6 +178,19 @@ public final class SweptCut {
     return path.kind == ToolPath.Kind.ROUND ? round.doubt() : 0;
   }
 
+  /**
+   * A measure with the sign of {@link #holds}: where it is too near to tell, its size stays and its
+   * sign is asked for.
+   */
+  double signed(double x, double y, double z, double found) {
+    double doubt = doubt();
+    if (doubt == 0 || Math.abs(found) > doubt) {
+      return found;
+    }
+    double size = Math.max(Math.abs(found), Double.MIN_NORMAL);
+    return holds(x, y, z) ? -size : size;
+  }
+
   /** The closed forms of an arc, for loops that know a place's distance and angle already. */
   RoundSign round() {
     return round;

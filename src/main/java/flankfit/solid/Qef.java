@@ -2,7 +2,8 @@ package flankfit.solid;
 
 /**
  * Least squares of distances to planes: the place nearest to a base whose squared distances to all
- * added planes are least. Directions in which the planes say little are left at the base.
+ * added planes are least. Directions in which the planes say little are left at the base. Solving
+ * uses the planes up: {@link #clear} begins anew.
  */
 public final class Qef {
   private static final int SWEEPS = 12;

@@ -1,6 +1,7 @@
 package flankfit.metal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import flankfit.setup.Tool;
 import flankfit.solid.Halt;
@@ -79,6 +80,19 @@ class MetalPiecesTest {
       assertSame(parts, List.of(whole));
       assertThat(creases).isEqualTo(whole.creaseCount());
     }
+  }
+
+  @Test
+  void beyond_the_whole_body_a_reach_makes_all_pieces_depend_on_all_moves() {
+    Metal metal = job().metal(0.5);
+    int end = metal.cuts().tape().size();
+    MetalPieces pieces = metal.pieces(1e12);
+    for (int i = 0; i < pieces.count(); i++) {
+      assertThat(pieces.mayDiffer(i, 0, end)).isTrue();
+      assertThat(pieces.mayDiffer(i, end, end)).isFalse();
+    }
+    assertThatThrownBy(() -> metal.pieces(-0.1)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> metal.pieces(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

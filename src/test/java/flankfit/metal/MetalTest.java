@@ -122,6 +122,20 @@ class MetalTest {
   }
 
   @Test
+  void memory_in_which_no_cells_would_ever_fit_is_refused() {
+    MetalOptions usual = MetalOptions.usual();
+    assertThatThrownBy(() -> usual.withMemory(1000))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("memory");
+    assertThatThrownBy(() -> usual.withMemory(MEBIBYTE - 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    // The least that is taken leads to an end.
+    Metal metal = valveBlock().metal(usual.withMemory(MEBIBYTE));
+    assertThat(metal.memoryUsed()).isLessThanOrEqualTo(MEBIBYTE);
+    assertThat(metal.volume(0)).isPositive();
+  }
+
+  @Test
   void progress_can_end_the_work() {
     Job job = valveBlock();
     AtomicInteger asked = new AtomicInteger();
