@@ -36,6 +36,9 @@ import picocli.CommandLine.Option;
 final class MetalCommand implements Callable<Integer> {
   private static final long MEBIBYTE = 1L << 20;
 
+  /** More than any machine has (MiB). */
+  private static final long MOST_MEMORY = 1L << 20;
+
   private final Terminal terminal;
 
   @Mixin private ProgramOptions program = new ProgramOptions();
@@ -109,6 +112,7 @@ final class MetalCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     PictureOptions.Pixels pixels = picture.ofView();
     check(program.inputs());
+    long bytes = bytes();
     ProgramOptions.Job job = program.run();
     check(job.subprogramFiles());
     SetupSheet sheet = job.sheet();
@@ -124,7 +128,7 @@ final class MetalCommand implements Callable<Integer> {
     MetalDrawing.Wish wish =
         new MetalDrawing.Wish(
             view, SectionOption.of(section, sheet.unit()), holeNamed(sheet), byTool);
-    MetalAnswer answer = answer(job, sheet);
+    MetalAnswer answer = answer(job, sheet, bytes);
     List<Path> written = new ArrayList<>();
     if (image.isPresent() || !meshes.isEmpty()) {
       MetalDrawing drawing = new MetalDrawing(job, answer, title(job));
@@ -164,9 +168,19 @@ final class MetalCommand implements Callable<Integer> {
     return Optional.of(HoleNames.find(close.get(), sheet));
   }
 
-  private MetalAnswer answer(ProgramOptions.Job job, SetupSheet sheet) throws RequestException {
+  private long bytes() throws RequestException {
+    if (memory < 1 || memory > MOST_MEMORY) {
+      throw wrong(
+          "--memory " + memory + " is out of range 1 to " + MOST_MEMORY + " MiB",
+          "give what the machine has to spare, such as --memory 2000");
+    }
+    return memory * MEBIBYTE;
+  }
+
+  private MetalAnswer answer(ProgramOptions.Job job, SetupSheet sheet, long bytes)
+      throws RequestException {
     Tape tape = job.interpretation().tape();
-    MetalOptions options = MetalOptions.usual().withMemory(Math.max(1, memory) * MEBIBYTE);
+    MetalOptions options = MetalOptions.usual().withMemory(bytes);
     if (cell.isPresent()) {
       double side = sheet.unit().toMillimetres(cell.get());
       if (!(side > 0 && side < 1e6)) {
