@@ -5,6 +5,7 @@ import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
 import imgui.flag.ImGuiWindowFlags;
+import java.util.List;
 
 /** What all panels have in common: a fixed place, no frame, hair lines between. */
 final class Panels {
@@ -39,13 +40,19 @@ final class Panels {
   /** The same in a given width (window units). */
   static void wrapped(String text, float room) {
     float x = ImGui.getCursorPosX();
-    for (String row : Rows.of(text, words -> width(words) <= room)) {
+    for (String row : rows(text, room)) {
       ImGui.setCursorPosX(x);
       ImGui.textUnformatted(row);
     }
   }
 
-  private static float width(String words) {
+  /** The rows of a text in a given width (window units), in the font in use. */
+  static List<String> rows(String text, float room) {
+    return Rows.of(text, words -> width(words) <= room);
+  }
+
+  /** Width of a text in the font in use (window units). */
+  static float width(String words) {
     ImVec2 size = new ImVec2();
     ImGui.calcTextSize(size, words);
     return size.x;
