@@ -170,7 +170,8 @@ public final class Diagram {
 
   private boolean isFree(Face face, double x, double y, String words, Align align) {
     TextBox box = TextBox.of(face, x, y, width(face, words), align);
-    return box.isWithin(width, height) && written.stream().noneMatch(box::touches)
+    return box.isWithin(width, height)
+        && written.stream().noneMatch(box::touches)
         && kept.stream().noneMatch(box::covers);
   }
 

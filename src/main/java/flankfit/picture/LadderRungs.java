@@ -63,7 +63,12 @@ final class LadderRungs {
    * @param bare whether the ladder stands in a window, without words round it
    */
   LadderRungs(
-      Diagram diagram, ThreadAnswer thread, LengthUnit unit, DiagramRule rule, boolean bare, Room room) {
+      Diagram diagram,
+      ThreadAnswer thread,
+      LengthUnit unit,
+      DiagramRule rule,
+      boolean bare,
+      Room room) {
     this.diagram = diagram;
     this.thread = thread;
     this.unit = unit;
@@ -253,7 +258,9 @@ final class LadderRungs {
     return way < 0 ? row + 19 : row - 19;
   }
 
-  /** The ends of a batch's bar in words: near it, and clear of limits and gauges where that goes. */
+  /**
+   * The ends of a batch's bar in words: near it, and clear of limits and gauges where that goes.
+   */
   private void tell(LadderPicture.Scatter batch, Bar bar) {
     String from = Figures.length(batch.low(), unit);
     String to = Figures.length(batch.high(), unit);
@@ -280,8 +287,7 @@ final class LadderRungs {
         boolean within = row > room.top() + 8 && row < room.bottom() - 2;
         if (within
             && !(clear && isOnLine(row))
-            && diagram.plate(
-                Face.SMALL, x, row, words, Align.MIDDLE, diagram.palette().ink())) {
+            && diagram.plate(Face.SMALL, x, row, words, Align.MIDDLE, diagram.palette().ink())) {
           return true;
         }
       }

@@ -145,7 +145,10 @@ final class MetalTelling {
       now.add(new Row(Panels.rows(side().progress(), room), ink, 0));
     }
     int alarm = PaperStyle.ink(paper.palette().alarm());
-    side().bench().failure().ifPresent(f -> now.add(new Row(Panels.rows("▲ " + f, room), alarm, 0)));
+    side()
+        .bench()
+        .failure()
+        .ifPresent(f -> now.add(new Row(Panels.rows("▲ " + f, room), alarm, 0)));
     touches(paper, room, now);
     rows = List.copyOf(now);
   }

@@ -7,8 +7,8 @@ import imgui.flag.ImGuiWindowFlags;
 import java.util.List;
 
 /**
- * What went wrong: what, where, why, how to mend it; as high as that needs, and with a bar to scroll
- * where there is not so much room. The sheet below stays as it was.
+ * What went wrong: what, where, why, how to mend it; as high as that needs, and with a bar to
+ * scroll where there is not so much room. The sheet below stays as it was.
  */
 final class ProblemPanel {
   /** Room above, and below for the row that tells how it goes away (logical px). */

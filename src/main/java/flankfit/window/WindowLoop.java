@@ -63,9 +63,7 @@ final class WindowLoop implements AutoCloseable {
     Actions actions = WindowKeys.actions();
     panels = new WindowPanels(state, actions, WindowKeys.SHEETS);
     Typing typing = new Typing(state, panels.palette(), panels.welcome());
-    hand =
-        new Hand(
-            state, actions, typing, panels.problems(), window, this::pick, this::touched);
+    hand = new Hand(state, actions, typing, panels.problems(), window, this::pick, this::touched);
     GL.createCapabilities();
     ImGui.createContext();
     ImGui.getIO().setIniFilename(null);

@@ -11,6 +11,7 @@ final class Page implements Ink {
   record Words(String text, TextBox box, int colour) {}
 
   final List<Words> words = new ArrayList<>();
+
   /** What each line takes, with half of its width round it. */
   final List<TextBox> marks = new ArrayList<>();
 
@@ -48,8 +49,7 @@ final class Page implements Ink {
       minY = Math.min(minY, points[i + 1]);
       maxY = Math.max(maxY, points[i + 1]);
     }
-    marks.add(
-        new TextBox(minX - width / 2, minY - width / 2, maxX + width / 2, maxY + width / 2));
+    marks.add(new TextBox(minX - width / 2, minY - width / 2, maxX + width / 2, maxY + width / 2));
   }
 
   @Override

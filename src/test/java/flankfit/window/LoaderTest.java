@@ -215,8 +215,7 @@ class LoaderTest {
       program = text;
       loader.begin();
       Loaded failed =
-          await(
-              loader, now -> now.stage() == Stage.FAILED && now.problems().size() == 1);
+          await(loader, now -> now.stage() == Stage.FAILED && now.problems().size() == 1);
       assertThat(LoadWords.sentence(failed)).isEqualTo("not read: the file is not program text");
       Problem problem = failed.problems().get(0);
       assertThat(problem.what()).isEqualTo("RD01  the file is not program text");
