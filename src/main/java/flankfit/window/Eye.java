@@ -93,7 +93,13 @@ final class Eye {
 
   private void touch() {
     byHand = true;
+    leaveAlone();
+  }
+
+  /** The fitting shall leave the eye alone, a fit that it still wants included. */
+  private void leaveAlone() {
     fitting.touch();
+    fitting.take();
   }
 
   /** A sheet begins that offers what to see: fits asked for before no longer count. */
@@ -108,7 +114,7 @@ final class Eye {
       return false;
     }
     offered = Optional.of(box);
-    fitting.touch();
+    leaveAlone();
     wanted = Optional.of(box);
     return true;
   }

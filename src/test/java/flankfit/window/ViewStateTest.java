@@ -220,7 +220,7 @@ class ViewStateTest {
 
   @Test
   void the_lesson_begins_with_what_is_cut_here_unless_a_hand_chose_what_is_seen() {
-    state.viewpoint().takeFit();
+    // No frame was drawn yet: the fit that a window begins with is still wanted.
     state.sheet(SheetName.LESSON);
     state.follow();
     assertThat(state.viewpoint().takeFit()).isTrue();
