@@ -200,14 +200,15 @@ final class LadderRungs {
     return diagram.palette().softInk();
   }
 
-  /** The first of some wordings that fits the columns of a pass and covers nothing. */
-  private void oneOf(double x, double y, int colour, String... wordings) {
+  /** Writes the first of some wordings that fits the columns of a pass and covers nothing. */
+  private boolean oneOf(double x, double y, int colour, String... wordings) {
     for (String words : wordings) {
       if (diagram.width(Face.SMALL, words) <= column - 6
           && diagram.plate(Face.SMALL, x, y, words, Align.MIDDLE, colour)) {
-        return;
+        return true;
       }
     }
+    return false;
   }
 
   /** Both diameters, on the far sides of the marks. */
@@ -220,7 +221,12 @@ final class LadderRungs {
     String pitch = Figures.length(after.pitch(), unit);
     String functional = Figures.length(after.functional(), unit);
     pitch(face, x, functionalBelow ? above : below, functionalBelow ? -1 : 1, pitch, colour, bar);
-    oneOf(x, functionalBelow ? below : above, colour, "functional " + functional, functional);
+    double row = functionalBelow ? below : above;
+    if (!oneOf(x, row, colour, "functional " + functional, functional) && bar.isPresent()) {
+      // A batch's bar beside it: the figure gives way to the other side.
+      double wide = diagram.width(Face.SMALL, functional);
+      oneOf(bar.get().left() - 5 - wide / 2, row, colour, functional);
+    }
   }
 
   /** The pitch diameter over or under its mark; beside it, or farther off, where that is taken. */
