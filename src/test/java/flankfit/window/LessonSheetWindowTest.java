@@ -8,7 +8,6 @@ import flankfit.picture.Theme;
 import flankfit.picture.View;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
-import imgui.ImGui;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -50,7 +49,6 @@ class LessonSheetWindowTest {
       Optional<String> without,
       LessonSide.Shown shown,
       double scale,
-      int pointer,
       Optional<byte[]> pixels,
       int error) {
     @Override
@@ -75,7 +73,6 @@ class LessonSheetWindowTest {
         lesson.accident().map(a -> a.left().word() + " " + a.left().place().line()),
         lesson.shown(),
         state.viewpoint().camera().millimetresPerPixel(),
-        Math.round(ImGui.getIO().getMousePosX()),
         wantsPixels ? Optional.of(loop.pixels()) : Optional.empty(),
         GL33C.glGetError());
   }
@@ -143,7 +140,6 @@ class LessonSheetWindowTest {
     window.press("z", s -> s.scale != helix.scale);
     Xdotool.run("mousemove", "1080", "20");
     wantsPixels = true;
-    window.await("the pointer", s -> s.pointer == 1080);
     Predicate<Seen> whole = s -> s.finished && s.pixels.isPresent();
     compare("window-lesson.png", window.settled("the whole picture", whole));
     window.press("w", s -> s.without.equals(Optional.of("G91 10")));
