@@ -23,6 +23,7 @@ public final class Diagram {
   private final String description;
   private final List<Consumer<Ink>> shapes = new ArrayList<>();
   private final List<TextBox> written = new ArrayList<>();
+  private final List<TextBox> kept = new ArrayList<>();
   private final Letters letters = new Letters();
 
   /**
@@ -134,7 +135,8 @@ public final class Diagram {
   }
 
   /**
-   * A line of text if it lies on the sheet and covers no other; left out otherwise.
+   * A line of text if it lies on the sheet and covers no other and nothing that is to be kept free;
+   * left out otherwise.
    *
    * @return whether it is written
    */
@@ -151,21 +153,26 @@ public final class Diagram {
     boolean free = isFree(face, x, y, words, align);
     if (free) {
       TextBox box = TextBox.of(face, x, y, width(face, words), align);
-      bar(
-          box.left() - 3,
-          box.top() - 1,
-          box.right() - box.left() + 6,
-          box.bottom() - box.top() + 2,
-          palette().ground(),
-          PLATE);
+      double left = Math.max(0, box.left() - 3);
+      double top = Math.max(0, box.top() - 1);
+      double right = Math.min(width, box.right() + 3);
+      double bottom = Math.min(height, box.bottom() + 1);
+      bar(left, top, right - left, bottom - top, palette().ground(), PLATE);
       text(face, x, y, words, align, colour);
     }
     return free;
   }
 
+  /** Keeps labels and plates written from now on off a mark (px). */
+  void keepFree(double left, double top, double right, double bottom) {
+    kept.add(new TextBox(left, top, right, bottom));
+  }
+
   private boolean isFree(Face face, double x, double y, String words, Align align) {
     TextBox box = TextBox.of(face, x, y, width(face, words), align);
-    return box.isWithin(width, height) && written.stream().noneMatch(box::touches);
+    return box.isWithin(width, height)
+        && written.stream().noneMatch(box::touches)
+        && kept.stream().noneMatch(box::covers);
   }
 
   /** Cells of colour; see {@link Ink#raster}. */

@@ -2,6 +2,7 @@ package flankfit.picture;
 
 import flankfit.gauge.ThreadAnswer;
 import flankfit.unit.LengthUnit;
+import java.util.Arrays;
 
 /**
  * What every picture of pitch diameters shows the same way: the limits as a band, the gauges as
@@ -38,15 +39,23 @@ final class GaugeMarks {
     return width < PictureFrame.NARROW ? 158 : 300;
   }
 
-  /** Diameters (mm) that a scale should hold: limits and gauges. */
-  static double[] range(ThreadAnswer thread) {
+  /** Diameters (mm) at which lines are drawn: limits, and gauges where there are any. */
+  static double[] lines(ThreadAnswer thread) {
     double low = thread.limits().pitchMin();
     double high = thread.limits().pitchMax();
-    double go = thread.go().map(ThreadAnswer.Go::pitch).orElse(low);
-    double noGo = thread.noGo().map(ThreadAnswer.NoGo::pitch).orElse(high);
     return new double[] {
-      Math.min(Math.min(low, high), Math.min(go, noGo)),
-      Math.max(Math.max(low, high), Math.max(go, noGo))
+      low,
+      high,
+      thread.go().map(ThreadAnswer.Go::pitch).orElse(low),
+      thread.noGo().map(ThreadAnswer.NoGo::pitch).orElse(high)
+    };
+  }
+
+  /** Diameters (mm) that a scale should hold: limits and gauges. */
+  static double[] range(ThreadAnswer thread) {
+    double[] lines = lines(thread);
+    return new double[] {
+      Arrays.stream(lines).min().orElseThrow(), Arrays.stream(lines).max().orElseThrow()
     };
   }
 

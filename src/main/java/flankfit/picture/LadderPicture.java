@@ -18,9 +18,6 @@ public final class LadderPicture {
   private static final double ABOVE = 24;
   private static final double BELOW = 52;
 
-  /** Columns of a pass below which figures of passes would cover each other (px). */
-  private static final double CROWDED = 62;
-
   /** Columns left of the scale in a ladder without a dial (px). */
   private static final double BARE_LEFT = 62;
 
@@ -29,9 +26,6 @@ public final class LadderPicture {
 
   /** How far the finished rung may stretch the scale, in heights of limits and gauges. */
   private static final double MOST_STRETCH = 2.5;
-
-  /** Least contrast of the earliest rung with the paper. */
-  private static final double FAINTEST = 3.4;
 
   private final ThreadAnswer thread;
   private final LengthUnit unit;
@@ -45,11 +39,6 @@ public final class LadderPicture {
   private final GaugeMarks marks;
   private final Optional<Scatter> scatter;
   private final Optional<Range> bare;
-
-  /** Columns that belong to one pass (px). */
-  private final double column;
-
-  private final RungNames naming;
 
   /**
    * Simple pitch diameters between which 95 of 100 threads of a batch lie.
@@ -118,8 +107,6 @@ public final class LadderPicture {
     Range shown = bare.orElseGet(this::withAir);
     rule = new DiagramRule(shown.low(), shown.high(), bottom, top);
     marks = new GaugeMarks(diagram, thread, unit, bare.isPresent());
-    column = (right - left) / Math.max(1, thread.passes().size());
-    naming = RungNames.of(diagram, thread.passes(), column);
   }
 
   private Range withAir() {
@@ -235,127 +222,14 @@ public final class LadderPicture {
     String heading = "pitch diameter" + PictureFrame.unit(unit);
     double at = thread.offset().isPresent() || bare.isPresent() ? left - 58 : PictureFrame.MARGIN;
     diagram.label(Face.SMALL, at, top - 12, heading, Align.LEFT, palette.softInk());
-    List<PassAnswer> passes = thread.passes();
-    // The last pass first: its words matter most where room is scarce.
-    for (int i = passes.size() - 1; i >= 0; i--) {
-      rung(passes.get(i), i, left + (i + 0.5) * column, Math.min(column, 210) * 0.36);
-    }
-  }
-
-  /** Earlier passes paler, the last in full ink. */
-  private int shade(int index) {
-    Theme.Palette palette = diagram.palette();
-    double share = 0.62 * (thread.passes().size() - 1 - index) / Math.max(1, index + 1);
-    int colour = Colours.mix(palette.ink(), palette.ground(), Math.min(0.62, share));
-    for (double s = Math.min(0.62, share);
-        Colours.contrast(colour, palette.ground()) < FAINTEST;
-        s -= 0.02) {
-      colour = Colours.mix(palette.ink(), palette.ground(), s);
-    }
-    return colour;
-  }
-
-  private void rung(PassAnswer pass, int index, double x, double half) {
-    Theme.Palette palette = diagram.palette();
-    boolean last = index == thread.passes().size() - 1;
-    int words = last ? palette.ink() : palette.softInk();
-    naming.name(diagram, pass, index, last, x, bottom);
-    if (pass.after().isEmpty()) {
-      oneOf(x, bottom - 12, palette.softInk(), "no groove to measure yet", "no groove", "none");
-      return;
-    }
-    PassMeasures after = pass.after().get();
-    if (!rule.holds(after.pitch())) {
-      beyond(after, x, last, words);
-      return;
-    }
-    int colour = shade(index);
-    double y = rule.at(after.pitch());
-    double yFunctional = rule.within(after.functional());
-    diagram.line(x, y, x, yFunctional, 1.2, colour);
-    diagram.line(x - half, y, x + half, y, last ? 3 : 2, colour);
-    marks.full(x, y, colour);
-    if (rule.holds(after.functional())) {
-      marks.hollow(x, yFunctional, colour);
-    }
-    if (last || !isCrowded()) {
-      figures(after, x, half, last ? Face.STRONG : Face.BODY, words);
-    }
-    if (last) {
-      scatter.ifPresent(batch -> batch(batch, x + half - 8));
-    }
-  }
-
-  /** Whether only the last pass has room for its figures. */
-  private boolean isCrowded() {
-    return bare.isPresent() && column < CROWDED;
-  }
-
-  /** What a batch scatters, as an upright bar on the last rung. */
-  private void batch(Scatter batch, double x) {
-    int ink = diagram.palette().ink();
-    double low = rule.within(batch.low());
-    double high = rule.within(batch.high());
-    diagram.line(x, low, x, high, 1.6, ink);
-    diagram.line(x - 5, low, x + 5, low, 1.6, ink);
-    diagram.line(x - 5, high, x + 5, high, 1.6, ink);
-    String from = Figures.length(batch.low(), unit);
-    String to = Figures.length(batch.high(), unit);
-    for (String words : new String[] {"95 of 100: " + from + " to " + to, from + " to " + to}) {
-      double room = diagram.width(Face.SMALL, words) / 2;
-      double middle = Math.min(x, right - room - 6);
-      if (diagram.plate(Face.SMALL, middle, high - 8, words, Align.MIDDLE, ink)
-          || diagram.plate(Face.SMALL, middle, low + 18, words, Align.MIDDLE, ink)) {
-        return;
-      }
-    }
-  }
-
-  /** The first of some wordings that fits the columns of a pass and covers nothing. */
-  private void oneOf(double x, double y, int colour, String... wordings) {
-    for (String words : wordings) {
-      if (diagram.width(Face.SMALL, words) <= column - 6
-          && diagram.plate(Face.SMALL, x, y, words, Align.MIDDLE, colour)) {
-        return;
-      }
-    }
-  }
-
-  /** Both diameters, on the far sides of the marks. */
-  private void figures(PassMeasures after, double x, double half, Face face, int colour) {
-    double y = rule.at(after.pitch());
-    double yFunctional = rule.within(after.functional());
-    boolean functionalBelow = after.functional() <= after.pitch();
-    double above = Math.min(y, yFunctional) - 14;
-    double below = Math.max(y, yFunctional) + 24;
-    String pitch = Figures.length(after.pitch(), unit);
-    String functional = Figures.length(after.functional(), unit);
-    double first = functionalBelow ? above : below;
-    double second = functionalBelow ? below : above;
-    if (!diagram.plate(face, x, first, pitch, Align.MIDDLE, colour)) {
-      diagram.plate(face, x + half + 6, y + 5, pitch, Align.LEFT, colour);
-    }
-    oneOf(x, second, colour, "functional " + functional, functional);
-  }
-
-  /** A pass beyond the scale: an arrow at its end, and figures on the side where there is room. */
-  private void beyond(PassMeasures after, double x, boolean last, int colour) {
-    boolean above = after.pitch() > GaugeMarks.range(thread)[1];
-    double end = above ? top + 3 : bottom - 3;
-    double way = above ? 1 : -1;
-    diagram.line(x, end, x, end + 22 * way, last ? 3 : 2, colour);
-    diagram.stroke(
-        new double[] {x - 7, end + 8 * way, x, end, x + 7, end + 8 * way}, last ? 3 : 2, 0, colour);
-    if (!last && isCrowded()) {
-      return;
-    }
-    double y = above ? end + 40 : end - 58;
-    String off = above ? "above the scale" : "below the scale";
-    String pitch = Figures.length(after.pitch(), unit);
-    diagram.plate(last ? Face.STRONG : Face.BODY, x, y, pitch, Align.MIDDLE, colour);
-    String functional = Figures.length(after.functional(), unit);
-    oneOf(x, y + 16, colour, "functional " + functional, functional);
-    oneOf(x, y + 31, colour, off, above ? "above" : "below");
+    new LadderRungs(
+            diagram,
+            thread,
+            unit,
+            rule,
+            bare.isPresent(),
+            new LadderRungs.Room(left, top, right, bottom))
+        .draw(scatter);
   }
 
   /** The register as a scale: where the pitch diameter goes for each entry. */

@@ -55,6 +55,7 @@ final class SideNames {
     for (int i = 0; i < at.length; i++) {
       Name name = names.get(i);
       diagram.line(x + 2, name.y(), x + 16, at[i], 1, palette.softInk());
+      diagram.keepFree(x + 2, Math.min(name.y(), at[i]) - 1, x + 16, Math.max(name.y(), at[i]) + 1);
       Face face = narrow ? Face.SMALL : Face.STRONG;
       String words = narrow ? name.shortWords() : name.words();
       diagram.text(face, x + 21, at[i] + 4, words, Align.LEFT, palette.ink());

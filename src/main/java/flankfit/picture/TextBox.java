@@ -41,4 +41,9 @@ record TextBox(double left, double top, double right, double bottom) {
         && top < other.bottom
         && other.top < bottom;
   }
+
+  /** Whether one lies over the other. */
+  boolean covers(TextBox other) {
+    return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+  }
 }

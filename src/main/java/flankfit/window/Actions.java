@@ -173,7 +173,7 @@ final class Actions {
     add("program.stop", "stop reading, checking, gauging", When.LOADING, ViewState::stop);
     add(
         "program.picture",
-        "save a picture of the motion",
+        "save a picture of the sheet's scene",
         When.MOVES,
         s -> s.desk().wish(Desk.Wish.PICTURE),
         shift(GLFW_KEY_F12));

@@ -17,6 +17,9 @@ final class Eye {
   private Optional<View> standing;
   private boolean unrolled;
   private Optional<Extents> wanted = Optional.empty();
+  private Optional<Extents> offered = Optional.empty();
+  private boolean byHand;
+  private boolean asked;
   private Extents box;
 
   Eye(Scene scene, View view) {
@@ -58,6 +61,7 @@ final class Eye {
     standing = Optional.of(to);
     part.look(to);
     wanted = Optional.empty();
+    free();
     fitting.ask(scene, to != View.ISO);
   }
 
@@ -70,13 +74,49 @@ final class Eye {
   /** Fits the whole part, or closely what is cut. */
   void fit(Scene scene, boolean toCut) {
     wanted = Optional.empty();
+    free();
+    asked = true;
     fitting.ask(scene, toCut);
   }
 
   /** Fits a box. */
   void fitTo(Extents box) {
-    fitting.touch();
+    touch();
     wanted = Optional.of(box);
+  }
+
+  private void free() {
+    byHand = false;
+    asked = false;
+    offered = Optional.empty();
+  }
+
+  private void touch() {
+    byHand = true;
+    leaveAlone();
+  }
+
+  /** The fitting shall leave the eye alone, a fit that it still wants included. */
+  private void leaveAlone() {
+    fitting.touch();
+    fitting.take();
+  }
+
+  /** A sheet begins that offers what to see: fits asked for before no longer count. */
+  void beginOffers() {
+    asked = false;
+    offered = Optional.empty();
+  }
+
+  /** Fits a box unless a hand has chosen what is seen, or it is fitted already; gives whether. */
+  boolean offer(Extents box) {
+    if (byHand || asked || unrolled || offered.filter(box::equals).isPresent()) {
+      return false;
+    }
+    offered = Optional.of(box);
+    leaveAlone();
+    wanted = Optional.of(box);
+    return true;
   }
 
   /** What a fit shall show. */
@@ -108,13 +148,13 @@ final class Eye {
 
   /** Shifts the paper (px, rows downwards). */
   void pan(double columns, double rows) {
-    fitting.touch();
+    touch();
     camera().pan(columns, -rows);
   }
 
   /** Zooms about a place in the scene (px, rows upwards). */
   void zoom(double notches, double column, double row) {
-    fitting.touch();
+    touch();
     camera().zoom(Math.pow(1.15, notches), column, row);
   }
 

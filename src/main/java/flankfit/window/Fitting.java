@@ -36,11 +36,6 @@ final class Fitting {
     box = boxOf(scene);
   }
 
-  /** Whether the hand moved the eye since the last fit. */
-  boolean isTouched() {
-    return touched;
-  }
-
   /** The hand moved the eye. */
   void touch() {
     touched = true;

@@ -18,6 +18,7 @@ final class Hand implements AutoCloseable {
   private final ViewState state;
   private final Actions actions;
   private final Typing typing;
+  private final ProblemPanel problems;
   private final long window;
   private final Runnable touched;
   private final Picks picks;
@@ -40,10 +41,17 @@ final class Hand implements AutoCloseable {
   }
 
   Hand(
-      ViewState state, Actions actions, Typing typing, long window, Picks picks, Runnable touched) {
+      ViewState state,
+      Actions actions,
+      Typing typing,
+      ProblemPanel problems,
+      long window,
+      Picks picks,
+      Runnable touched) {
     this.state = state;
     this.actions = actions;
     this.typing = typing;
+    this.problems = problems;
     this.window = window;
     this.picks = picks;
     this.touched = touched;
@@ -175,12 +183,11 @@ final class Hand implements AutoCloseable {
 
   /** Whether the pointer is over the scene and over no panel that lies on it. */
   private boolean isInScene() {
-    int told = Math.min(ProblemPanel.MOST, state.desk().problems().size());
     return state.sheet() != SheetName.GAUGE
         && state.desk().over() == Desk.Over.NOTHING
         && !state.desk().isWelcome()
         && layout.inScene(column, row)
-        && !layout.inProblems(column, row, told);
+        && !problems.covers(layout, column, row);
   }
 
   private void button(int button, int action, int mods) {

@@ -93,11 +93,9 @@ record Layout(float width, float height, float scale, boolean explained, boolean
     return Math.min(760 * scale, width - 60 * scale);
   }
 
-  /** Height of the panel of errors for so many. */
-  float problemsHeight(int count) {
-    return count == 0
-        ? 0
-        : Math.min((54 + 118 * count) * scale, Math.max(64, height - header() - 60 * scale));
+  /** Greatest height of the panel of errors. */
+  float problemsHeight() {
+    return Math.max(64, height - problemsTop() - footer() - 12 * scale);
   }
 
   /** Left edge of the panel of errors. */
@@ -108,14 +106,6 @@ record Layout(float width, float height, float scale, boolean explained, boolean
   /** Upper edge of the panel of errors. */
   float problemsTop() {
     return header() + 18 * scale;
-  }
-
-  /** Whether a place lies in the panel of so many errors. */
-  boolean inProblems(double x, double y, int count) {
-    return x >= problemsLeft()
-        && x < problemsLeft() + problemsWidth()
-        && y >= problemsTop()
-        && y < problemsTop() + problemsHeight(count);
   }
 
   /** Whether a place lies in the scene. */

@@ -4,6 +4,8 @@ import flankfit.check.ProgramCheck;
 import flankfit.control.Interpretation;
 import flankfit.control.Interpreter;
 import flankfit.control.InterpreterRun;
+import flankfit.finding.Code;
+import flankfit.finding.Finding;
 import flankfit.motion.Tape;
 import flankfit.picture.GrowingScene;
 import flankfit.picture.Scene;
@@ -93,7 +95,7 @@ final class Load implements Runnable {
     }
   }
 
-  private void load(ProgramSource.Text text) {
+  private void load(ProgramSource.Text text) throws UnreadableProgramException {
     if (given.isPresent()) {
       text.beginning(FIRST_TEXT).ifPresent(this::preview);
     }
@@ -117,7 +119,21 @@ final class Load implements Runnable {
       }
     }
     if (!stopped) {
-      finish(text, execution.result().orElseThrow());
+      Interpretation done = execution.result().orElseThrow();
+      readable(text, done);
+      finish(text, done);
+    }
+  }
+
+  /** Where nothing of the file was read, all other findings only say that nothing is there. */
+  private static void readable(ProgramSource.Text text, Interpretation done)
+      throws UnreadableProgramException {
+    List<Finding> noText =
+        done.findings().stream()
+            .filter(f -> f.code() == Code.RD01 && f.place().file().equals(text.program().file()))
+            .toList();
+    if (!noText.isEmpty()) {
+      throw new UnreadableProgramException(noText);
     }
   }
 

@@ -1,6 +1,5 @@
 package flankfit.window;
 
-import flankfit.finding.Finding;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.picture.BodyScene.KeyRow;
 import flankfit.picture.Camera;
@@ -12,7 +11,6 @@ import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
 import imgui.flag.ImGuiCol;
-import imgui.flag.ImGuiWindowFlags;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,12 +22,11 @@ final class MetalSheet implements Sheet {
   /** Grooves that are seen this wide get their exact wall (px a pitch). */
   private static final double EXACT_FROM = 12;
 
-  private static final int MOST_TOUCHES = 3;
-
   private final ViewState state;
   private final int samples;
   private final SelectionMarks marks;
   private final MetalMarks over;
+  private final MetalTelling telling;
   private final ImVec2 size = new ImVec2();
   private LiveBody body;
   private double contentScale;
@@ -53,6 +50,7 @@ final class MetalSheet implements Sheet {
     this.contentScale = contentScale;
     marks = new SelectionMarks(state);
     over = new MetalMarks(state);
+    telling = new MetalTelling(state);
     body = new LiveBody(contentScale, samples);
   }
 
@@ -169,7 +167,7 @@ final class MetalSheet implements Sheet {
     over.draw(list, paper, sight);
     list.popClipRect();
     key(list, paper);
-    told(paper);
+    telling.draw(paper, seen, seenExact);
     if (state.selection().isMeasuring()) {
       marks.draw(paper);
     } else {
@@ -201,80 +199,6 @@ final class MetalSheet implements Sheet {
     ImGui.popFont();
   }
 
-  /** What is shown, the work under way, and what touches, in the upper left corner. */
-  private void told(Paper paper) {
-    float s = paper.scale();
-    Layout layout = paper.layout();
-    MetalBench bench = side().bench();
-    MetalWords words = new MetalWords(state.unit());
-    String progress = side().progress();
-    String shown =
-        seen.map(p -> words.shown(p, seenExact) + words.coarsened(p).map(c -> " " + c).orElse(""))
-            .orElse("");
-    ImGui.pushStyleColor(ImGuiCol.WindowBg, PaperStyle.ink(paper.palette().ground(), 0));
-    Panels.begin(
-        "metal-told",
-        86 * s,
-        layout.header() + 4 * s,
-        layout.sceneWidth() - 96 * s,
-        (50 + 22 * Math.min(MOST_TOUCHES + 1, side().touching().size())) * s,
-        ImGuiWindowFlags.NoBringToFrontOnFocus | ImGuiWindowFlags.NoBackground);
-    ImGui.pushFont(paper.style().small());
-    ImGui.setCursorPos(6 * s, 3 * s);
-    ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(paper.palette().softInk()));
-    ImGui.textUnformatted(shown);
-    ImGui.popStyleColor();
-    if (!progress.isEmpty()) {
-      ImGui.calcTextSize(size, shown + progress);
-      if (size.x + 40 * s < layout.sceneWidth() - 96 * s) {
-        ImGui.sameLine(0, shown.isEmpty() ? 0 : 14 * s);
-      } else {
-        ImGui.setCursorPosX(6 * s);
-      }
-      ImGui.textUnformatted(progress);
-    }
-    bench.failure().ifPresent(f -> failed(paper, f));
-    touchRows(paper);
-    ImGui.popFont();
-    ImGui.end();
-    ImGui.popStyleColor();
-  }
-
-  private static void failed(Paper paper, String why) {
-    ImGui.pushStyleColor(ImGuiCol.Text, PaperStyle.ink(paper.palette().alarm()));
-    ImGui.textUnformatted("▲ " + why);
-    ImGui.popStyleColor();
-  }
-
-  private void touchRows(Paper paper) {
-    List<Finding> touching = side().touching();
-    int shown = Math.min(MOST_TOUCHES, touching.size());
-    for (int i = 0; i < shown; i++) {
-      Finding finding = touching.get(i);
-      int line = finding.place().line();
-      String where = line > 0 ? "line " + line + ": " : "";
-      ImGui.pushStyleColor(
-          ImGuiCol.Text, PaperStyle.ink(FindingMarks.ink(finding.severity(), paper.palette())));
-      if (ImGui.button(
-              FindingMarks.sign(finding.severity())
-                  + "  "
-                  + finding.code().name()
-                  + "  "
-                  + where
-                  + finding.what()
-                  + "##touch"
-                  + i)
-          && line > 0) {
-        state.toLine(line);
-      }
-      ImGui.popStyleColor();
-    }
-    if (shown < touching.size()) {
-      ImGui.textUnformatted(
-          "   and " + (touching.size() - shown) + " more: flankfit metal tells all");
-    }
-  }
-
   private void picked(Paper paper, Sight sight, MetalPick pick) {
     if (shownChanges != state.changes()) {
       shownChanges = state.changes();
@@ -288,8 +212,7 @@ final class MetalSheet implements Sheet {
     list.addCircleFilled(x, y, 6 * s, PaperStyle.ink(paper.palette().ground()), 20);
     list.addCircle(x, y, 6 * s, ink, 20, 1.8f * s);
     list.addCircleFilled(x, y, 2 * s, ink);
-    marks.card(
-        list, paper, rows, 40 * s + 20 * s * Math.min(MOST_TOUCHES + 1, side().touching().size()));
+    marks.card(list, paper, rows, telling.end());
   }
 
   /** What the card of the pick says; for tests. */

@@ -82,26 +82,23 @@ final class MetalWords {
         .findFirst();
   }
 
-  /** What the picture is of, and how fine. */
-  String shown(MetalPicture picture, boolean exactWalls) {
-    StringBuilder words = new StringBuilder();
+  /** What the picture is of, and how fine, in parts to be read one after the other. */
+  List<String> shown(MetalPicture picture, boolean exactWalls) {
     int moves = picture.of().moves();
     Tape tape = picture.of().subject().tape();
-    words.append(
+    String moment =
         moves == 0
             ? "the stock before the first move"
-            : moves == tape.size() ? "after the last move" : "after line " + tape.line(moves - 1));
-    words.append(" · cells of ").append(Figures.lengthWithUnit(picture.metal().cell(), unit));
-    if (exactWalls) {
-      words.append(", the thread's wall exact");
-    } else if (!picture.fine()) {
-      words.append(", coarse");
-    }
-    return words.toString();
+            : moves == tape.size() ? "after the last move" : "after line " + tape.line(moves - 1);
+    String cells = "cells of " + Figures.lengthWithUnit(picture.metal().cell(), unit);
+    String how = exactWalls ? ", the thread's wall exact" : picture.fine() ? "" : ", coarse";
+    List<String> parts = new ArrayList<>(List.of(moment, cells + how));
+    coarsened(picture).ifPresent(parts::add);
+    return parts;
   }
 
   /** That cells are coarser than wanted, so that the metal fits; empty where they are not. */
-  Optional<String> coarsened(MetalPicture picture) {
+  private Optional<String> coarsened(MetalPicture picture) {
     double cell = picture.metal().cell();
     return cell > picture.asked() * (1 + 1e-9)
         ? Optional.of(

@@ -41,15 +41,22 @@ final class MotionSheet implements Sheet {
 
   /** The room round the scene, in units of which a logical pixel has so many. */
   static Insets insets(Paper paper, double scale) {
-    boolean low = paper.layout().sceneHeight() < LOW * paper.scale();
-    return low ? Insets.ofLowWindow(scale) : Insets.ofWindow(scale);
+    return isLow(paper) ? Insets.ofLowWindow(scale) : Insets.ofWindow(scale);
+  }
+
+  private static boolean isLow(Paper paper) {
+    return paper.layout().sceneHeight() < LOW * paper.scale();
   }
 
   @Override
   public void picture(Paper paper, int below) {
     Insets insets = insets(paper, contentScale);
     if (state.viewpoint().takeFit()) {
-      state.viewpoint().camera().fit(state.viewpoint().fitted(), insets.widened(18 * contentScale));
+      double margin = isLow(paper) ? 4 : 18;
+      state
+          .viewpoint()
+          .camera()
+          .fit(state.viewpoint().fitted(), insets.widened(margin * contentScale));
       drawnChanges = -1;
     }
     if (state.viewpoint().isUnrolled()) {

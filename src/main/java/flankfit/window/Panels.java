@@ -5,6 +5,7 @@ import imgui.ImDrawList;
 import imgui.ImGui;
 import imgui.ImVec2;
 import imgui.flag.ImGuiWindowFlags;
+import java.util.List;
 
 /** What all panels have in common: a fixed place, no frame, hair lines between. */
 final class Panels {
@@ -28,8 +29,9 @@ final class Panels {
   }
 
   /**
-   * Text as it is, wrapped at blanks alone. The library's own function takes a percent sign for a
-   * place to put a value, and breaks a number at its point.
+   * Text as it is, wrapped at blanks; a word wider than the room, such as a long path, where the
+   * room ends. The library's own function takes a percent sign for a place to put a value, and
+   * breaks a number at its point.
    */
   static void wrapped(String text) {
     wrapped(text, ImGui.getContentRegionAvailX());
@@ -38,35 +40,22 @@ final class Panels {
   /** The same in a given width (window units). */
   static void wrapped(String text, float room) {
     float x = ImGui.getCursorPosX();
-    ImVec2 size = new ImVec2();
-    String rest = text;
-    while (true) {
-      int end = fitting(rest, room, size);
+    for (String row : rows(text, room)) {
       ImGui.setCursorPosX(x);
-      ImGui.textUnformatted(rest.substring(0, end));
-      if (end == rest.length()) {
-        return;
-      }
-      rest = rest.substring(end + 1);
+      ImGui.textUnformatted(row);
     }
   }
 
-  /** Where to end a row: at the last blank that fits, or the first one if none does. */
-  private static int fitting(String text, float room, ImVec2 size) {
-    ImGui.calcTextSize(size, text);
-    if (size.x <= room) {
-      return text.length();
-    }
-    int end = text.indexOf(' ');
-    while (end >= 0) {
-      int next = text.indexOf(' ', end + 1);
-      ImGui.calcTextSize(size, text.substring(0, next < 0 ? text.length() : next));
-      if (next < 0 || size.x > room) {
-        return end;
-      }
-      end = next;
-    }
-    return text.length();
+  /** The rows of a text in a given width (window units), in the font in use. */
+  static List<String> rows(String text, float room) {
+    return Rows.of(text, words -> width(words) <= room);
+  }
+
+  /** Width of a text in the font in use (window units). */
+  static float width(String words) {
+    ImVec2 size = new ImVec2();
+    ImGui.calcTextSize(size, words);
+    return size.x;
   }
 
   /** A level hair line. */

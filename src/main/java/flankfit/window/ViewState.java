@@ -27,6 +27,7 @@ final class ViewState {
   private final GaugeSide gauge;
   private final LessonSide lesson;
   private final MetalSide metal;
+  private final LessonBox lessonBox = new LessonBox();
   private SheetName sheet;
   private boolean explains;
   private boolean close;
@@ -77,6 +78,9 @@ final class ViewState {
     if (!now.equals(course.loaded())) {
       take(now);
       found = true;
+    }
+    if (sheet == SheetName.LESSON) {
+      lessonBox.at(course).ifPresent(viewpoint::offer);
     }
     boolean came = gauge.follow(sheet == SheetName.GAUGE);
     boolean told = lesson.follow(sheet == SheetName.LESSON);
@@ -238,8 +242,7 @@ final class ViewState {
 
   void sheet(SheetName wanted) {
     if (wanted == SheetName.LESSON && sheet != wanted) {
-      // The vectors of a step are lost in the whole part.
-      viewpoint.offerCut();
+      viewpoint.beginOffers();
     }
     sheet = wanted;
     changed();

@@ -99,10 +99,15 @@ final class Viewpoint {
     changed.run();
   }
 
-  /** Fits closely what is cut, unless a hand has chosen what is seen. */
-  void offerCut() {
-    if (!eye.fitting().isTouched() && !isUnrolled()) {
-      fit(true);
+  /** A sheet begins that offers what to see. */
+  void beginOffers() {
+    eye.beginOffers();
+  }
+
+  /** Fits a box unless a hand has chosen what is seen. */
+  void offer(Extents box) {
+    if (eye.offer(box)) {
+      changed.run();
     }
   }
 

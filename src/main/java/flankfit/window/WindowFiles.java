@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
 
 /** Writes pictures on a thread of its own, each under a new name, never over a file. */
@@ -52,6 +53,12 @@ final class WindowFiles {
   /** Saves a picture of the motion with title, rules and key. */
   void picture(String program, Scene scene, View view, Theme theme) {
     start(program + "-" + view.word(), () -> MotionPicture.png(scene, view, WIDTH, HEIGHT, theme));
+  }
+
+  /** Saves the scene of a sheet: red, green, blue, rows from the top. */
+  void scene(String program, SheetName sheet, byte[] rgb, PixelBox box) {
+    String name = program + "-" + sheet.word().toLowerCase(Locale.ROOT);
+    start(name, () -> Png.encode(rgb, box.width(), box.height()));
   }
 
   private void start(String name, Drawing drawing) {

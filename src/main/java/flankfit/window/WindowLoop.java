@@ -63,7 +63,7 @@ final class WindowLoop implements AutoCloseable {
     Actions actions = WindowKeys.actions();
     panels = new WindowPanels(state, actions, WindowKeys.SHEETS);
     Typing typing = new Typing(state, panels.palette(), panels.welcome());
-    hand = new Hand(state, actions, typing, window, this::pick, this::touched);
+    hand = new Hand(state, actions, typing, panels.problems(), window, this::pick, this::touched);
     GL.createCapabilities();
     ImGui.createContext();
     ImGui.getIO().setIniFilename(null);
@@ -236,11 +236,27 @@ final class WindowLoop implements AutoCloseable {
     if (wish.isPresent()) {
       switch (wish.get()) {
         case SCREENSHOT -> files.screenshot(name, pixels(), framebufferWidth, framebufferHeight);
-        case PICTURE -> files.picture(name, state.scene(), state.viewpoint().view(), state.theme());
+        case PICTURE -> picture(name);
       }
       state.desk().notice("saving a picture …");
       touched();
     }
+  }
+
+  /** Saves the motion with title and key, or the scene of another sheet as it is seen. */
+  private void picture(String name) {
+    if (state.sheet() == SheetName.MOTION) {
+      files.picture(name, state.scene(), state.viewpoint().view(), state.theme());
+      return;
+    }
+    PixelBox box =
+        new PixelBox(
+            0,
+            Math.round(layout.header() * pixels),
+            Math.min(framebufferWidth, Math.round(layout.sceneWidth() * pixels)),
+            Math.min(
+                framebufferHeight, Math.round((layout.header() + layout.sceneHeight()) * pixels)));
+    files.scene(name, state.sheet(), box.of(pixels(), framebufferWidth), box);
   }
 
   /** Reads sizes and scale; makes letters anew when the scale changed. */

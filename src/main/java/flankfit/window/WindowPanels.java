@@ -67,6 +67,10 @@ final class WindowPanels {
     return block;
   }
 
+  ProblemPanel problems() {
+    return problems;
+  }
+
   Palette palette() {
     return palette;
   }

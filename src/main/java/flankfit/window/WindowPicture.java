@@ -124,9 +124,6 @@ public final class WindowPicture {
     if (complete && !went) {
       went = true;
       complete = false;
-      if (state.sheet() == SheetName.LESSON) {
-        state.viewpoint().fit(true);
-      }
       if (wanted.line() > 0) {
         state.toLine(wanted.line());
       }

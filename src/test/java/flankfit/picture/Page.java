@@ -11,6 +11,10 @@ final class Page implements Ink {
   record Words(String text, TextBox box, int colour) {}
 
   final List<Words> words = new ArrayList<>();
+
+  /** What each line takes, with half of its width round it. */
+  final List<TextBox> marks = new ArrayList<>();
+
   final List<Integer> lineColours = new ArrayList<>();
   double left = Double.POSITIVE_INFINITY;
   double top = Double.POSITIVE_INFINITY;
@@ -34,9 +38,18 @@ final class Page implements Ink {
   @Override
   public void stroke(double[] points, double width, double dash, int colour) {
     lineColours.add(colour);
+    double minX = Double.POSITIVE_INFINITY;
+    double minY = minX;
+    double maxX = Double.NEGATIVE_INFINITY;
+    double maxY = maxX;
     for (int i = 0; i < points.length; i += 2) {
       holds(points[i], points[i + 1]);
+      minX = Math.min(minX, points[i]);
+      maxX = Math.max(maxX, points[i]);
+      minY = Math.min(minY, points[i + 1]);
+      maxY = Math.max(maxY, points[i + 1]);
     }
+    marks.add(new TextBox(minX - width / 2, minY - width / 2, maxX + width / 2, maxY + width / 2));
   }
 
   @Override

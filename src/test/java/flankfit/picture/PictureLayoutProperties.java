@@ -24,6 +24,9 @@ class PictureLayoutProperties {
   /** Rounds of each seed: eight seeds make 240 answers, each drawn as ladder, section and chart. */
   private static final int ROUNDS = 30;
 
+  /** The tip of a hollow mark may reach into the room that figures have for descenders (px). */
+  private static final double TIP = 2;
+
   private List<ThreadAnswer> bases;
   private ThreadAnswer marked;
 
@@ -60,6 +63,7 @@ class PictureLayoutProperties {
               sheet.height(),
               sheet.theme());
       readable(ladder, "ladder on " + where);
+      unmarked(ladder, "ladder on " + where);
       // Detail gives way on a small sheet, but never what the picture is about.
       ThreadAnswer.PassMeasures last =
           thread.passes().get(thread.passes().size() - 1).after().orElseThrow();
@@ -87,6 +91,49 @@ class PictureLayoutProperties {
               sheet.height(),
               sheet.theme()),
           "chart on " + where);
+    }
+  }
+
+  /** As the window shows it, in rooms as small as a window of 640 x 480 leaves. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2})
+  void no_word_of_a_ladder_in_a_window_lies_over_a_word_or_a_mark(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < ROUNDS; i++) {
+      ThreadAnswer base = bases.get(random.nextInt(bases.size()));
+      ThreadAnswer thread = DrawnThreads.varied(base, random);
+      Sheet sheet = Sheet.any(random);
+      Diagram ladder =
+          LadderPicture.bare(
+              thread,
+              scatter(thread, random),
+              LadderPicture.Range.of(base),
+              sheet.unit(),
+              sheet.width() / 2,
+              sheet.height() / 2,
+              sheet.theme());
+      String where = "bare ladder on " + sheet + " seed " + seed + " round " + i;
+      readable(ladder, where);
+      unmarked(ladder, where);
+    }
+  }
+
+  /** No text over a rung, its marks or a batch's bar; limits and gauges go on below a text. */
+  private static void unmarked(Diagram ladder, String where) {
+    Page page = Page.of(ladder);
+    double ground = page.marks.stream().mapToDouble(m -> m.right() - m.left()).max().orElse(0);
+    for (TextBox mark : page.marks) {
+      if (mark.right() - mark.left() < 0.9 * ground) {
+        for (Page.Words words : page.words) {
+          TextBox box = words.box();
+          boolean apart =
+              box.left() >= mark.right() - TIP
+                  || mark.left() >= box.right() - TIP
+                  || box.top() >= mark.bottom() - TIP
+                  || mark.top() >= box.bottom() - TIP;
+          assertThat(apart).as("%s and the mark %s, %s", words, mark, where).isTrue();
+        }
+      }
     }
   }
 

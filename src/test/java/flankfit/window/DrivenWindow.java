@@ -14,7 +14,11 @@ import java.util.function.Predicate;
  * @param <S> the snapshot
  */
 final class DrivenWindow<S> {
-  private static final long PATIENCE = 20_000;
+  /** A program is gauged meanwhile, on a machine that may be busy otherwise (ms). */
+  private static final long PATIENCE = 40_000;
+
+  /** A window that has drawn nothing for so long waits for events (ms). */
+  private static final long QUIET = 250;
 
   private final BiFunction<ViewState, WindowLoop, S> look;
   private final AtomicReference<ViewState> state = new AtomicReference<>();
@@ -91,6 +95,24 @@ final class DrivenWindow<S> {
       }
       Xdotool.pause(10);
     }
+  }
+
+  /**
+   * Waits until a snapshot is as wanted and stays so while the window has nothing more to draw:
+   * what a key or the pointer asked for may take some frames.
+   */
+  S settled(String what, Predicate<S> condition) {
+    long end = System.nanoTime() + PATIENCE * 1_000_000;
+    while (System.nanoTime() < end) {
+      await(what, condition);
+      long drawn = frames;
+      Xdotool.pause(QUIET);
+      S now = seen;
+      if (frames == drawn && condition.test(now)) {
+        return now;
+      }
+    }
+    throw new AssertionError("never came to rest: " + what + "; last seen: " + seen);
   }
 
   /** Places for a window's files in a folder. */

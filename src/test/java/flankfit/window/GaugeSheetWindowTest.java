@@ -37,6 +37,7 @@ class GaugeSheetWindowTest {
       String words,
       boolean whole,
       boolean shaped,
+      boolean rests,
       double noGoTurns,
       boolean noGoAtEnd,
       Optional<Travel> noGo,
@@ -63,6 +64,7 @@ class GaugeSheetWindowTest {
         new GaugeWords(state.unit()).entry(bench),
         shown.isWhole() && shown.isCurrent() && !bench.isGauging(),
         bench.shape().isPresent() && bench.realEntry() == shown.entry(),
+        bench.hasOdds() && bench.odds().isPresent() && !bench.isReckoning(),
         bench.noGo().turns(),
         bench.noGo().isAtEnd(),
         bench.noGo().travel(),
@@ -152,15 +154,14 @@ class GaugeSheetWindowTest {
     assertThat(stopped.noGoTurns).isBetween(0.01, 2.0);
     window.press("ctrl+g", s -> s.whole);
     wantsPixels = true;
-    window.await("pixels", s -> s.pixels.isPresent());
-    Xdotool.pause(300);
+    Seen plugs = window.settled("the plugs", s -> s.whole && s.rests && s.pixels.isPresent());
     KeptScene.compare(
-        renderer, "window-gauge-plugs.png", window.seen().pixels.orElseThrow(), WIDTH, HEIGHT);
+        renderer, "window-gauge-plugs.png", plugs.pixels.orElseThrow(), WIDTH, HEIGHT);
     window.press("x", s -> true);
-    window.press("x", s -> s.pixels.isPresent() && s.shaped);
-    Xdotool.pause(200);
-    KeptScene.compare(
-        renderer, "window-gauge.png", window.seen().pixels.orElseThrow(), WIDTH, HEIGHT);
+    Xdotool.run("key", "x");
+    Seen wall =
+        window.settled("the wall as moved", s -> s.shaped && s.rests && s.pixels.isPresent());
+    KeptScene.compare(renderer, "window-gauge.png", wall.pixels.orElseThrow(), WIDTH, HEIGHT);
     wantsPixels = false;
     window.press("u", s -> s.unit == LengthUnit.INCH);
     window.press("u", s -> s.unit == LengthUnit.MILLIMETRE);

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,11 +48,12 @@ class LessonSheetWindowTest {
       Optional<String> question,
       Optional<String> without,
       LessonSide.Shown shown,
+      double scale,
       Optional<byte[]> pixels,
       int error) {
     @Override
     public String toString() {
-      return sheet + " line " + line + " told " + told + " " + plain + " " + without;
+      return sheet + " line " + line + " told " + told + " " + plain + " " + without + " " + scale;
     }
   }
 
@@ -70,6 +72,7 @@ class LessonSheetWindowTest {
         lesson.question().map(q -> q.question()),
         lesson.accident().map(a -> a.left().word() + " " + a.left().place().line()),
         lesson.shown(),
+        state.viewpoint().camera().millimetresPerPixel(),
         wantsPixels ? Optional.of(loop.pixels()) : Optional.empty(),
         GL33C.glGetError());
   }
@@ -123,7 +126,8 @@ class LessonSheetWindowTest {
   private void script() {
     window.await("the program", s -> s.whole);
     Xdotool.run("mousemove", "1080", "20", "key", "ctrl+4");
-    window.await("the sheet", s -> s.sheet == SheetName.LESSON);
+    // At rest: the eye goes to what is cut, and the listing takes its place.
+    window.settled("the sheet", s -> s.sheet == SheetName.LESSON && s.told > 0);
     // The listing shows the first lines; a click on line 8 goes there, keys to the helix.
     Layout layout = new Layout(WIDTH, HEIGHT, 1, false, true);
     window.click(layout.sceneWidth() + 150, layout.header() + 8 + 7 * 21 + 10);
@@ -133,14 +137,13 @@ class LessonSheetWindowTest {
     assertThat(helix.plain)
         .isEqualTo(
             "from where it stands, 1.5 up while going once round anticlockwise, centre 2.6 left");
-    wantsPixels = true;
-    window.press("z", s -> s.pixels.isPresent());
+    window.press("z", s -> s.scale != helix.scale);
     Xdotool.run("mousemove", "1080", "20");
-    Xdotool.pause(500);
-    compare("window-lesson.png", window.await("the whole picture", s -> s.finished));
+    wantsPixels = true;
+    Predicate<Seen> whole = s -> s.finished && s.pixels.isPresent();
+    compare("window-lesson.png", window.settled("the whole picture", whole));
     window.press("w", s -> s.without.equals(Optional.of("G91 10")));
-    Xdotool.pause(300);
-    compare("window-lesson-without.png", window.await("the wrong path", s -> s.finished));
+    compare("window-lesson-without.png", window.settled("the wrong path", whole));
     wantsPixels = false;
     window.press("Right", s -> s.told == 14 && s.without.isPresent());
     window.press("Escape", s -> s.without.isEmpty());

@@ -209,6 +209,26 @@ class LoaderTest {
   }
 
   @Test
+  void a_file_that_is_no_program_text_is_told_as_unreadable_until_it_is_mended() throws Exception {
+    Loader loader = loader(true);
+    for (String text : List.of("", "G1 X1." + "\u0001".repeat(40))) {
+      program = text;
+      loader.begin();
+      Loaded failed =
+          await(loader, now -> now.stage() == Stage.FAILED && now.problems().size() == 1);
+      assertThat(LoadWords.sentence(failed)).isEqualTo("not read: the file is not program text");
+      Problem problem = failed.problems().get(0);
+      assertThat(problem.what()).isEqualTo("RD01  the file is not program text");
+      assertThat(problem.where()).startsWith("p.nc");
+      assertThat(problem.why()).contains(text.isEmpty() ? "empty" : "control characters");
+      assertThat(problem.fix()).isEqualTo("save it as plain text");
+      program = lines(3);
+      loader.begin();
+      assertThat(await(loader, now -> now.stage() == Stage.DONE).problems()).isEmpty();
+    }
+  }
+
+  @Test
   void a_text_that_was_read_already_is_not_read_again() throws Exception {
     Loader loader = loader(true);
     byte[] bytes = lines(4).getBytes(StandardCharsets.UTF_8);

@@ -162,7 +162,7 @@ class MetalSheetWindowTest {
   }
 
   private byte[] pixels(String what) {
-    return window.await(what, s -> s.rests && s.pixels.isPresent()).pixels.orElseThrow();
+    return window.settled(what, s -> s.rests && s.pixels.isPresent()).pixels.orElseThrow();
   }
 
   private static int differing(byte[] one, byte[] other) {

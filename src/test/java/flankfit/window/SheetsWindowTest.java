@@ -242,9 +242,8 @@ class SheetsWindowTest {
 
   private void pick() {
     Xdotool.run("key", "1", "c");
-    Seen plan = window.await("the plan at rest", s -> s.still && s.end.isPresent());
-    Xdotool.pause(300);
-    double[] at = window.seen().end.orElseThrow();
+    Seen plan = window.settled("the plan at rest", s -> s.still && s.end.isPresent());
+    double[] at = plan.end.orElseThrow();
     window.click(at[0], at[1]);
     Seen met = window.await("a picked move", s -> s.picked.isPresent());
     assertThat(met.picked.get().kind()).isEqualTo(Pick.Kind.END);

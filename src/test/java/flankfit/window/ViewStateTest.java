@@ -219,6 +219,31 @@ class ViewStateTest {
   }
 
   @Test
+  void the_lesson_begins_with_what_is_cut_here_unless_a_hand_chose_what_is_seen() {
+    // No frame was drawn yet: the fit that a window begins with is still wanted.
+    state.sheet(SheetName.LESSON);
+    state.follow();
+    assertThat(state.viewpoint().takeFit()).isTrue();
+    assertThat(state.viewpoint().fitted().diagonal())
+        .isLessThan(0.7 * state.scene().bounds().diagonal());
+    state.follow();
+    assertThat(state.viewpoint().takeFit()).as("fitted once").isFalse();
+    state.viewpoint().fit(false);
+    state.viewpoint().takeFit();
+    state.follow();
+    assertThat(state.viewpoint().takeFit()).as("the whole part was asked for").isFalse();
+    state.sheet(SheetName.MOTION);
+    state.sheet(SheetName.LESSON);
+    state.follow();
+    assertThat(state.viewpoint().takeFit()).isTrue();
+    state.viewpoint().zoom(2, 10, 10);
+    state.sheet(SheetName.MOTION);
+    state.sheet(SheetName.LESSON);
+    state.follow();
+    assertThat(state.viewpoint().takeFit()).as("zoomed by hand").isFalse();
+  }
+
+  @Test
   void a_program_read_anew_comes_back_to_its_line() {
     Given given = new Given();
     given.now = lines(2, Stage.DONE, 60);
