@@ -20,7 +20,7 @@ final class Hand implements AutoCloseable {
   private final Typing typing;
   private final ProblemPanel problems;
   private final long window;
-  private final Runnable touched;
+  private final Events events;
   private final Picks picks;
   private Layout layout = new Layout(1, 1, 1);
   private float pixels = 1;
@@ -40,6 +40,14 @@ final class Hand implements AutoCloseable {
     Optional<Pick> at(double column, double row);
   }
 
+  /**
+   * Told of all that comes, so that it is drawn.
+   *
+   * @param touched for what the next frames show together: where the pointer is, the window's size
+   * @param pressed for what is taken in one frame after the other: keys, letters, buttons, wheel
+   */
+  record Events(Runnable touched, Runnable pressed) {}
+
   Hand(
       ViewState state,
       Actions actions,
@@ -47,14 +55,14 @@ final class Hand implements AutoCloseable {
       ProblemPanel problems,
       long window,
       Picks picks,
-      Runnable touched) {
+      Events events) {
     this.state = state;
     this.actions = actions;
     this.typing = typing;
     this.problems = problems;
     this.window = window;
     this.picks = picks;
-    this.touched = touched;
+    this.events = events;
     glfwSetKeyCallback(window, (w, key, code, action, mods) -> key(key, code, action, mods));
     glfwSetCharCallback(window, (w, character) -> typed(character));
     glfwSetCursorPosCallback(window, (w, x, y) -> move(x, y));
@@ -62,11 +70,11 @@ final class Hand implements AutoCloseable {
     glfwSetMouseButtonCallback(window, (w, button, action, mods) -> button(button, action, mods));
     glfwSetScrollCallback(window, (w, x, y) -> wheel(y));
     glfwSetDropCallback(window, (w, count, names) -> drop(count, names));
-    glfwSetWindowFocusCallback(window, (w, focused) -> touched.run());
-    glfwSetFramebufferSizeCallback(window, (w, width, height) -> touched.run());
-    glfwSetWindowRefreshCallback(window, w -> touched.run());
-    glfwSetWindowContentScaleCallback(window, (w, x, y) -> touched.run());
-    glfwSetWindowIconifyCallback(window, (w, iconified) -> touched.run());
+    glfwSetWindowFocusCallback(window, (w, focused) -> events.touched().run());
+    glfwSetFramebufferSizeCallback(window, (w, width, height) -> events.touched().run());
+    glfwSetWindowRefreshCallback(window, w -> events.touched().run());
+    glfwSetWindowContentScaleCallback(window, (w, x, y) -> events.touched().run());
+    glfwSetWindowIconifyCallback(window, (w, iconified) -> events.touched().run());
   }
 
   /** Takes where things stand now. */
@@ -86,7 +94,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void key(int key, int code, int action, int mods) {
-    touched.run();
+    events.pressed().run();
     if (action == GLFW_RELEASE) {
       return;
     }
@@ -117,7 +125,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void typed(int character) {
-    touched.run();
+    events.pressed().run();
     if (swallows) {
       swallows = false;
       return;
@@ -130,7 +138,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void drop(int count, long names) {
-    touched.run();
+    events.touched().run();
     List<Path> files = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       try {
@@ -143,7 +151,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void enter(boolean entered) {
-    touched.run();
+    events.touched().run();
     if (!entered && !turning && !shifting && !dragging) {
       column = -1;
       row = -1;
@@ -151,7 +159,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void move(double x, double y) {
-    touched.run();
+    events.touched().run();
     double dx = (x - column) * pixels;
     double dy = (y - row) * pixels;
     column = x;
@@ -191,7 +199,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void button(int button, int action, int mods) {
-    touched.run();
+    events.pressed().run();
     if (action == GLFW_RELEASE) {
       if (pressed && turning) {
         click();
@@ -247,7 +255,7 @@ final class Hand implements AutoCloseable {
   }
 
   private void wheel(double notches) {
-    touched.run();
+    events.pressed().run();
     if (isInScene()) {
       state.viewpoint().zoom(notches, column * pixels, up());
     }

@@ -19,6 +19,10 @@ import org.lwjgl.opengl.GL;
 /** The window itself: waits for events, then draws three frames, then waits again. */
 final class WindowLoop implements AutoCloseable {
   private static final int FRAMES_AFTER_EVENT = 3;
+
+  /** Frames that are drawn at most for what has come at once. */
+  private static final int MOST_FRAMES = 60;
+
   private static final double LONGEST_WAIT = 0.5;
   private static final double WAIT_FOR_BLOCK = 0.05;
   private static final int GPU_SAMPLES = 4;
@@ -63,7 +67,15 @@ final class WindowLoop implements AutoCloseable {
     Actions actions = WindowKeys.actions();
     panels = new WindowPanels(state, actions, WindowKeys.SHEETS);
     Typing typing = new Typing(state, panels.palette(), panels.welcome());
-    hand = new Hand(state, actions, typing, panels.problems(), window, this::pick, this::touched);
+    hand =
+        new Hand(
+            state,
+            actions,
+            typing,
+            panels.problems(),
+            window,
+            this::pick,
+            new Hand.Events(this::touched, this::pressed));
     GL.createCapabilities();
     ImGui.createContext();
     ImGui.getIO().setIniFilename(null);
@@ -141,7 +153,16 @@ final class WindowLoop implements AutoCloseable {
   }
 
   private void touched() {
-    pending = FRAMES_AFTER_EVENT;
+    pending = Math.max(pending, FRAMES_AFTER_EVENT);
+  }
+
+  /**
+   * Presses, releases, letters and turns of the wheel are queued and taken one in each frame, and
+   * with them the pointer's place: many at once want as many frames.
+   */
+  private void pressed() {
+    touched();
+    pending = Math.min(pending + 1, MOST_FRAMES);
   }
 
   /** Runs until the user or the observer closes the window. */

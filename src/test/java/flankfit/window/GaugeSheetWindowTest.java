@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -136,6 +137,7 @@ class GaugeSheetWindowTest {
     window.press("Return", s -> s.entry == -0.002);
     Seen refused = window.await("the whole answer", s -> s.whole);
     assertThat(refused.verdict).isEqualTo("▲ M20x1.5-6H: GO refused");
+    picture("window-gauge-refused.png", s -> s.entry == -0.002);
     window.press("shift+k", s -> s.entry == -0.045 && s.verdict.endsWith("gauges good"));
     // The ladder is dragged down: the thread gets smaller, so the wear greater.
     Xdotool.run("mousemove", "260", "420", "mousedown", "1");
@@ -153,18 +155,23 @@ class GaugeSheetWindowTest {
     assertThat(stopped.noGoTurns).isEqualTo(stopped.noGo.orElseThrow().turns());
     assertThat(stopped.noGoTurns).isBetween(0.01, 2.0);
     window.press("ctrl+g", s -> s.whole);
-    wantsPixels = true;
-    Seen plugs = window.settled("the plugs", s -> s.whole && s.rests && s.pixels.isPresent());
-    KeptScene.compare(
-        renderer, "window-gauge-plugs.png", plugs.pixels.orElseThrow(), WIDTH, HEIGHT);
-    window.press("x", s -> true);
-    Xdotool.run("key", "x");
-    Seen wall =
-        window.settled("the wall as moved", s -> s.shaped && s.rests && s.pixels.isPresent());
-    KeptScene.compare(renderer, "window-gauge.png", wall.pixels.orElseThrow(), WIDTH, HEIGHT);
-    wantsPixels = false;
+    picture("window-gauge-plugs.png", s -> s.noGoAtEnd);
+    // Odds stopped and asked for again are there in the end.
+    Xdotool.run("key", "x", "x");
+    window.settled("the odds", s -> s.rests);
     window.press("u", s -> s.unit == LengthUnit.INCH);
     window.press("u", s -> s.unit == LengthUnit.MILLIMETRE);
+  }
+
+  /** Compares what is shown at rest, all answers there, with a kept picture. */
+  private void picture(String name, Predicate<Seen> then) {
+    Xdotool.run("mousemove", "1150", "20");
+    wantsPixels = true;
+    Seen seen =
+        window.settled(
+            name, s -> then.test(s) && s.whole && s.shaped && s.rests && s.pixels.isPresent());
+    wantsPixels = false;
+    KeptScene.compare(renderer, name, seen.pixels.orElseThrow(), WIDTH, HEIGHT);
   }
 
   private void said() {
