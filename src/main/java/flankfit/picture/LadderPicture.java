@@ -1,6 +1,7 @@
 package flankfit.picture;
 
 import flankfit.gauge.OffsetAdvice;
+import flankfit.gauge.OffsetAdvice.AsMoved;
 import flankfit.gauge.ThreadAnswer;
 import flankfit.gauge.ThreadAnswer.PassAnswer;
 import flankfit.gauge.ThreadAnswer.PassMeasures;
@@ -125,10 +126,17 @@ public final class LadderPicture {
             + " feels · band: limits of the pitch diameter · passes in order of cutting, the"
             + " last one "
             + last
-            + (thread.offset().filter(OffsetAdvice::hasWindow).isPresent()
-                ? " · key in: for the middle of the limits"
-                : "")
+            + thread
+                .offset()
+                .filter(OffsetAdvice::hasWindow)
+                .map(offset -> " · key in: for the middle " + middle(offset))
+                .orElse("")
             + (scatter.isPresent() ? " · upright bar: where 95 of 100 threads lie" : ""));
+  }
+
+  private static String middle(OffsetAdvice offset) {
+    boolean between = offset.asMoved().map(AsMoved::middleBetweenGauges).orElse(false);
+    return between ? "between the gauges" : "of the limits";
   }
 
   /**
