@@ -3,6 +3,9 @@ package flankfit.control;
 import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
+import flankfit.motion.MoveKind;
+import flankfit.motion.Tape;
+import flankfit.setup.ControlSwitches;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -37,7 +40,32 @@ final class Assumptions {
     return seen.contains(code.toString());
   }
 
-  List<String> sentences() {
-    return sentences;
+  /** Notes what holds of all motion at feed. */
+  void ofMotion(Tape tape) {
+    for (int move = 0; move < tape.size(); move++) {
+      if (tape.kind(move) == MoveKind.LINE || tape.kind(move) == MoveKind.ARC) {
+        once(Code.AS02, "", "corner rounding and acceleration are not modelled", "");
+        break;
+      }
+    }
+  }
+
+  /** Notes each switch that the sheet sets. */
+  void ofSwitches(ControlSwitches control) {
+    SetSwitches.of(control)
+        .forEach((name, value) -> once(Code.AS07, name, name + " = " + value, ""));
+  }
+
+  /** Those of the sheet and, after them, what they do not say yet. */
+  List<String> after(List<String> sheet) {
+    List<String> all = new ArrayList<>(sheet);
+    for (String sentence : sentences) {
+      int equals = sentence.indexOf(" = ");
+      String name = equals < 0 ? "" : sentence.substring(0, equals + 3);
+      if (all.stream().noneMatch(k -> equals < 0 ? k.contains(sentence) : k.startsWith(name))) {
+        all.add(sentence);
+      }
+    }
+    return all;
   }
 }

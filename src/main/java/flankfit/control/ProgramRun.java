@@ -4,7 +4,6 @@ import flankfit.control.BlockTrace.Outcome;
 import flankfit.finding.Code;
 import flankfit.finding.Findings;
 import flankfit.finding.Place;
-import flankfit.motion.MoveKind;
 import flankfit.motion.Tape;
 import flankfit.motion.TapeFullException;
 import flankfit.nc.Block;
@@ -15,7 +14,6 @@ import flankfit.nc.Statement;
 import flankfit.setup.ControlSwitches;
 import flankfit.setup.ControlSwitches.Semicolon;
 import flankfit.setup.SetupSheet;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -159,7 +157,8 @@ final class ProgramRun {
     habit.report(findings, machine.assumptions);
     slashed.report(findings);
     Tape tape = machine.tape.finish();
-    assume(tape);
+    machine.assumptions.ofMotion(tape);
+    machine.assumptions.ofSwitches(setup.control());
     Optional<Stop> stop = machine.report.stop();
     if (twice && stop.isEmpty() && setup.control().flow().keepsState()) {
       new SecondRun(program, setup, subprograms, finished(tape)).report(findings);
@@ -175,7 +174,7 @@ final class ProgramRun {
         machine.blockNumber,
         tape,
         findings.sorted(),
-        assumptions(),
+        machine.assumptions.after(setup.assumptions()),
         machine.settings,
         stop.isEmpty(),
         stop);
@@ -374,30 +373,5 @@ final class ProgramRun {
         "text after the end of the program",
         "it is never executed",
         "delete it, or give it an O number");
-  }
-
-  private void assume(Tape tape) {
-    for (int move = 0; move < tape.size(); move++) {
-      if (tape.kind(move) == MoveKind.LINE || tape.kind(move) == MoveKind.ARC) {
-        machine.assumptions.once(
-            Code.AS02, "", "corner rounding and acceleration are not modelled", "");
-        break;
-      }
-    }
-    SetSwitches.of(setup.control())
-        .forEach(
-            (name, value) -> machine.assumptions.once(Code.AS07, name, name + " = " + value, ""));
-  }
-
-  private List<String> assumptions() {
-    List<String> all = new ArrayList<>(setup.assumptions());
-    for (String sentence : machine.assumptions.sentences()) {
-      int equals = sentence.indexOf(" = ");
-      String name = equals < 0 ? "" : sentence.substring(0, equals + 3);
-      if (all.stream().noneMatch(k -> equals < 0 ? k.contains(sentence) : k.startsWith(name))) {
-        all.add(sentence);
-      }
-    }
-    return all;
   }
 }

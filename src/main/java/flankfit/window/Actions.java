@@ -89,8 +89,8 @@ final class Actions {
   private void position() {
     steps("go.next-block", "next block", s -> s.course().stepForward(), key(GLFW_KEY_RIGHT));
     steps("go.block-before", "block before", s -> s.course().stepBack(), key(GLFW_KEY_LEFT));
-    steps("go.page-on", "twenty lines on", s -> s.page(1), key(GLFW_KEY_PAGE_DOWN));
-    steps("go.page-back", "twenty lines back", s -> s.page(-1), key(GLFW_KEY_PAGE_UP));
+    steps("go.page-on", "twenty lines on", s -> s.course().page(1), key(GLFW_KEY_PAGE_DOWN));
+    steps("go.page-back", "twenty lines back", s -> s.course().page(-1), key(GLFW_KEY_PAGE_UP));
     moves("go.first", "first block", s -> s.course().toStart(), key(GLFW_KEY_HOME));
     moves("go.last", "last block", s -> s.course().toEnd(), key(GLFW_KEY_END));
     steps("go.next-thread", "next thread", s -> s.course().toThread(true), shift(GLFW_KEY_RIGHT));

@@ -38,7 +38,7 @@ final class StatePanel {
     list.addText(x + 20 * s, y + 10 * s, ink, where);
     ImGui.popFont();
     ImGui.pushFont(style.small());
-    List<StateWords.Row> rows = state.stateRows();
+    List<StateWords.Row> rows = state.course().stateRows();
     int half = rows.size() / 2;
     for (int i = 0; i < rows.size(); i++) {
       boolean wide = i < half || i == 2 * half;
@@ -48,7 +48,7 @@ final class StatePanel {
       list.addText(left + (wide ? 86 : 58) * s, top, ink, rows.get(i).value());
     }
     ImGui.popFont();
-    List<StateWords.Row> positions = state.positionRows();
+    List<StateWords.Row> positions = state.course().positionRows();
     for (int i = 0; i < positions.size(); i++) {
       float top = y + 36 * s + ((half + 1) * 22 + 6 + i * 22) * s;
       ImGui.pushFont(style.small());

@@ -281,19 +281,6 @@ final class ViewState {
     return course.position().changes();
   }
 
-  List<StateWords.Row> stateRows() {
-    return course.stateRows();
-  }
-
-  List<StateWords.Row> positionRows() {
-    return course.positionRows();
-  }
-
-  /** Goes on by a page of the program, or back. */
-  void page(int pages) {
-    course.page(pages);
-  }
-
   /** Goes to the first block that a line made, or the nearest line below that made one. */
   void toLine(int line) {
     course.toLine(line);

@@ -27,7 +27,7 @@ class ViewStateTest {
     state.course().stepForward();
     state.course().stepForward();
     assertThat(state.line()).isEqualTo(6);
-    assertThat(state.stateRows())
+    assertThat(state.course().stateRows())
         .contains(new StateWords.Row("compensation", "left, 7.800 mm, D12"))
         .contains(new StateWords.Row("distance", "incremental"))
         .contains(new StateWords.Row("tool", "T2 thread mill, 14 mm"));
@@ -42,13 +42,14 @@ class ViewStateTest {
   @Test
   void positions_are_told_as_programmed_and_as_they_are() {
     state.toLine(14);
-    assertThat(state.positionRows())
+    assertThat(state.course().positionRows())
         .containsExactly(
             new StateWords.Row("programmed", "X  10.000 Y   0.000 Z −18.813"),
             new StateWords.Row("actual", "X   2.700 Y   0.000 Z −18.813"));
     state.otherUnit();
     assertThat(state.unit()).isEqualTo(LengthUnit.INCH);
-    assertThat(state.positionRows().get(0).value()).isEqualTo("X  0.3937 Y  0.0000 Z −0.7406");
+    assertThat(state.course().positionRows().get(0).value())
+        .isEqualTo("X  0.3937 Y  0.0000 Z −0.7406");
   }
 
   @Test
@@ -265,15 +266,15 @@ class ViewStateTest {
     Given given = new Given();
     given.now = lines(2, Stage.DONE, 50);
     ViewState paged = new ViewState(given, Preferences.first());
-    paged.page(1);
+    paged.course().page(1);
     assertThat(paged.line()).isEqualTo(22);
-    paged.page(1);
-    paged.page(1);
+    paged.course().page(1);
+    paged.course().page(1);
     assertThat(paged.line()).isEqualTo(51);
-    paged.page(-1);
+    paged.course().page(-1);
     assertThat(paged.line()).isEqualTo(31);
-    paged.page(-1);
-    paged.page(-1);
+    paged.course().page(-1);
+    paged.course().page(-1);
     assertThat(paged.line()).isEqualTo(2);
   }
 }
