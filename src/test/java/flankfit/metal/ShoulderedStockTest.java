@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import flankfit.motion.Extents;
 import flankfit.motion.Point;
-import flankfit.setup.Hole;
 import flankfit.setup.Stock;
 import java.util.List;
 import java.util.Optional;
@@ -24,25 +23,7 @@ class ShoulderedStockTest {
                   Stock.Shape.BLOCK, new Extents(new Point(-10, -8, -12), new Point(10, 8, 0)), 0),
               Optional.empty(),
               List.of()),
-          List.of(boss(-4, 6, -SHOULDER), boss(5, 4, 2)));
-
-  private static Hole boss(double x, double diameter, double depth) {
-    return new Hole(
-        "boss",
-        true,
-        x,
-        0,
-        0,
-        diameter,
-        Optional.of(depth),
-        Math.PI,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(Hole.MadeBy.STOCK),
-        Optional.empty(),
-        0);
-  }
+          List.of(Bosses.ofStock(-4, 0, 6, -SHOULDER), Bosses.ofStock(5, 0, 4, 2)));
 
   /** By the definition alone. */
   private static boolean isMetal(double x, double y, double z) {

@@ -146,26 +146,9 @@ class VolumesTest {
     assertThat(job.metal(0.15).volume(0)).isCloseTo(expected, within(SHARE * (24000 - expected)));
   }
 
-  private static Hole boss(double x, double y, double diameter, double depth) {
-    return new Hole(
-        "stud",
-        true,
-        x,
-        y,
-        0,
-        diameter,
-        Optional.of(depth),
-        Math.PI,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(Hole.MadeBy.STOCK),
-        0);
-  }
-
   @Test
   void bosses_of_the_stock_stand_free_above_a_shoulder() {
-    Job job = block().hole(boss(-9, 1, 8, 11)).hole(boss(8, -2, 12, 12));
+    Job job = block().hole(Bosses.ofStock(-9, 1, 8, 11)).hole(Bosses.ofStock(8, -2, 12, 12));
     // Round the bosses, so that only air is met.
     job.take(endMill(6)).rapid(-1.5, 12, 4).line(-1.5, 12, -10);
     job.line(-1.5, -12, -10).line(18, -12, -10);
