@@ -42,8 +42,11 @@ import picocli.CommandLine.Option;
       "  flankfit gauge sample-programs/filter-housing-m20.nc --report first.pdf"
     })
 final class GaugeCommand implements Callable<Integer> {
-  private static final int PHOTO_WIDTH = 640;
-  private static final int PHOTO_HEIGHT = 500;
+  private static final int PHOTO_WIDTH = 1280;
+  private static final int PHOTO_HEIGHT = 1000;
+
+  /** Half a page wide, and sharp on paper. */
+  private static final double PHOTO_SCALE = 2;
 
   private final Terminal terminal;
 
@@ -132,7 +135,7 @@ final class GaugeCommand implements Callable<Integer> {
         new Scene(job.interpretation().tape(), job.sheet(), title)
             .withMajorDiameters(job.majorDiameters());
     return new Photo(
-        MotionPicture.png(scene, view, PHOTO_WIDTH, PHOTO_HEIGHT, Theme.LIGHT),
+        MotionPicture.png(scene, view, PHOTO_WIDTH, PHOTO_HEIGHT, PHOTO_SCALE, Theme.LIGHT),
         title + ", with stock and holes");
   }
 

@@ -35,10 +35,33 @@ public final class MotionPicture {
   static byte[] png(
       Scene scene, View view, int width, int height, Theme theme, ContextSource source)
       throws NoOpenGlException {
+    return png(scene, view, width, height, 1, theme, source);
+  }
+
+  /**
+   * The same with lines and letters so many times larger, for a picture that is shown smaller.
+   *
+   * @param scale how many times (1), 1 to 4
+   */
+  public static byte[] png(Scene scene, View view, int width, int height, double scale, Theme theme)
+      throws NoOpenGlException {
+    return png(scene, view, width, height, scale, theme, () -> GlContext.open(false));
+  }
+
+  private static byte[] png(
+      Scene scene,
+      View view,
+      int width,
+      int height,
+      double scale,
+      Theme theme,
+      ContextSource source)
+      throws NoOpenGlException {
+    Require.within("scale", scale, 1, 4);
     Require.within("width", width, 200, 8192);
     Require.within("height", height, 200, 8192);
     try (GlContext context = source.open()) {
-      byte[] rgb = draw(scene, view, width, height, theme);
+      byte[] rgb = draw(scene, view, width, height, scale, theme);
       context.requireNoError();
       return Png.encode(rgb, width, height);
     }
@@ -46,11 +69,16 @@ public final class MotionPicture {
 
   /** Red, green, blue of the picture, rows from the top, with the current context. */
   static byte[] draw(Scene scene, View view, int width, int height, Theme theme) {
+    return draw(scene, view, width, height, 1, theme);
+  }
+
+  private static byte[] draw(
+      Scene scene, View view, int width, int height, double scale, Theme theme) {
     LengthUnit unit = scene.setup().unit();
-    Insets insets = Insets.ofPicture(1);
-    Camera camera = camera(scene, view, width, height);
+    Insets insets = Insets.ofPicture(scale);
+    Camera camera = camera(scene, view, width, height, scale);
     try (RenderTarget target = new RenderTarget(width, height, MOST_SAMPLES);
-        SceneRenderer renderer = new SceneRenderer(1)) {
+        SceneRenderer renderer = new SceneRenderer(scale)) {
       target.bind();
       renderer.show(scene);
       renderer.draw(camera, theme, unit, insets);
@@ -62,10 +90,14 @@ public final class MotionPicture {
 
   /** The eye of a picture: straight views look closely at what is cut, the iso view at the part. */
   static Camera camera(Scene scene, View view, int width, int height) {
+    return camera(scene, view, width, height, 1);
+  }
+
+  private static Camera camera(Scene scene, View view, int width, int height, double scale) {
     Camera camera = new Camera(view);
     camera.resize(width, height);
     Extents seen = view == View.ISO ? scene.bounds() : scene.subject();
-    camera.fit(seen, Insets.ofPicture(1).widened(MARGIN));
+    camera.fit(seen, Insets.ofPicture(scale).widened(MARGIN * scale));
     return camera;
   }
 }

@@ -17,6 +17,12 @@ import java.util.concurrent.atomic.AtomicReference;
 final class WindowFiles {
   private static final int WIDTH = 2400;
   private static final int HEIGHT = 1600;
+
+  /**
+   * Times that letters and lines of a picture are larger: it is seen whole, on paper or a slide.
+   */
+  private static final double LETTERS = 2;
+
   private static final int MOST = 10_000;
 
   private final Path folder;
@@ -52,7 +58,9 @@ final class WindowFiles {
 
   /** Saves a picture of the motion with title, rules and key. */
   void picture(String program, Scene scene, View view, Theme theme) {
-    start(program + "-" + view.word(), () -> MotionPicture.png(scene, view, WIDTH, HEIGHT, theme));
+    start(
+        program + "-" + view.word(),
+        () -> MotionPicture.png(scene, view, WIDTH, HEIGHT, LETTERS, theme));
   }
 
   /** Saves the scene of a sheet: red, green, blue, rows from the top. */

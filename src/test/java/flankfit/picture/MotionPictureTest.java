@@ -12,6 +12,10 @@ import flankfit.motion.TapeBuilder;
 import flankfit.picture.Legend.Sample;
 import flankfit.setup.SetupSheet;
 import flankfit.unit.LengthUnit;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,6 +30,37 @@ class MotionPictureTest {
     byte[] once = MotionPicture.png(Samples.thread(), View.PLAN, 400, 300, Theme.LIGHT);
     byte[] again = MotionPicture.png(Samples.thread(), View.PLAN, 400, 300, Theme.LIGHT);
     assertThat(again).isEqualTo(once);
+  }
+
+  @Test
+  void twice_as_large_in_all_shows_the_same_when_seen_half_as_large() throws Exception {
+    Scene scene = Samples.thread();
+    BufferedImage one = image(MotionPicture.png(scene, View.PLAN, WIDTH, HEIGHT, 1, Theme.LIGHT));
+    BufferedImage two =
+        image(MotionPicture.png(scene, View.PLAN, 2 * WIDTH, 2 * HEIGHT, 2, Theme.LIGHT));
+    BufferedImage small =
+        image(MotionPicture.png(scene, View.PLAN, 2 * WIDTH, 2 * HEIGHT, 1, Theme.LIGHT));
+    assertThat(unlike(one, two)).isLessThan(0.01);
+    assertThat(unlike(one, small)).isGreaterThan(0.02);
+  }
+
+  private static BufferedImage image(byte[] png) throws IOException {
+    return ImageIO.read(new ByteArrayInputStream(png));
+  }
+
+  /** Share of pixels that are far from the middle of the four of a larger picture. */
+  private static double unlike(BufferedImage one, BufferedImage two) {
+    int count = 0;
+    for (int x = 0; x < WIDTH; x++) {
+      for (int y = 0; y < HEIGHT; y++) {
+        int green = 0;
+        for (int k = 0; k < 4; k++) {
+          green += two.getRGB(2 * x + k % 2, 2 * y + k / 2) >> 8 & 0xFF;
+        }
+        count += Math.abs((one.getRGB(x, y) >> 8 & 0xFF) - green / 4) > 60 ? 1 : 0;
+      }
+    }
+    return (double) count / (WIDTH * HEIGHT);
   }
 
   @ParameterizedTest
