@@ -13,6 +13,8 @@ import flankfit.finding.Severity;
  * is looked over, and then it may turn out that the program begins elsewhere or nowhere.
  */
 final class FileCheck {
+  private static final String EMPTY = "it is empty";
+
   private static final double MOST_CONTROL_CHARACTERS = 0.01;
 
   /** Bytes that are looked at in one go before they are read. */
@@ -126,7 +128,9 @@ final class FileCheck {
           Place.file(source.file()),
           "the file is not program text",
           reason,
-          "save it as plain text");
+          reason.equals(EMPTY)
+              ? "write the program into it, or name the file that holds it"
+              : "save it as plain text");
       end = 0;
       return;
     }
@@ -173,7 +177,7 @@ final class FileCheck {
       end--;
     }
     if (end <= head) {
-      return "it is empty";
+      return EMPTY;
     }
     first = head;
     while (first < end && Characters.isLeader(bytes[first])) {

@@ -172,54 +172,63 @@ public final class PdfPen implements Pen {
     room(GAP);
   }
 
-  @Override
-  public void drawings(List<Diagram> drawings) {
-    double each = each(drawings.size());
-    double tall = drawings.stream().mapToDouble(d -> each * d.height() / d.width()).max().orElse(0);
+  /**
+   * Something of a fixed shape that stands beside others.
+   *
+   * @param aspect height over width (1)
+   * @param ink draws it from its lower left corner in a width
+   */
+  private record Beside(double aspect, Ink ink) {
+    interface Ink {
+      void draw(PdfCanvas canvas, double left, double bottom, double width) throws IOException;
+    }
+  }
+
+  /** Things beside one another as wide as the paper, their upper edges on one line. */
+  private void beside(List<Beside> all) {
+    double each = (width - BETWEEN * (all.size() - 1)) / all.size();
+    double tall = each * all.stream().mapToDouble(Beside::aspect).max().orElse(0);
     pieces.add(
         Piece.of(
             tall,
             (canvas, left, top) -> {
               double at = left;
-              for (Diagram drawing : drawings) {
-                double high = each * drawing.height() / drawing.width();
-                canvas.drawing(drawing, at, top - high, each);
+              for (Beside one : all) {
+                one.ink().draw(canvas, at, top - each * one.aspect(), each);
                 at += each + BETWEEN;
               }
             }));
     room(GAP);
   }
 
-  /** Width of each of so many things beside one another (1/72 in). */
-  private double each(int count) {
-    return (width - BETWEEN * (count - 1)) / count;
+  @Override
+  public void drawings(List<Diagram> drawings) {
+    List<Beside> all = new ArrayList<>();
+    for (Diagram drawing : drawings) {
+      double aspect = (double) drawing.height() / drawing.width();
+      all.add(
+          new Beside(
+              aspect, (canvas, left, bottom, wide) -> canvas.drawing(drawing, left, bottom, wide)));
+    }
+    beside(all);
   }
 
   @Override
   public void photos(List<Photo> photos) {
-    double each = each(photos.size());
     run(
         () -> {
-          List<PDImageXObject> images = new ArrayList<>();
-          double tall = 0;
+          List<Beside> all = new ArrayList<>();
           for (Photo photo : photos) {
             PDImageXObject image =
                 PDImageXObject.createFromByteArray(document, photo.png(), photo.shows());
-            images.add(image);
-            tall = Math.max(tall, each * image.getHeight() / image.getWidth());
+            double aspect = (double) image.getHeight() / image.getWidth();
+            all.add(
+                new Beside(
+                    aspect,
+                    (canvas, left, bottom, wide) ->
+                        canvas.image(image, left, bottom, wide, wide * aspect)));
           }
-          pieces.add(
-              Piece.of(
-                  tall,
-                  (canvas, left, top) -> {
-                    double at = left;
-                    for (PDImageXObject image : images) {
-                      double high = each * image.getHeight() / image.getWidth();
-                      canvas.image(image, at, top - high, each, high);
-                      at += each + BETWEEN;
-                    }
-                  }));
-          room(GAP);
+          beside(all);
         });
   }
 

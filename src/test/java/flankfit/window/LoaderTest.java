@@ -221,7 +221,11 @@ class LoaderTest {
       assertThat(problem.what()).isEqualTo("RD01  the file is not program text");
       assertThat(problem.where()).startsWith("p.nc");
       assertThat(problem.why()).contains(text.isEmpty() ? "empty" : "control characters");
-      assertThat(problem.fix()).isEqualTo("save it as plain text");
+      assertThat(problem.fix())
+          .isEqualTo(
+              text.isEmpty()
+                  ? "write the program into it, or name the file that holds it"
+                  : "save it as plain text");
       program = lines(3);
       loader.begin();
       assertThat(await(loader, now -> now.stage() == Stage.DONE).problems()).isEmpty();
