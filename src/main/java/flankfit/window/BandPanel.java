@@ -79,7 +79,8 @@ final class BandPanel {
       }
     }
     float x = left + (float) (state.course().seconds() / whole) * room;
-    list.addRectFilled(x - s, middle - 11 * s, x + s, top + 50 * s, PaperStyle.ink(palette.ink()));
+    // It ends on the lines of the operations, whose names stand below them.
+    list.addRectFilled(x - s, middle - 11 * s, x + s, top + 36 * s, PaperStyle.ink(palette.ink()));
     ImGui.pushFont(style.small());
     list.addText(left + room + 14 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), clock);
     list.addText(26 * s, middle - 8 * s, PaperStyle.ink(palette.softInk()), "time");
